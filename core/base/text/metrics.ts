@@ -1,0 +1,78 @@
+import type { PaperMm } from '../units.ts';
+
+/** The faces that the program ships; `fallback` serves letters that the other two lack. */
+export const faceIds = ['regular', 'bold', 'fallback'] as const;
+export type FaceId = (typeof faceIds)[number];
+
+/** What a shipped font says of itself, in font units. Made from the font file, never guessed. */
+export interface FaceMetrics {
+  readonly unitsPerEm: number;
+  readonly capHeight: number;
+  readonly ascender: number;
+  /** Negative: below the baseline. */
+  readonly descender: number;
+  /** Advance width by code point. A code point that is absent has no glyph. */
+  readonly advances: Readonly<Record<string, number>>;
+}
+
+export type Fonts = Readonly<Record<FaceId, FaceMetrics>>;
+
+/** Stands for a letter that no shipped face has, so that the loss is seen and not silent. */
+export const missingGlyph = '\u25A1';
+
+/** A stretch of text in one face. */
+export interface Run {
+  readonly text: string;
+  readonly face: FaceId;
+}
+
+/**
+ * Size of the em in which capitals stand `heightMm` high. Lettering heights of ISO 3098 are
+ * heights of capitals.
+ */
+export function emForCapitals(fonts: Fonts, heightMm: PaperMm): PaperMm {
+  return (heightMm * fonts.regular.unitsPerEm) / fonts.regular.capHeight;
+}
+
+function hasGlyph(face: FaceMetrics, letter: string): boolean {
+  return face.advances[String(letter.codePointAt(0))] !== undefined;
+}
+
+function placed(fonts: Fonts, face: FaceId, letter: string): Run {
+  if (hasGlyph(fonts[face], letter)) return { text: letter, face };
+  if (hasGlyph(fonts.fallback, letter)) return { text: letter, face: 'fallback' };
+  return { text: missingGlyph, face };
+}
+
+/** Splits text (composed to NFC) into runs that each have all their glyphs. */
+export function runsOf(fonts: Fonts, face: FaceId, text: string): Run[] {
+  const runs: Run[] = [];
+  for (const letter of text.normalize('NFC').replace(/\s/g, ' ')) {
+    const next = placed(fonts, face, letter);
+    const last = runs.at(-1);
+    if (last?.face === next.face) runs[runs.length - 1] = { ...last, text: last.text + next.text };
+    else runs.push(next);
+  }
+  return runs;
+}
+
+/** Letters that no shipped face has. */
+export function lettersWithoutGlyph(fonts: Fonts, text: string): string[] {
+  const lacking = [...text.normalize('NFC').replace(/\s/g, ' ')].filter(
+    (letter) => !hasGlyph(fonts.regular, letter) && !hasGlyph(fonts.fallback, letter),
+  );
+  return [...new Set(lacking)];
+}
+
+/** Width of one run, millimetres, from the face's own advances; no kerning. */
+export function runWidth(fonts: Fonts, run: Run, emMm: PaperMm): PaperMm {
+  const { advances, unitsPerEm } = fonts[run.face];
+  let units = 0;
+  for (const letter of run.text) units += advances[String(letter.codePointAt(0))] ?? 0;
+  return (units / unitsPerEm) * emMm;
+}
+
+/** Width of a text that may need several faces, millimetres. */
+export function textWidth(fonts: Fonts, face: FaceId, text: string, emMm: PaperMm): PaperMm {
+  return runsOf(fonts, face, text).reduce((sum, run) => sum + runWidth(fonts, run, emMm), 0);
+}

@@ -1,0 +1,75 @@
+import type { Finding } from '../base/finding.ts';
+import type { Refusal } from '../base/result.ts';
+import type { RecordPath } from '../base/recordPath.ts';
+import type { WellRecord } from '../record/schema.ts';
+import type { WellState } from '../record/identity.ts';
+
+/** One line of the archive's list of wells. */
+export interface WellRow {
+  readonly id: string;
+  readonly number: string;
+  readonly name: string;
+  readonly district: string;
+  readonly village: string;
+  readonly state: WellState | '';
+  /** Deepest point, metres below ground; absent when not known. */
+  readonly depthM?: number;
+  readonly revision: number;
+  /** ISO 8601 moment of the last change. */
+  readonly changedAt: string;
+}
+
+/** A well as the archive holds it. */
+export interface StoredWell {
+  readonly id: string;
+  readonly revision: number;
+  readonly changedAt: string;
+  readonly record: WellRecord;
+}
+
+/** What is wrong with a record at one place, as a sentence that starts with the place. */
+export interface Trouble {
+  readonly path: RecordPath;
+  readonly sentence: string;
+}
+
+export interface ArchiveState {
+  readonly name: string;
+  readonly wells: number;
+  /** True when the file was made by a newer version, with the sentence that says so. */
+  readonly readOnly: boolean;
+  readonly sentence?: string;
+}
+
+/**
+ * Every call that the page may send, with what it takes and what it gives. Arguments and answers
+ * are JSON. A refusal comes back as a value; a throw is a defect.
+ */
+export interface Calls {
+  'archive.state': { takes: Record<string, never>; gives: ArchiveState };
+  'wells.list': { takes: { search?: string }; gives: readonly WellRow[] };
+  'wells.open': { takes: { id: string }; gives: StoredWell };
+  /** Saves a new revision when `revision` is still the newest; refused otherwise. */
+  'wells.save': {
+    takes: { id: string; revision: number; record: WellRecord };
+    gives: { revision: number; changedAt: string; troubles: readonly Trouble[] };
+  };
+  'wells.create': { takes: { record: WellRecord }; gives: StoredWell };
+  'wells.revisions': {
+    takes: { id: string };
+    gives: readonly { revision: number; changedAt: string; hash: string }[];
+  };
+  /** An as-built sheet as PDF, base64. */
+  'papers.asBuilt': {
+    takes: { id: string; paper: 'A4' | 'A3' };
+    gives: { fileName: string; pdf: string; findings: readonly Finding[] };
+  };
+}
+
+export type CallName = keyof Calls;
+export type Takes<N extends CallName> = Calls[N]['takes'];
+export type Gives<N extends CallName> = Calls[N]['gives'];
+
+/** What travels back to the page. */
+export type Answer<N extends CallName> =
+  { readonly ok: true; readonly value: Gives<N> } | { readonly ok: false; readonly error: Refusal };

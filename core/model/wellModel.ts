@@ -1,0 +1,153 @@
+import type { Finding } from '../base/finding.ts';
+import type { RecordPath } from '../base/recordPath.ts';
+import type { DepthM, Litres, Metres, Millimetres } from '../base/units.ts';
+import type { FillKind } from '../record/annulus.ts';
+import type { LogInterval } from '../record/log.ts';
+import type { ComponentKind } from '../record/strings.ts';
+import type { LevelDatum, LevelState } from '../record/water.ts';
+
+/**
+ * A well as resolved geometry. All depths are metres below ground level, positive down; what is
+ * above ground is negative. Ranges satisfy from < to. Every part leads back to the record.
+ */
+export interface WellModel {
+  readonly bore: BoreModel;
+  readonly strata: readonly Stratum[];
+  readonly strings: readonly StringModel[];
+  readonly annulus: readonly AnnulusZone[];
+  readonly contents: readonly ContentsModel[];
+  readonly levels: readonly LevelModel[];
+  readonly strikes: readonly StrikeModel[];
+  readonly pump?: PumpModel;
+  readonly totals: Totals;
+  readonly findings: readonly Finding[];
+}
+
+export interface BoreModel {
+  /** Non-overlapping, in order of depth; gaps are where no diameter was recorded. */
+  readonly sections: readonly BoreSectionModel[];
+  /** Deepest point known of the hole; absent when nothing tells. */
+  readonly depthM?: DepthM;
+  /** Depth sounded before casing, where it differs from the depth drilled. */
+  readonly foundM?: DepthM;
+}
+
+export interface BoreSectionModel {
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
+  readonly diameterMm: Millimetres;
+  readonly path: RecordPath;
+}
+
+/** An interval of the log, freed of overlaps. */
+export interface Stratum {
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
+  readonly interval: LogInterval;
+  readonly path: RecordPath;
+}
+
+export interface StringModel {
+  readonly index: number;
+  readonly name?: string;
+  readonly path: RecordPath;
+  /** From the top down. Absent sizes were not recorded. */
+  readonly pieces: readonly PieceModel[];
+  readonly topM: DepthM;
+  readonly bottomM: DepthM;
+  /** Sum of lengths less insertions. */
+  readonly tallyM: Metres;
+  /** Height of the top above ground; negative where it ends below ground. */
+  readonly stickUpM: Metres;
+}
+
+export interface PieceModel {
+  readonly kind: ComponentKind;
+  readonly topM: DepthM;
+  readonly bottomM: DepthM;
+  /** Outside diameter at the piece's lower and upper end; they differ on a reducer. */
+  readonly outsideMm?: Millimetres;
+  readonly upperOutsideMm?: Millimetres;
+  readonly wallMm?: Millimetres;
+  readonly insideMm?: Millimetres;
+  readonly material?: string;
+  readonly slotWidthMm?: Millimetres;
+  readonly slotSpacingMm?: Millimetres;
+  readonly openAreaPercent?: number;
+  /** How far it overlaps the piece below. */
+  readonly insertionM: Metres;
+  readonly centralisersM: readonly DepthM[];
+  readonly path: RecordPath;
+}
+
+/** A body of revolution: a ring, or the full hole where `innerMm` is 0. */
+export interface Ring {
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
+  readonly innerMm: Millimetres;
+  readonly outerMm: Millimetres;
+}
+
+export interface AnnulusZone {
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
+  /** `unrecorded`: between wall and casing, but nobody wrote what stands there. */
+  readonly fill: FillKind | 'unrecorded';
+  readonly sanitary: boolean;
+  /** Index of the string that it surrounds; absent where it fills the hole without a string. */
+  readonly around?: number;
+  /** Constant in diameter each; empty where a diameter is not known. */
+  readonly rings: readonly Ring[];
+  /** Absent where a diameter is not known. */
+  readonly litres?: Litres;
+  /** Litres as the record says were poured: `litres`, else sacks by their mass (see volumes.ts). */
+  readonly pouredLitres?: Litres;
+  readonly grainMinMm?: Millimetres;
+  readonly grainMaxMm?: Millimetres;
+  readonly sacks?: number;
+  readonly path?: RecordPath;
+}
+
+/** What a string holds between its walls down to its foot, less inner strings. */
+export interface ContentsModel {
+  readonly string: number;
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
+  readonly litres: Litres;
+  /** The part under the latest rest level. */
+  readonly waterLitres?: Litres;
+}
+
+export interface LevelModel {
+  readonly depthM: DepthM;
+  readonly state?: LevelState;
+  readonly at?: string;
+  readonly rateM3h?: number;
+  readonly minutesPumped?: number;
+  readonly readM: Metres;
+  readonly datum: LevelDatum;
+  readonly path: RecordPath;
+}
+
+export interface StrikeModel {
+  readonly depthM: DepthM;
+  readonly riseM?: DepthM;
+  readonly path: RecordPath;
+}
+
+export interface PumpModel {
+  readonly intakeM?: DepthM;
+  readonly cylinderTopM?: DepthM;
+  readonly bodyMm?: Millimetres;
+  readonly riserMm?: Millimetres;
+  readonly path: RecordPath;
+}
+
+/** Sums over the well; absent where a part is not known. */
+export interface Totals {
+  readonly boreLitres?: Litres;
+  /** Hole taken up by pipe, walls and contents together, below ground. */
+  readonly displacedLitres?: Litres;
+  readonly annulusLitres?: Litres;
+  readonly screenM: Metres;
+}

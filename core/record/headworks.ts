@@ -1,0 +1,79 @@
+import { z } from 'zod';
+import { amount, chapter, day, depth, flag, metres, millimetres, oneOf, text } from './fields.ts';
+
+/** What stands at the surface. */
+export const headworks = chapter({
+  padLength: metres('Concrete pad, one way.').optional(),
+  padWidth: metres('Concrete pad, the other way.').optional(),
+  padThickness: metres('Thickness of the pad.').optional(),
+  casingAboveGround: metres('Top of the casing above ground, measured.').optional(),
+  drainLength: metres('Drain from the pad.').optional(),
+  drainSlope: z.number().min(0).max(100).describe('Slope of the drain, per cent.').optional(),
+  soakaway: text('Soakaway or other end of the drain.'),
+  fence: text('Fence.'),
+  plate: flag('A plate with number and depths is fixed.'),
+  builtOn: day('When.'),
+  remark: text('Anything else.'),
+}).describe('What stands at the surface.');
+
+export const pumpKinds = [
+  'ropeAndWasher',
+  'directAction',
+  'deepwellLever',
+  'extraDeepLever',
+  'suction',
+  'electricSubmersible',
+  'solarSubmersible',
+  'bucketAndWindlass',
+  'other',
+] as const;
+
+/** The pump that serves the users. */
+export const pump = chapter({
+  kind: oneOf(pumpKinds, 'Generic kind.').optional(),
+  model: text('Model, as on its plate.'),
+  serial: text('Serial number.'),
+  intake: depth('Depth of the intake.').optional(),
+  cylinderTop: depth('Depth of the top of the cylinder or pump body.').optional(),
+  bodyDiameter: millimetres('Largest diameter in the casing.').optional(),
+  riserDiameter: millimetres('Outside diameter of the riser.').optional(),
+  riserMaterial: text('Material of the riser.'),
+  rods: text('Rods.'),
+  installedOn: day('When.'),
+  rate: amount('Rate in use, cubic metres an hour.').optional(),
+  remark: text('Anything else.'),
+}).describe('The pump that serves the users.');
+
+const photo = chapter({
+  hash: text('SHA-256 of the file, hexadecimal.'),
+  file: text('Name of the file.'),
+  caption: text('What it shows.'),
+  takenOn: day('When.'),
+});
+
+/** Photos and scans. */
+export const photos = z.array(photo).describe('Photos and scans.');
+
+const mark = chapter({
+  role: oneOf(
+    ['supervisor', 'contractor', 'client', 'committee', 'witness'],
+    'As what this person signs.',
+  ),
+  name: text('Name in full.'),
+  organisation: text('For whom.'),
+  on: day('When.'),
+  kind: oneOf(['typed', 'drawn', 'image'], 'How the mark was made.').optional(),
+  strokes: z
+    .array(z.array(z.tuple([z.number(), z.number()])))
+    .describe('Drawn mark: strokes of points in a box 100 wide and 40 high.')
+    .optional(),
+});
+
+/** Who signed, as what, when. */
+export const marks = z.array(mark).describe('Who signed, as what, when.');
+
+export type Headworks = z.infer<typeof headworks>;
+export type Pump = z.infer<typeof pump>;
+export type PumpKind = (typeof pumpKinds)[number];
+export type Photo = z.infer<typeof photo>;
+export type Mark = z.infer<typeof mark>;

@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { amount, chapter, count, day, metres, oneOf, text } from './fields.ts';
+
+export const surroundingKinds = [
+  'latrine',
+  'septicTank',
+  'soakaway',
+  'livestock',
+  'graveyard',
+  'wasteDump',
+  'fuelOrChemicals',
+  'openWater',
+  'building',
+  'well',
+  'other',
+] as const;
+
+const surrounding = chapter({
+  kind: oneOf(surroundingKinds, 'What stands there.'),
+  distance: metres('From the well.').optional(),
+  direction: z.number().min(0).max(360).describe('Degrees clockwise from true north.').optional(),
+  slope: oneOf(['uphill', 'level', 'downhill'], 'Where it lies from the well.').optional(),
+  pitBase: metres('Depth of the pit’s base below its ground.').optional(),
+  remark: text('Anything else.'),
+});
+
+const committee = chapter({
+  name: text('The village water users committee.'),
+  chair: text('Who chairs it.'),
+  caretaker: text('Who looks after the pump.'),
+  telephone: text('Whom to call.'),
+});
+
+/** Where the well is, what stands round it, who uses it. */
+export const site = chapter({
+  country: text('Country.'),
+  region: text('First division.'),
+  district: text('Second division.'),
+  commune: text('Third division.'),
+  village: text('Village.'),
+  spot: text('The spot in the village.'),
+  latitude: z.number().min(-90).max(90).describe('WGS 84, degrees, north positive.').optional(),
+  longitude: z.number().min(-180).max(180).describe('WGS 84, degrees, east positive.').optional(),
+  positionMethod: text('How the position was fixed.'),
+  positionAccuracy: metres('How well the position is known.').optional(),
+  elevation: z.number().describe('Ground level, metres above the elevation datum.').optional(),
+  elevationDatum: text('Datum of the elevation.'),
+  agreedOn: day('When the village agreed to the site.'),
+  surroundings: z.array(surrounding).describe('What could foul the well.').optional(),
+  committee: committee.optional(),
+  households: count('Households that will use it.').optional(),
+  users: amount('People that will use it.').optional(),
+}).describe('Where the well is, what stands round it, who uses it.');
+
+export type Site = z.infer<typeof site>;
+export type Surrounding = z.infer<typeof surrounding>;

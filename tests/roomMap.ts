@@ -1,0 +1,140 @@
+/**
+ * The map of rooms: what each folder may import, and what it may touch of its host.
+ * An import is allowed when its target lies in one of the room's doors (a folder or one file).
+ * The longest matching room wins, so `core/paint/pdf` is judged by its own row.
+ */
+export interface Room {
+  /** Folder, from the top of the project. */
+  readonly room: string;
+  /** Rooms, or single files of rooms, that it may import besides itself. */
+  readonly doors: readonly string[];
+  /** Outside packages that it may import (exact specifier or its first part). */
+  readonly packages: readonly string[];
+  /** 'pure' has neither Node nor page; 'handed' also has no clock, chance or locale. */
+  readonly world: 'handed' | 'pure' | 'page' | 'node' | 'both';
+}
+
+const recordSide = ['core/base', 'core/record'];
+const findingSide = [...recordSide, 'core/model'];
+const pureCore = [...findingSide, 'core/practice', 'core/drawing', 'core/contract'];
+
+export const rooms: readonly Room[] = [
+  { room: 'core/base', doors: [], packages: [], world: 'handed' },
+  { room: 'core/record', doors: ['core/base'], packages: ['zod'], world: 'handed' },
+  { room: 'core/model', doors: recordSide, packages: [], world: 'handed' },
+  { room: 'core/practice', doors: findingSide, packages: [], world: 'handed' },
+  { room: 'core/hydraulics', doors: findingSide, packages: [], world: 'handed' },
+  { room: 'core/water', doors: findingSide, packages: [], world: 'handed' },
+  {
+    room: 'core/drawing',
+    doors: [...findingSide, 'core/practice', 'core/hydraulics', 'core/water'],
+    packages: [],
+    world: 'handed',
+  },
+  {
+    room: 'core/paint',
+    doors: ['core/base', 'core/drawing/items.ts'],
+    packages: [],
+    world: 'pure',
+  },
+  {
+    room: 'core/paint/pdf',
+    doors: ['core/base', 'core/drawing/items.ts'],
+    packages: ['jspdf'],
+    world: 'pure',
+  },
+  { room: 'core/exchange', doors: recordSide, packages: ['csv-parse'], world: 'handed' },
+  {
+    room: 'core/contract',
+    doors: [...findingSide, 'core/practice'],
+    packages: ['zod'],
+    world: 'handed',
+  },
+  {
+    room: 'electron/service',
+    doors: ['core', 'electron/archive', 'electron/files', 'electron/seal'],
+    packages: [],
+    world: 'node',
+  },
+  {
+    room: 'electron/archive',
+    doors: [...recordSide, 'electron/files'],
+    packages: ['better-sqlite3'],
+    world: 'node',
+  },
+  { room: 'electron/seal', doors: ['core/base'], packages: [], world: 'node' },
+  { room: 'electron/files', doors: ['core/base'], packages: [], world: 'node' },
+  {
+    room: 'electron/main',
+    doors: ['electron/service', 'core/contract', 'electron/files'],
+    packages: ['electron'],
+    world: 'node',
+  },
+  { room: 'electron/preload', doors: ['core/contract'], packages: ['electron'], world: 'both' },
+  {
+    room: 'electron/loopback',
+    doors: ['electron/service', 'core/contract', 'electron/files'],
+    packages: [],
+    world: 'node',
+  },
+  {
+    room: 'electron/cli',
+    doors: [
+      'electron/service',
+      'electron/loopback',
+      'core/contract',
+      'core/base',
+      'electron/files',
+    ],
+    packages: [],
+    world: 'node',
+  },
+  { room: 'electron/launch', doors: [], packages: [], world: 'node' },
+  {
+    room: 'electron/make',
+    doors: ['core', 'electron/service', 'electron/files'],
+    packages: ['fontkit', 'vite'],
+    world: 'node',
+  },
+  { room: 'renderer/host', doors: ['core/base', 'core/contract'], packages: [], world: 'page' },
+  {
+    room: 'renderer/paint',
+    doors: ['core/base', 'core/drawing/items.ts', 'core/paint/svg'],
+    packages: ['d3'],
+    world: 'page',
+  },
+  {
+    room: 'renderer/state',
+    doors: [...pureCore, 'renderer/host'],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  {
+    room: 'renderer/parts',
+    doors: ['core/base', 'renderer/state'],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  {
+    room: 'renderer/editors',
+    doors: [...pureCore, 'renderer/state', 'renderer/parts'],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  {
+    room: 'renderer/sheet',
+    doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/paint'],
+    packages: ['svelte', 'd3'],
+    world: 'page',
+  },
+  {
+    room: 'renderer/archive',
+    doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/host'],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  { room: 'renderer', doors: ['renderer', 'core'], packages: ['svelte'], world: 'page' },
+];
+
+/** Rooms whose files are data or tests and are not judged. */
+export const unjudged = ['assets', 'demo-data', 'docs', 'tests'];
