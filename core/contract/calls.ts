@@ -41,14 +41,29 @@ export interface ArchiveState {
   readonly sentence?: string;
 }
 
+/** What going through the chain of hashes found. */
+export interface ArchiveCheck {
+  readonly revisions: number;
+  /** Revisions that no longer are what was saved, each as a sentence. */
+  readonly broken: readonly {
+    readonly id: string;
+    readonly revision: number;
+    readonly sentence: string;
+  }[];
+}
+
 /**
  * Every call that the page may send, with what it takes and what it gives. Arguments and answers
  * are JSON. A refusal comes back as a value; a throw is a defect.
  */
 export interface Calls {
   'archive.state': { takes: Record<string, never>; gives: ArchiveState };
+  /** Goes through every revision's hash; broken ones come back by well and revision. */
+  'archive.check': { takes: Record<string, never>; gives: ArchiveCheck };
   'wells.list': { takes: { search?: string }; gives: readonly WellRow[] };
   'wells.open': { takes: { id: string }; gives: StoredWell };
+  /** A well as it was at one revision. */
+  'wells.openRevision': { takes: { id: string; revision: number }; gives: StoredWell };
   /** Saves a new revision when `revision` is still the newest; refused otherwise. */
   'wells.save': {
     takes: { id: string; revision: number; record: WellRecord };
