@@ -1,8 +1,8 @@
 import type { Finding } from '../base/finding.ts';
 import type { Refusal } from '../base/result.ts';
-import type { RecordPath } from '../base/recordPath.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { WellState } from '../record/identity.ts';
+import type { Trouble } from '../record/trouble.ts';
 
 /** One line of the archive's list of wells. */
 export interface WellRow {
@@ -27,11 +27,7 @@ export interface StoredWell {
   readonly record: WellRecord;
 }
 
-/** What is wrong with a record at one place, as a sentence that starts with the place. */
-export interface Trouble {
-  readonly path: RecordPath;
-  readonly sentence: string;
-}
+export type { Trouble };
 
 export interface ArchiveState {
   readonly name: string;

@@ -1,31 +1,85 @@
 import { z } from 'zod';
 
+/** The page forbids making code from text, which the schema library would otherwise try. */
+z.config({ jitless: true });
+
 /** The kinds of field that chapters are made of. Every field may be absent: unknown is not zero. */
 
-export const text = (says: string) => z.string().describe(says).optional();
+/** What to write into a field, for the sentence about one that cannot be read. */
+export const hints = z.registry<{ readonly write: string }>();
+
+export const text = (says: string) =>
+  z.string().describe(says).register(hints, { write: 'text' }).optional();
 
 /** Metres below ground level, positive down. */
 export const depth = (says: string) =>
-  z.number().describe(`${says} Metres below ground level, positive down.`);
+  z
+    .number()
+    .describe(`${says} Metres below ground level, positive down.`)
+    .register(hints, { write: 'metres below ground, as in 12.5' });
 
-export const metres = (says: string) => z.number().min(0).describe(`${says} Metres.`);
+export const metres = (says: string) =>
+  z.number().min(0).describe(`${says} Metres.`).register(hints, { write: 'metres, as in 2.85' });
 
-export const millimetres = (says: string) => z.number().min(0).describe(`${says} Millimetres.`);
+/** Metres that may lie on either side of their datum. */
+export const signedMetres = (says: string) =>
+  z.number().describe(`${says} Metres.`).register(hints, { write: 'metres, as in 6.42' });
 
-export const amount = (says: string) => z.number().min(0).describe(says);
+export const millimetres = (says: string) =>
+  z
+    .number()
+    .min(0)
+    .describe(`${says} Millimetres.`)
+    .register(hints, { write: 'millimetres, as in 125' });
 
-export const count = (says: string) => z.number().int().min(0).describe(says);
+export const amount = (says: string) =>
+  z.number().min(0).describe(says).register(hints, { write: 'a number from 0 up, as in 2.5' });
 
-export const flag = (says: string) => z.boolean().describe(says).optional();
+export const percent = (says: string) =>
+  z.number().min(0).max(100).describe(says).register(hints, { write: 'a number from 0 to 100' });
+
+export const degrees = (from: number, to: number, says: string) =>
+  z
+    .number()
+    .min(from)
+    .max(to)
+    .describe(says)
+    .register(hints, { write: `degrees from ${from} to ${to}, as in 12.3456` });
+
+export const count = (says: string) =>
+  z.number().int().min(0).describe(says).register(hints, { write: 'a whole number, as in 3' });
+
+export const flag = (says: string) =>
+  z.boolean().describe(says).register(hints, { write: 'true or false' }).optional();
+
+export const id = (says: string) =>
+  z
+    .uuid()
+    .describe(says)
+    .register(hints, { write: 'a UUID of 32 hexadecimal digits, or leave it out' })
+    .optional();
 
 /** A calendar day, ISO 8601. */
-export const day = (says: string) => z.iso.date().describe(`${says} YYYY-MM-DD.`).optional();
-
-/** A moment, ISO 8601 with offset, to the minute or second. */
-export const moment = (says: string) =>
+export const day = (says: string) =>
   z.iso
-    .datetime({ offset: true, local: false })
-    .describe(`${says} ISO 8601 with offset.`)
+    .date()
+    .describe(`${says} YYYY-MM-DD.`)
+    .register(hints, { write: 'year, month and day, as in 2026-03-14' })
+    .optional();
+
+/** The schema library's moments have seconds; a watch in the field is read to the minute. */
+const toTheMinute = /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
+
+/** A moment, ISO 8601 with offset, to the minute or second; a day where no time was written. */
+export const moment = (says: string) =>
+  z
+    .union([
+      z.iso.datetime({ offset: true, local: false }),
+      z.string().regex(toTheMinute),
+      z.iso.date(),
+    ])
+    .describe(`${says} ISO 8601 with offset, or the day alone where no time was written.`)
+    .register(hints, { write: 'day, time and offset, as in 2026-03-14T09:30+01:00' })
     .optional();
 
 /** One of a closed list of our own or the trade's words. */

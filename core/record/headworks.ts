@@ -1,5 +1,16 @@
 import { z } from 'zod';
-import { amount, chapter, day, depth, flag, metres, millimetres, oneOf, text } from './fields.ts';
+import {
+  amount,
+  chapter,
+  day,
+  depth,
+  flag,
+  metres,
+  millimetres,
+  oneOf,
+  percent,
+  text,
+} from './fields.ts';
 
 /** What stands at the surface. */
 export const headworks = chapter({
@@ -8,7 +19,7 @@ export const headworks = chapter({
   padThickness: metres('Thickness of the pad.').optional(),
   casingAboveGround: metres('Top of the casing above ground, measured.').optional(),
   drainLength: metres('Drain from the pad.').optional(),
-  drainSlope: z.number().min(0).max(100).describe('Slope of the drain, per cent.').optional(),
+  drainSlope: percent('Slope of the drain, per cent.').optional(),
   soakaway: text('Soakaway or other end of the drain.'),
   fence: text('Fence.'),
   plate: flag('A plate with number and depths is fixed.'),

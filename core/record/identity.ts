@@ -1,5 +1,5 @@
-import { z } from 'zod';
-import { chapter, oneOf, text } from './fields.ts';
+import type { z } from 'zod';
+import { chapter, id, oneOf, text } from './fields.ts';
 
 export const wellStates = [
   'laidOut',
@@ -12,7 +12,7 @@ export const wellStates = [
 
 /** Who the well is and whose. */
 export const identity = chapter({
-  id: z.uuid().describe('Never changes; made with the record.').optional(),
+  id: id('Never changes; made with the record.'),
   number: text('The well number or tag, unique in the programme.'),
   name: text('The name people use.'),
   programme: text('The programme that pays for a number of wells.'),

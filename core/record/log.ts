@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { amount, chapter, depth, flag, millimetres, oneOf, text } from './fields.ts';
+import { amount, chapter, depth, flag, millimetres, oneOf, percent, text } from './fields.ts';
 import { materials } from './materials.ts';
 
 export const grainClasses = [
@@ -18,7 +18,7 @@ const qualifier = chapter({
 
 const sievePoint = chapter({
   size: millimetres('Opening of the sieve.'),
-  finer: z.number().min(0).max(100).describe('Share that passes, per cent by mass.'),
+  finer: percent('Share that passes, per cent by mass.'),
 });
 
 const interval = chapter({

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { amount, chapter, moment, oneOf, text } from './fields.ts';
+import { amount, chapter, moment, oneOf, percent, text } from './fields.ts';
 
 const result = chapter({
   parameter: z.string().describe('What was measured.'),
@@ -27,7 +27,7 @@ export const quality = z.array(sample).describe('Water samples with their result
 const dose = chapter({
   at: moment('When.'),
   product: text('Chlorine product.'),
-  strength: z.number().min(0).max(100).describe('Available chlorine, per cent.').optional(),
+  strength: percent('Available chlorine, per cent.').optional(),
   dose: amount('Dose, milligrams a litre.').optional(),
   productMass: amount('Product used, grams.').optional(),
   contactHours: amount('Contact time, hours.').optional(),

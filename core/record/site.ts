@@ -1,5 +1,15 @@
 import { z } from 'zod';
-import { amount, chapter, count, day, metres, oneOf, text } from './fields.ts';
+import {
+  amount,
+  chapter,
+  count,
+  day,
+  degrees,
+  metres,
+  oneOf,
+  signedMetres,
+  text,
+} from './fields.ts';
 
 export const surroundingKinds = [
   'latrine',
@@ -18,7 +28,7 @@ export const surroundingKinds = [
 const surrounding = chapter({
   kind: oneOf(surroundingKinds, 'What stands there.'),
   distance: metres('From the well.').optional(),
-  direction: z.number().min(0).max(360).describe('Degrees clockwise from true north.').optional(),
+  direction: degrees(0, 360, 'Degrees clockwise from true north.').optional(),
   slope: oneOf(['uphill', 'level', 'downhill'], 'Where it lies from the well.').optional(),
   pitBase: metres('Depth of the pit’s base below its ground.').optional(),
   remark: text('Anything else.'),
@@ -39,11 +49,11 @@ export const site = chapter({
   commune: text('Third division.'),
   village: text('Village.'),
   spot: text('The spot in the village.'),
-  latitude: z.number().min(-90).max(90).describe('WGS 84, degrees, north positive.').optional(),
-  longitude: z.number().min(-180).max(180).describe('WGS 84, degrees, east positive.').optional(),
+  latitude: degrees(-90, 90, 'WGS 84, degrees, north positive.').optional(),
+  longitude: degrees(-180, 180, 'WGS 84, degrees, east positive.').optional(),
   positionMethod: text('How the position was fixed.'),
   positionAccuracy: metres('How well the position is known.').optional(),
-  elevation: z.number().describe('Ground level, metres above the elevation datum.').optional(),
+  elevation: signedMetres('Ground level above the elevation datum.').optional(),
   elevationDatum: text('Datum of the elevation.'),
   agreedOn: day('When the village agreed to the site.'),
   surroundings: z.array(surrounding).describe('What could foul the well.').optional(),

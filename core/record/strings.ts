@@ -1,5 +1,17 @@
 import { z } from 'zod';
-import { amount, chapter, count, depth, flag, metres, millimetres, oneOf, text } from './fields.ts';
+import {
+  amount,
+  chapter,
+  count,
+  depth,
+  flag,
+  metres,
+  millimetres,
+  oneOf,
+  percent,
+  signedMetres,
+  text,
+} from './fields.ts';
 
 export const componentKinds = ['cap', 'sump', 'screen', 'plain', 'reducer'] as const;
 
@@ -18,16 +30,17 @@ const component = chapter({
   slotWidth: millimetres('Screen: width of a slot.').optional(),
   slotSpacing: millimetres('Screen: distance from slot to slot along the pipe.').optional(),
   slotRows: count('Screen: rows of slots round the pipe.').optional(),
-  openArea: z.number().min(0).max(100).describe('Screen: open area, per cent.').optional(),
+  openArea: percent('Screen: open area, per cent.').optional(),
   centralisers: z
     .array(metres('Height of a centraliser above the lower end of the piece.'))
+    .describe('Where centralisers sit on the piece.')
     .optional(),
   remark: text('Anything else.'),
 });
 
 const setting = z.discriminatedUnion('by', [
   chapter({ by: z.literal('bottom'), depth: depth('Depth of the string’s lower end.') }),
-  chapter({ by: z.literal('stickUp'), height: z.number().describe('Top above ground. Metres.') }),
+  chapter({ by: z.literal('stickUp'), height: signedMetres('Top above ground.') }),
 ]);
 
 const string = chapter({

@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { amount, chapter, count, depth, moment, oneOf, text } from './fields.ts';
+import { amount, chapter, count, depth, moment, oneOf, signedMetres, text } from './fields.ts';
 
 export const levelDatums = ['ground', 'casingTop'] as const;
 export const levelStates = ['static', 'pumping', 'recovering'] as const;
 
 const level = chapter({
   at: moment('When it was read.'),
-  reading: z.number().describe('Depth of the water below the datum, as read. Metres.'),
+  reading: signedMetres('Depth of the water below the datum, as read.'),
   datum: oneOf(levelDatums, 'What the tape was read against.'),
   state: oneOf(levelStates, 'What the well was doing.').optional(),
   rate: amount('Pumping rate, cubic metres an hour.').optional(),
@@ -20,7 +20,7 @@ export const levels = z.array(level).describe('Water levels, as read with their 
 const strike = chapter({
   depth: depth('Where water came in.'),
   at: moment('When.'),
-  rise: z.number().describe('Level that it rose to, metres below ground.').optional(),
+  rise: depth('Level that it rose to.').optional(),
   afterMinutes: amount('Minutes until that level.').optional(),
   flow: amount('Flow seen, cubic metres an hour.').optional(),
   remark: text('Anything else.'),
@@ -47,7 +47,7 @@ export const development = z.array(developmentEvent).describe('Development, even
 
 const reading = chapter({
   minutes: amount('Since the start of the step, or since pumping stopped for a recovery.'),
-  reading: z.number().describe('Depth of the water below the datum, as read. Metres.'),
+  reading: signedMetres('Depth of the water below the datum, as read.'),
   rate: amount('Rate at that time, cubic metres an hour.').optional(),
   step: count('Step of a step test, from 1.').optional(),
 });
@@ -56,7 +56,7 @@ const test = chapter({
   kind: oneOf(['step', 'constantRate', 'recovery'], 'Kind of test.'),
   startedAt: moment('Start of pumping, or of the recovery.'),
   datum: oneOf(levelDatums, 'What the tape was read against.').optional(),
-  restLevel: z.number().describe('Reading before pumping, below the datum. Metres.').optional(),
+  restLevel: signedMetres('Reading before pumping, below the datum.').optional(),
   rate: amount('Rate of a constant-rate test, cubic metres an hour.').optional(),
   minutesPumped: amount('How long it was pumped, minutes.').optional(),
   pumpIntake: depth('Intake of the test pump.').optional(),
