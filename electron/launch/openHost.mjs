@@ -1,0 +1,46 @@
+import { electronProgram } from './electronRuntime.mjs';
+import { say, top } from './project.mjs';
+import { runBorefolio } from './runBorefolio.mjs';
+import { runCommand } from './runCommand.mjs';
+
+/** A desktop program that ends this soon with a fault has not opened its window. */
+const startSeconds = 10;
+
+/** @param {string} archive */
+function openWindow(archive) {
+  say('Opening the program in a browser’s window; Ctrl-C ends it.');
+  return runBorefolio(['serve', archive, '--window']);
+}
+
+/** @param {string} archive */
+async function openElectron(archive) {
+  say('Opening the program; Ctrl-C ends it.');
+  const started = Date.now();
+  const outcome = await runCommand(electronProgram() ?? 'electron', [top, archive]);
+  const failed = outcome.code !== 0 && Date.now() - started < startSeconds * 1000;
+  if (!failed) return outcome;
+  say('Electron’s window could not be opened on this machine.');
+  return openWindow(archive);
+}
+
+/** @param {string} archive */
+async function openPapers(archive) {
+  say('No display is there: writing the as-built sheets, then serving the page.');
+  const written = await runBorefolio(['paper', 'as-built', archive, '-o', 'out/']);
+  return written.code === 0 ? runBorefolio(['serve', archive]) : written;
+}
+
+const openers = { electron: openElectron, window: openWindow, papers: openPapers };
+
+/**
+ * Opens the program and stays until it is closed.
+ * @param {import('./chooseHost.mjs').Host} host
+ * @param {string} archive
+ * @returns {Promise<number>} exit code
+ */
+export async function openHost(host, archive) {
+  const opener = openers[host === 'fetchElectron' ? 'window' : host];
+  const { code } = await opener(archive);
+  // Ctrl-C is how the program is meant to be ended here, so it is no fault.
+  return code === 130 ? 0 : code;
+}
