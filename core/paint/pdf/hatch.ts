@@ -1,0 +1,34 @@
+import { TilingPattern } from 'jspdf';
+import type { HatchTile } from '../../drawing/items.ts';
+import { paintPath } from './path.ts';
+import { pointsPerMm, type Sheet } from './sheet.ts';
+
+/**
+ * Tile of a page of one height. Its own matrix leads from the points of the page, counted from
+ * the bottom left, to millimetres from the top left, so that tiles start at the same corner as on
+ * screen. A matrix given with each use would copy the tile each time.
+ */
+function tilingOf({ book, page }: Sheet, { width, height }: HatchTile): TilingPattern {
+  const k = pointsPerMm;
+  const matrix = book.doc.Matrix(k, 0, 0, -k, 0, k * page.height);
+  return new TilingPattern([0, 0, width, height], width, height, undefined, matrix);
+}
+
+/** Name under which content of this page calls the hatch; written on first use. */
+export function patternName(sheet: Sheet, hatch: string): string {
+  const { doc, drawing, patternsIn } = sheet.book;
+  const key = `${hatch} on ${sheet.page.height}`;
+  const known = patternsIn.get(key);
+  if (known) return known;
+  const tile = drawing.hatches[hatch];
+  if (!tile) throw new Error(`The drawing has no hatch called ${hatch}`);
+  const tiling = tilingOf(sheet, tile);
+  doc.advancedAPI(() => {
+    doc.beginTilingPattern(tiling);
+    for (const mark of tile.marks) paintPath(doc, mark);
+    doc.endTilingPattern(key, tiling);
+  });
+  const name = (tiling as TilingPattern & { readonly id: string }).id;
+  patternsIn.set(key, name);
+  return name;
+}
