@@ -24,7 +24,12 @@ export interface StoredWell {
   readonly id: string;
   readonly revision: number;
   readonly changedAt: string;
+  /** What could be read of the document. Draw and compute from this. */
   readonly record: WellRecord;
+  /** The whole document in the newest shape, with what could not be read. Change and save this. */
+  readonly document: Readonly<Record<string, unknown>>;
+  /** What could not be read, by its place in the document. */
+  readonly troubles: readonly Trouble[];
 }
 
 export type { Trouble };

@@ -1,0 +1,78 @@
+import path from 'node:path';
+import type { Database } from 'better-sqlite3';
+import { ok, refused, type Result } from '../../core/base/result.ts';
+import { checkChains, type ChainCheck } from './check.ts';
+import type { WriteHandle } from './handles.ts';
+import {
+  openRevision,
+  openWell,
+  revisionsOf,
+  type RevisionLine,
+  type StoredDocument,
+} from './read.ts';
+import { countWells, listWells, type ListedWell } from './tables/wells.ts';
+import { guarded } from './trouble.ts';
+import { createWell, saveWell } from './write.ts';
+
+/** What the archive is handed from outside. */
+export interface ArchiveWorld {
+  /** Now, ISO 8601. */
+  readonly now: () => string;
+  /** A new well's id, used by no other. */
+  readonly newId: () => string;
+}
+
+/** One file that holds a programme's wells. */
+export interface Archive {
+  readonly file: string;
+  /** The file's name without its ending. */
+  readonly name: string;
+  /** Why nothing can be saved; absent when it can. */
+  readonly readOnly?: string;
+  count(): Result<number>;
+  list(search?: string): Result<readonly ListedWell[]>;
+  open(id: string): Result<StoredDocument>;
+  openRevision(id: string, revision: number): Result<StoredDocument>;
+  revisions(id: string): Result<readonly RevisionLine[]>;
+  /** An id that is free. */
+  newId(): string;
+  create(id: string, document: unknown): Result<StoredDocument>;
+  /** Refused as `staleRevision` when `revision` is not the newest. */
+  save(id: string, revision: number, document: unknown): Result<StoredDocument>;
+  check(): Result<ChainCheck>;
+  /** A copy in one file, made while work goes on. */
+  copyTo(target: string): Promise<void>;
+  close(): void;
+}
+
+export interface Handles {
+  readonly reader: Database;
+  readonly writer?: WriteHandle;
+  readonly readOnly?: string;
+}
+
+/** Names the archive's queries on an open file. */
+export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): Archive {
+  const { reader, writer, readOnly } = handles;
+  const reading = <T>(query: () => Result<T>) => guarded(file, query);
+  const writing = <T>(change: (db: WriteHandle) => Result<T>): Result<T> =>
+    guarded(file, () => (writer ? change(writer) : refused('readOnly', readOnly ?? '')));
+  return {
+    file,
+    name: path.parse(file).name,
+    ...(readOnly === undefined ? {} : { readOnly }),
+    count: () => reading(() => ok(countWells(reader))),
+    list: (search) => reading(() => ok(listWells(reader, search))),
+    open: (id) => reading(() => openWell(reader, id)),
+    openRevision: (id, revision) => reading(() => openRevision(reader, id, revision)),
+    revisions: (id) => reading(() => revisionsOf(reader, id)),
+    newId: world.newId,
+    create: (id, document) =>
+      writing((db) => createWell(db, { id, document, changedAt: world.now() })),
+    save: (id, revision, document) =>
+      writing((db) => saveWell(db, { id, revision, document, changedAt: world.now() })),
+    check: () => reading(() => ok(checkChains(reader))),
+    copyTo: async (target) => void (await reader.backup(target)),
+    close: () => void reader.close(),
+  };
+}

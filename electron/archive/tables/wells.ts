@@ -1,0 +1,124 @@
+import { valueAt } from '../../../core/base/recordPath.ts';
+import { wellStates, type WellState } from '../../../core/record/identity.ts';
+import type { ReadHandle, WriteHandle } from '../handles.ts';
+import { everyWord } from '../words.ts';
+
+/** What a list says of a well. */
+export interface ListedWell {
+  readonly id: string;
+  readonly number: string;
+  readonly name: string;
+  readonly district: string;
+  readonly village: string;
+  readonly state: WellState | '';
+  /** Deepest point, metres below ground; absent when not known. */
+  readonly depthM?: number;
+  readonly revision: number;
+  readonly changedAt: string;
+}
+
+interface Row {
+  readonly id: string;
+  readonly number: string;
+  readonly name: string;
+  readonly district: string;
+  readonly village: string;
+  readonly state: string;
+  readonly depth_m: number | null;
+  readonly revision: number;
+  readonly changed_at: string;
+}
+
+function rowOf({ depthM, changedAt, ...well }: ListedWell): Row {
+  return { ...well, depth_m: depthM ?? null, changed_at: changedAt };
+}
+
+function wellOf({ depth_m, changed_at, state, ...row }: Row): ListedWell {
+  return {
+    ...row,
+    state: stateOf(state),
+    changedAt: changed_at,
+    ...(depth_m === null ? {} : { depthM: depth_m }),
+  };
+}
+
+const columns = 'id, number, name, district, village, state, depth_m, revision, changed_at';
+
+function stateOf(value: unknown): WellState | '' {
+  return wellStates.find((state) => state === value) ?? '';
+}
+
+/** Reads the columns from a record in any condition: half-typed work is listed too. */
+export function listed(
+  record: unknown,
+  kept: Pick<ListedWell, 'id' | 'revision' | 'changedAt'>,
+): ListedWell {
+  const text = (path: string) => {
+    const value = valueAt(record, path);
+    return typeof value === 'string' ? value.trim() : '';
+  };
+  const depthM = deepestM(record);
+  return {
+    ...kept,
+    number: text('identity.number'),
+    name: text('identity.name'),
+    district: text('site.district'),
+    village: text('site.village'),
+    state: stateOf(valueAt(record, 'identity.state')),
+    ...(depthM === undefined ? {} : { depthM }),
+  };
+}
+
+/** The depth reached where it was written; else the foot of the sections, else of the log. */
+function deepestM(record: unknown): number | undefined {
+  const reached = valueAt(record, 'bore.depthReached');
+  if (typeof reached === 'number') return reached;
+  return deepestFoot(valueAt(record, 'bore.sections')) ?? deepestFoot(valueAt(record, 'log'));
+}
+
+function deepestFoot(intervals: unknown): number | undefined {
+  if (!Array.isArray(intervals)) return undefined;
+  const feet = intervals
+    .map((one) => valueAt(one, 'to'))
+    .filter((foot): foot is number => typeof foot === 'number');
+  return feet.length === 0 ? undefined : Math.max(...feet);
+}
+
+/** All wells, or those in which every word begins a word; by district, then number. */
+export function listWells(db: ReadHandle, search = ''): ListedWell[] {
+  const order = 'ORDER BY district, number, seq';
+  if (search.trim() === '')
+    return db.prepare<[], Row>(`SELECT ${columns} FROM well ${order}`).all().map(wellOf);
+  const words = everyWord(search);
+  if (words === '') return [];
+  const found = `SELECT rowid FROM well_search WHERE well_search MATCH ?`;
+  return db
+    .prepare<[string], Row>(`SELECT ${columns} FROM well WHERE seq IN (${found}) ${order}`)
+    .all(words)
+    .map(wellOf);
+}
+
+export function findWell(db: ReadHandle, id: string): ListedWell | undefined {
+  const row = db.prepare<[string], Row>(`SELECT ${columns} FROM well WHERE id = ?`).get(id);
+  return row && wellOf(row);
+}
+
+export function countWells(db: ReadHandle): number {
+  return db.prepare<[], number>('SELECT count(*) FROM well').pluck().get()!;
+}
+
+/** Writes a well's line, new or changed, and gives its seq. */
+export function putWell(db: WriteHandle, well: ListedWell): number {
+  return db
+    .prepare<[Row], number>(
+      `INSERT INTO well (${columns})
+       VALUES (@id, @number, @name, @district, @village, @state, @depth_m, @revision, @changed_at)
+       ON CONFLICT (id) DO UPDATE SET
+         number = excluded.number, name = excluded.name, district = excluded.district,
+         village = excluded.village, state = excluded.state, depth_m = excluded.depth_m,
+         revision = excluded.revision, changed_at = excluded.changed_at
+       RETURNING seq`,
+    )
+    .pluck()
+    .get(rowOf(well))!;
+}
