@@ -43,7 +43,7 @@ export const rooms: readonly Room[] = [
     packages: ['jspdf'],
     world: 'pure',
   },
-  { room: 'core/exchange', doors: recordSide, packages: ['csv-parse'], world: 'handed' },
+  { room: 'core/exchange', doors: recordSide, packages: ['csv-parse', 'zod'], world: 'handed' },
   {
     room: 'core/contract',
     doors: [...findingSide, 'core/practice'],

@@ -1,0 +1,91 @@
+import type { CasingString, Component } from '../../record/strings.ts';
+import type { DepthM, Millimetres } from '../../base/units.ts';
+
+/** A length of casing or screen as a table gives it, by its depths. */
+export interface Piece {
+  readonly from: DepthM;
+  readonly to: DepthM;
+  /** What the source calls the string that it belongs to. */
+  readonly string?: string;
+  readonly component: Component;
+}
+
+/** A string made of adjoining pieces, from the top down. */
+export interface JoinedString {
+  readonly name?: string;
+  readonly pieces: readonly Piece[];
+}
+
+/** Two pieces of which the lower was left hanging: nothing is known between them. */
+export interface Gap {
+  readonly above: Piece;
+  readonly below: Piece;
+}
+
+export interface Joined {
+  readonly strings: readonly JoinedString[];
+  readonly gaps: readonly Gap[];
+}
+
+/** Depths that differ by less are the same: no tape reads finer than a millimetre. */
+const sameDepthM = 0.001;
+
+const bottomOf = ({ pieces }: JoinedString): DepthM => pieces.at(-1)!.to;
+const topOf = ({ pieces }: JoinedString): DepthM => pieces[0]!.from;
+
+function widest({ pieces }: JoinedString): Millimetres {
+  return Math.max(...pieces.map(({ component }) => component.outside ?? 0));
+}
+
+function adjoins(string: JoinedString, piece: Piece): boolean {
+  return string.name === piece.string && Math.abs(bottomOf(string) - piece.from) < sameDepthM;
+}
+
+/** Of several strings that end where the piece begins, one of its own diameter comes first. */
+function stringAbove(strings: readonly JoinedString[], piece: Piece): number {
+  const found = strings.findLastIndex(
+    (one) =>
+      adjoins(one, piece) && one.pieces.at(-1)!.component.outside === piece.component.outside,
+  );
+  return found < 0 ? strings.findLastIndex((one) => adjoins(one, piece)) : found;
+}
+
+/** A string that begins below the end of all others of its name has a gap above it. */
+function gapsBetween(strings: readonly JoinedString[]): Gap[] {
+  return strings.flatMap((below) => {
+    const others = strings.filter((one) => one !== below && one.name === below.name);
+    const above = others.filter((one) => topOf(one) < topOf(below));
+    const lowest = above.sort((a, b) => bottomOf(b) - bottomOf(a))[0];
+    if (!lowest || bottomOf(lowest) > topOf(below) - sameDepthM) return [];
+    return [{ above: lowest.pieces.at(-1)!, below: below.pieces[0]! }];
+  });
+}
+
+/**
+ * Joins pieces whose ends meet into strings; one that overlaps another is a string of its own, as
+ * in a telescoped well. Strings come in the order in which they were set: the shallowest first,
+ * of equal ones the widest.
+ */
+export function joinPieces(pieces: readonly Piece[]): Joined {
+  const strings: JoinedString[] = [];
+  for (const piece of [...pieces].sort((a, b) => a.from - b.from || a.to - b.to)) {
+    const at = stringAbove(strings, piece);
+    if (at >= 0) strings[at] = { ...strings[at]!, pieces: [...strings[at]!.pieces, piece] };
+    else
+      strings.push({
+        ...(piece.string === undefined ? {} : { name: piece.string }),
+        pieces: [piece],
+      });
+  }
+  strings.sort((a, b) => bottomOf(a) - bottomOf(b) || widest(b) - widest(a));
+  return { strings, gaps: gapsBetween(strings) };
+}
+
+/** The string as the record holds it: counted from the bottom, set by its lower end. */
+export function recordString(joined: JoinedString): CasingString {
+  return {
+    ...(joined.name === undefined ? {} : { name: joined.name }),
+    components: joined.pieces.map(({ component }) => component).toReversed(),
+    set: { by: 'bottom', depth: bottomOf(joined) },
+  };
+}

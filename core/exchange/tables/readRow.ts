@@ -1,0 +1,105 @@
+import { currentVersion, wellRecord } from '../../record/schema.ts';
+import { sayIssue } from '../../record/sentences.ts';
+import { readCell, type CellsByColumn, type HalfTime, type Writing } from './cells.ts';
+import { fieldsOf, type TableKind } from './fields.ts';
+import { sourcesOf, type MappedTable } from './mapping.ts';
+
+/** What a row says, by the names of its kind's fields. */
+export type Values = Readonly<Record<string, unknown>>;
+
+export interface RowTrouble {
+  readonly column: string;
+  readonly sentence: string;
+}
+
+export type RowRead =
+  | { readonly values: Values }
+  | { readonly troubles: readonly RowTrouble[] }
+  | { readonly nothing: true };
+
+/** `{ 'site.country': 'x' }` becomes `{ site: { country: 'x' } }`. */
+export function nest(values: Values): Record<string, unknown> {
+  const nested: Record<string, unknown> = {};
+  for (const [path, value] of Object.entries(values)) {
+    const [chapter, field] = path.split('.') as [string, string?];
+    if (field === undefined) nested[chapter] = value;
+    else nested[chapter] = { ...(nested[chapter] as object | undefined), [field]: value };
+  }
+  return nested;
+}
+
+/** A record of this row alone, to which the record's own rules can be put. */
+const aloneInRecord: Readonly<Record<TableKind, (values: Values) => object>> = {
+  wells: nest,
+  log: (values) => ({ log: [values] }),
+  sections: (values) => ({ bore: { sections: [{ from: 0, ...values }] } }),
+  pieces: (values) => ({ strings: [{ components: [values] }] }),
+  fills: (values) => ({ annulus: [values] }),
+  levels: (values) => ({ levels: [values] }),
+  strikes: (values) => ({ strikes: [values] }),
+};
+
+/** A time without offset gives its day; the time as written goes among the remarks. */
+function keepHalfTime(values: Values): Values {
+  const { at, ...rest } = values;
+  if (typeof at !== 'object') return values;
+  const { day, asWritten } = at as HalfTime;
+  const remark = [values['remark'], `Time as written: ${asWritten}.`].filter(Boolean).join(' ');
+  return { ...rest, at: day, remark };
+}
+
+function columnFor(mapped: MappedTable, name: string): string {
+  const [one] = sourcesOf(mapped, name);
+  return one?.column ?? one?.columns?.join(' + ') ?? '';
+}
+
+function orderTroubles(mapped: MappedTable, { from, to }: Values): RowTrouble[] {
+  if (typeof from !== 'number' || typeof to !== 'number' || to > from) return [];
+  const sentence = `The lower end, ${to} m, does not lie below the upper end, ${from} m.`;
+  return [{ column: columnFor(mapped, 'to'), sentence }];
+}
+
+function recordTroubles(mapped: MappedTable, values: Values): RowTrouble[] {
+  const record = { schemaVersion: currentVersion, ...aloneInRecord[mapped.kind](values) };
+  const issues = wellRecord.safeParse(record).error?.issues ?? [];
+  return issues.map((issue) => {
+    const steps = issue.path.filter((step) => typeof step === 'string');
+    const name = mapped.kind === 'wells' ? steps.join('.') : steps.at(-1)!;
+    const { path, sentence } = sayIssue(record, issue);
+    return { column: columnFor(mapped, name), sentence: `${sentence.slice(path.length + 2)}.` };
+  });
+}
+
+function readCells(mapped: MappedTable, cells: CellsByColumn, writing: Writing) {
+  const values: Record<string, unknown> = {};
+  const troubles: RowTrouble[] = [];
+  for (const [name, field] of Object.entries(fieldsOf[mapped.kind])) {
+    const cell = readCell(field, sourcesOf(mapped, name), cells, writing);
+    if ('value' in cell) values[name] = cell.value;
+    else if ('sentence' in cell) troubles.push(cell);
+    else if (field.required) {
+      const sentence = `The cell is empty, and a row of ${mapped.kind} needs its "${name}".`;
+      troubles.push({ column: columnFor(mapped, name), sentence });
+    }
+  }
+  return { values: keepHalfTime(values), troubles };
+}
+
+/** In a file of several kinds, a row says nothing of one whose needed columns are all empty. */
+function saysNothing(mapped: MappedTable, cells: CellsByColumn, writing: Writing): boolean {
+  if (mapped.sparse !== true) return false;
+  const needed = Object.entries(fieldsOf[mapped.kind]).filter(([, { required }]) => required);
+  const columns = needed.flatMap(([name]) =>
+    sourcesOf(mapped, name).flatMap(({ column, columns }) => columns ?? column ?? []),
+  );
+  return columns.every((column) => writing.absent.includes(cells.get(column)!.trim()));
+}
+
+/** Values of one row, or everything that is wrong with it. */
+export function readRow(mapped: MappedTable, cells: CellsByColumn, writing: Writing): RowRead {
+  if (saysNothing(mapped, cells, writing)) return { nothing: true };
+  const { values, troubles } = readCells(mapped, cells, writing);
+  if (troubles.length === 0) troubles.push(...orderTroubles(mapped, values));
+  if (troubles.length === 0) troubles.push(...recordTroubles(mapped, values));
+  return troubles.length === 0 ? { values } : { troubles };
+}

@@ -1,0 +1,27 @@
+/**
+ * Units of length that a table may use, in metres. The international foot and inch are exact by
+ * the yard and pound agreement of 1959 (1 ft = 0.3048 m, 1 in = 25.4 mm); the U.S. survey foot,
+ * in which older heights stand, is 1200/3937 m (NIST SP 811, appendix B.6).
+ */
+const metresIn = {
+  m: 1,
+  cm: 0.01,
+  mm: 0.001,
+  ft: 0.3048,
+  ftUS: 1200 / 3937,
+  in: 0.0254,
+} as const;
+
+export type LengthUnit = keyof typeof metresIn;
+export const lengthUnits = Object.keys(metresIn) as [LengthUnit, ...LengthUnit[]];
+
+export function isLengthUnit(name: string): name is LengthUnit {
+  return Object.hasOwn(metresIn, name);
+}
+
+/** A length in a unit, brought to metres or millimetres. */
+export function convertLength(value: number, from: LengthUnit, to: 'm' | 'mm'): number {
+  if (from === to) return value;
+  // Twelve figures keep every published digit and drop the noise of binary fractions.
+  return Number(((value * metresIn[from]) / metresIn[to]).toPrecision(12));
+}
