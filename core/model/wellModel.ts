@@ -59,7 +59,17 @@ export interface StringModel {
   readonly tallyM: Metres;
   /** Height of the top above ground; negative where it ends below ground. */
   readonly stickUpM: Metres;
+  /** What told where it stands. */
+  readonly placedBy: PlacedBy;
+  /** The cap that closes the lower end; a cap without a length is no piece but stands here. */
+  readonly capPath?: RecordPath;
 }
+
+/**
+ * What told where a string stands: its own setting (`bottom`, `stickUp`), the casing height at
+ * the headworks, the depth measured after setting, or nothing (`holeBottom`, `ground`: assumed).
+ */
+export type PlacedBy = 'bottom' | 'stickUp' | 'headworks' | 'measured' | 'holeBottom' | 'ground';
 
 export interface PieceModel {
   readonly kind: ComponentKind;
@@ -69,6 +79,7 @@ export interface PieceModel {
   readonly outsideMm?: Millimetres;
   readonly upperOutsideMm?: Millimetres;
   readonly wallMm?: Millimetres;
+  /** Inside diameter, of a reducer the narrower. */
   readonly insideMm?: Millimetres;
   readonly material?: string;
   readonly slotWidthMm?: Millimetres;
@@ -94,13 +105,21 @@ export interface AnnulusZone {
   /** `unrecorded`: between wall and casing, but nobody wrote what stands there. */
   readonly fill: FillKind | 'unrecorded';
   readonly sanitary: boolean;
-  /** Index of the string that it surrounds; absent where it fills the hole without a string. */
+  /**
+   * Index of the string that it surrounds; absent where it fills the hole without a string. A
+   * fill that goes on under the string's foot stays one zone, whose rings there are full.
+   */
   readonly around?: number;
-  /** Constant in diameter each; empty where a diameter is not known. */
+  /** Index of the string whose inside it fills, as in an abandoned well left cased. */
+  readonly inside?: number;
+  /** Constant in diameter each, from the top down; none for depths where a diameter is unknown. */
   readonly rings: readonly Ring[];
   /** Absent where a diameter is not known. */
   readonly litres?: Litres;
-  /** Litres as the record says were poured: `litres`, else sacks by their mass (see volumes.ts). */
+  /**
+   * Litres as the record says were poured: `litres`, else sacks by their mass (see volumes.ts).
+   * A fill that others cut in parts bears this and `sacks` on its uppermost zone alone.
+   */
   readonly pouredLitres?: Litres;
   readonly grainMinMm?: Millimetres;
   readonly grainMaxMm?: Millimetres;
