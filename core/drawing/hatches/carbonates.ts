@@ -1,0 +1,124 @@
+import type { PathItem } from '../items.ts';
+import type { Point } from '../shapes.ts';
+import { hatch, type Hatch } from './hatch.ts';
+import * as mark from './marks.ts';
+import { at, staggered } from './places.ts';
+
+/** Limestones and what came out of solution, with coal. FGDC 600 series in words. */
+
+/** A joint between two courses, leaning by `lean` millimetres. */
+function joint([x, top]: Point, height: number, lean = 0): PathItem {
+  return mark.strokes([
+    [
+      [x + lean / 2, top],
+      [x - lean / 2, top + height],
+    ],
+  ]);
+}
+
+function course(width: number, y: number): PathItem {
+  return mark.moved(mark.dash(width), [width / 2, y]);
+}
+
+/** Two courses of bricks. */
+function bricks(lean: number): PathItem[] {
+  return [
+    course(4, 0.75),
+    course(4, 2.25),
+    joint([1, 0.75], 1.5, lean),
+    joint([3, -0.75], 1.5, lean),
+    joint([3, 2.25], 1.5, lean),
+  ].slice(0, 4);
+}
+
+/** One brick's corner: what is left of the courses in a mixture. */
+function brickMark(lean: number): PathItem {
+  return mark.strokes([
+    [
+      [-1, -0.5],
+      [1, -0.5],
+    ],
+    [
+      [lean / 2, -0.5],
+      [-lean / 2, 0.6],
+    ],
+  ]);
+}
+
+/** A dash with an upright on it. */
+const limyDash = mark.strokes([
+  [
+    [-0.9, 0.3],
+    [0.9, 0.3],
+  ],
+  [
+    [0, 0.3],
+    [0, -0.55],
+  ],
+]);
+
+const flat = { width: 6, height: 3 };
+
+/** Parallels that lean by 45°, `step` apart along the level. */
+function slantedLines(side: number, step: number): PathItem[] {
+  return Array.from({ length: side / step }, (_, one) => {
+    const x = one * step;
+    return mark.strokes([
+      [
+        [x, side],
+        [x + side, 0],
+      ],
+    ]);
+  });
+}
+
+const solid: PathItem = mark.strokes(
+  [
+    [
+      [-0.5, -0.5],
+      [12.5, -0.5],
+      [12.5, 12.5],
+      [-0.5, 12.5],
+    ],
+  ],
+  { filled: true, closed: true },
+);
+
+export const carbonates = {
+  limestone: hatch(4, 3, bricks(0), brickMark(0)),
+  dolomite: hatch(4, 3, bricks(1), brickMark(0.9)),
+  chalk: hatch(
+    6,
+    3,
+    [...at(staggered(flat, 1, 2), mark.dash(4.6)), joint([1.5, 0.75], 1.5)],
+    brickMark(0),
+  ),
+  marl: hatch(
+    6,
+    3,
+    [
+      ...at(staggered({ width: 6, height: 3 }, 2, 2).slice(0, 2), limyDash),
+      ...at(staggered({ width: 6, height: 3 }, 2, 2).slice(2), mark.dash(1.6)),
+    ],
+    limyDash,
+  ),
+  marble: hatch(
+    4,
+    4,
+    [
+      mark.moved(mark.wave(1, 4, 0.3), [0, 1]),
+      mark.moved(mark.wave(1, 4, 0.3), [0, 3]),
+      joint([1, 1], 2),
+      joint([3, -1], 2),
+    ],
+    mark.ripple(2, 2, 0.35),
+  ),
+  gypsum: hatch(6, 6, slantedLines(6, 1.5), mark.dash(1.8, { turn: -45 })),
+  salt: hatch(
+    4,
+    4,
+    [course(4, 1), course(4, 3), joint([1, 0], 4), joint([3, 0], 4)],
+    mark.polygon(4, 1.6, { turn: 45 }),
+  ),
+  coal: hatch(12, 12, [solid], mark.oval(1.6, 0.7, { filled: true })),
+} satisfies Record<string, Hatch>;

@@ -1,0 +1,85 @@
+import type { FillKind } from '../../record/annulus.ts';
+import type { PathItem } from '../items.ts';
+import { hatch, type Hatch } from './hatch.ts';
+import * as mark from './marks.ts';
+import { at, inTurn, jittered, scattered, staggered } from './places.ts';
+import { question } from './unnamed.ts';
+
+/** What stands in the annulus: close marks, since they are seen in strips of 2 to 5 mm. */
+
+const small = { width: 4, height: 4 };
+const half = { width: 6, height: 6 };
+
+const grain = mark.ring(0.9);
+
+/** Parallels at 45° across a square tile, `step` apart along the level. */
+function slanted(side: number, step: number, falling = false): PathItem[] {
+  return Array.from({ length: Math.round(side / step) }, (_, one) => {
+    const x = one * step;
+    const ends = falling ? [0, side] : [side, 0];
+    return mark.strokes([
+      [
+        [x, ends[0]!],
+        [x + side, ends[1]!],
+      ],
+    ]);
+  });
+}
+
+const triangle = mark.polygon(3, 1);
+const stone = mark.polygon(3, 1.5);
+const fall = mark.strokes([
+  [
+    [-0.5, -0.25],
+    [0, 0.35],
+    [0.5, -0.25],
+  ],
+]);
+const cross = mark.plus(0.9, { turn: 45 });
+const sealDash = mark.dash(1.1, { pen: 'narrow', turn: -45 });
+
+export const fills: Readonly<Record<FillKind | 'unrecorded', Hatch>> = {
+  gravelPack: hatch(4, 4, at(jittered(staggered(small, 4, 4), 0.03, 61), grain), grain),
+  formationStabiliser: hatch(
+    4,
+    4,
+    inTurn(staggered(small, 3, 3), [mark.ring(0.9), mark.dot(), mark.dot()]),
+    grain,
+  ),
+  claySeal: hatch(4, 4, at(staggered(small, 3, 4), sealDash), sealDash),
+  bentonite: hatch(4, 4, [...slanted(4, 1), ...slanted(4, 1, true)], mark.plus(1.2, { turn: 45 })),
+  cementGrout: hatch(
+    6,
+    6,
+    inTurn(scattered(half, 30, 71), [triangle, mark.dot(0.4), mark.dot(0.4)]),
+    triangle,
+  ),
+  concrete: hatch(
+    6,
+    6,
+    inTurn(scattered(half, 18, 81), [stone, mark.ring(0.8), mark.dot()]),
+    stone,
+  ),
+  backfill: hatch(
+    6,
+    6,
+    inTurn(scattered(half, 14, 91), [cross, mark.dash(1), mark.dot(), mark.dash(1, { turn: 60 })]),
+    cross,
+  ),
+  naturalCollapse: hatch(4, 4, inTurn(staggered(small, 2, 3), [fall, mark.dot()]), fall),
+  open: hatch(4, 4, []),
+  unrecorded: hatch(
+    4,
+    4,
+    question.flatMap((part) =>
+      at(
+        [
+          [1, 1.4],
+          [3, 3.4],
+        ],
+        part,
+      ),
+    ),
+    ...question,
+  ),
+};
