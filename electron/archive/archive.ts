@@ -18,8 +18,6 @@ import { createWell, saveWell } from './write.ts';
 export interface ArchiveWorld {
   /** Now, ISO 8601. */
   readonly now: () => string;
-  /** A new well's id, used by no other. */
-  readonly newId: () => string;
 }
 
 /** One file that holds a programme's wells. */
@@ -34,8 +32,6 @@ export interface Archive {
   open(id: string): Result<StoredDocument>;
   openRevision(id: string, revision: number): Result<StoredDocument>;
   revisions(id: string): Result<readonly RevisionLine[]>;
-  /** An id that is free. */
-  newId(): string;
   create(id: string, document: unknown): Result<StoredDocument>;
   /** Refused as `staleRevision` when `revision` is not the newest. */
   save(id: string, revision: number, document: unknown): Result<StoredDocument>;
@@ -66,7 +62,6 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     open: (id) => reading(() => openWell(reader, id)),
     openRevision: (id, revision) => reading(() => openRevision(reader, id, revision)),
     revisions: (id) => reading(() => revisionsOf(reader, id)),
-    newId: world.newId,
     create: (id, document) =>
       writing((db) => createWell(db, { id, document, changedAt: world.now() })),
     save: (id, revision, document) =>

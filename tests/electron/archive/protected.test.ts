@@ -1,3 +1,4 @@
+import type * as Fs from 'node:fs';
 import Database from 'better-sqlite3';
 import { describe, expect, it, vi } from 'vitest';
 import { openArchive } from '../../../electron/archive/open.ts';
@@ -6,7 +7,7 @@ import { countingWorld, openFresh, record, valueOf } from './sample.ts';
 // Stands in for a file without write permission, which the superuser could write to all the same.
 const disk = vi.hoisted(() => ({ locked: false }));
 vi.mock('node:fs', async (original) => {
-  const fs = await original<typeof import('node:fs')>();
+  const fs = await original<typeof Fs>();
   const accessSync = () => {
     if (disk.locked) throw new Error('EACCES');
   };

@@ -10,13 +10,11 @@ export function freshFolder(): string {
   return mkdtempSync(path.join(tmpdir(), 'borefolio-test-'));
 }
 
-/** A world in which each look at the clock is one minute later and ids count up. */
+/** A world in which each look at the clock is one minute later. */
 export function countingWorld(): OpenOptions {
   let minutes = 0;
-  let ids = 0;
   return {
     now: () => new Date(Date.UTC(2025, 2, 1, 8, minutes++)).toISOString(),
-    newId: () => `00000000-0000-4000-8000-${String(++ids).padStart(12, '0')}`,
   };
 }
 

@@ -3,7 +3,6 @@ import { openArchive } from '../../../electron/archive/open.ts';
 
 const opened = openArchive(process.argv[2]!, {
   now: () => new Date().toISOString(),
-  newId: () => 'unused',
 });
 if (!opened.ok) throw new Error(opened.error.sentence);
 const archive = opened.value;

@@ -1,0 +1,33 @@
+import { ok } from '../../core/base/result.ts';
+import type { WellRecord } from '../../core/record/schema.ts';
+import { reads, type Handlers, type ServiceParts } from './handlers.ts';
+import { makeAsBuilt } from './sheet.ts';
+import { storedWell } from './stored.ts';
+
+/** Signs that a file's name cannot hold on one system or another, and control characters. */
+const unfit = /[\\/:*?"<>|\p{Cc}]+/gu;
+
+/** A name for a paper's file that every system takes: well, paper, size and revision. */
+export function paperFileName(record: WellRecord, paper: string, revision: number): string {
+  const number = (record.identity?.number ?? '').replace(unfit, '-').trim();
+  return `${number || 'well'} as-built ${paper} rev ${revision}.pdf`;
+}
+
+/** Calls that make papers. */
+export function papersHandlers({ archive, fonts, clock }: ServiceParts): Handlers<'papers'> {
+  return {
+    'papers.asBuilt': reads(({ id, paper }) => {
+      const stored = archive.open(id);
+      if (!stored.ok) return stored;
+      const well = storedWell(stored.value);
+      if (!well.ok) return well;
+      const { record, revision } = well.value;
+      const sheet = makeAsBuilt(record, { paper, fonts, madeAt: clock(), revision });
+      return ok({
+        fileName: paperFileName(record, paper, revision),
+        pdf: Buffer.from(sheet.pdf()).toString('base64'),
+        findings: sheet.findings,
+      });
+    }),
+  };
+}

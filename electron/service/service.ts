@@ -1,0 +1,55 @@
+import type { Result } from '../../core/base/result.ts';
+import type { Answer, CallName, Takes } from '../../core/contract/calls.ts';
+import { joinAreas } from '../../core/contract/check.ts';
+import type { HostEvent } from '../../core/contract/events.ts';
+import { archiveHandlers } from './archive.ts';
+import type { ServiceParts } from './handlers.ts';
+import { papersHandlers } from './papers.ts';
+import { wellsHandlers } from './wells.ts';
+
+/** What every host answers its pages from. */
+export interface Service {
+  /** Throws only when the program is at fault; what the user can act on is in the answer. */
+  call<N extends CallName>(name: N, args: Takes<N>): Promise<Answer<N>>;
+  /** Listens until the function that it gives back is called. */
+  onEvent(listener: (event: HostEvent) => void): () => void;
+}
+
+interface AnyHandler {
+  readonly writes: boolean;
+  run(args: unknown): Result<unknown> | Promise<Result<unknown>>;
+}
+
+function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
+  const areas = [archiveHandlers(parts), wellsHandlers(parts), papersHandlers(parts)];
+  return joinAreas(areas as unknown as Record<string, AnyHandler>[]);
+}
+
+/** Does the writing calls one after the other, so that none sees another half done. */
+function inTurn(): <T>(work: () => T | Promise<T>) => Promise<T> {
+  let last: Promise<unknown> = Promise.resolve();
+  return (work) => {
+    const next = last.then(work);
+    last = next.catch(() => undefined);
+    return next;
+  };
+}
+
+/** The program's work behind the contract, on one open archive. */
+export function createService(parts: Omit<ServiceParts, 'tell'>): Service {
+  const listeners = new Set<(event: HostEvent) => void>();
+  const tell = (event: HostEvent) => listeners.forEach((listener) => listener(event));
+  const handlers = handlersOf({ ...parts, tell });
+  const turn = inTurn();
+  return {
+    async call<N extends CallName>(name: N, args: Takes<N>) {
+      const handler = handlers.get(name)!;
+      const work = () => handler.run(args);
+      return (await (handler.writes ? turn(work) : work())) as Answer<N>;
+    },
+    onEvent(listener) {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+  };
+}

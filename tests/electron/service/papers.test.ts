@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { readFonts } from '../../../electron/files/fonts.ts';
+import { paperFileName } from '../../../electron/service/papers.ts';
+import { makeAsBuilt } from '../../../electron/service/sheet.ts';
+
+const fonts = readFonts();
+const options = { paper: 'A4', fonts, madeAt: '2025-03-01T10:00:00Z' } as const;
+
+describe('the name of a paper’s file', () => {
+  it('says well, paper and revision', () => {
+    const record = { schemaVersion: 1, identity: { number: 'KA-012' } } as const;
+    expect(paperFileName(record, 'A3', 4)).toBe('KA-012 as-built A3 rev 4.pdf');
+  });
+
+  it('holds nothing that a system refuses', () => {
+    const record = { schemaVersion: 1, identity: { number: '../KA:012\n' } } as const;
+    expect(paperFileName(record, 'A4', 1)).toBe('..-KA-012- as-built A4 rev 1.pdf');
+    expect(paperFileName({ schemaVersion: 1 }, 'A4', 1)).toBe('well as-built A4 rev 1.pdf');
+  });
+});
+
+describe('the as-built sheet', () => {
+  it('carries an id that follows from the record, the paper and the revision', () => {
+    const idOf = (number: string, more = {}) =>
+      makeAsBuilt({ schemaVersion: 1, identity: { number } }, { ...options, ...more }).drawing
+        .paperId;
+    expect(idOf('a')).toMatch(/^[0-9a-f]{32}$/);
+    expect(idOf('a')).toBe(idOf('a'));
+    const others = [idOf('b'), idOf('a', { paper: 'A3' }), idOf('a', { revision: 1 })];
+    expect(new Set([idOf('a'), ...others]).size).toBe(4);
+  });
+
+  it('comes as PDF and as a drawing file that carries its fonts', () => {
+    const sheet = makeAsBuilt({ schemaVersion: 1 }, options);
+    expect(Buffer.from(sheet.pdf()).toString('latin1', 0, 5)).toBe('%PDF-');
+    expect(sheet.svg(1)).toContain('<svg');
+    expect(sheet.svg(1)).toContain('@font-face');
+  });
+});

@@ -1,0 +1,17 @@
+import { readFonts } from '../../../electron/files/fonts.ts';
+import { createService, type Service } from '../../../electron/service/service.ts';
+import type { Archive } from '../../../electron/archive/archive.ts';
+import { openFresh } from '../archive/sample.ts';
+
+const fonts = readFonts();
+
+/** A service on a new archive, with a clock that stands still and ids that count up. */
+export function freshService(archive: Archive = openFresh()): Service {
+  let ids = 0;
+  return createService({
+    archive,
+    fonts,
+    clock: () => '2025-03-01T10:00:00+01:00',
+    newId: () => `00000000-0000-4000-8000-${String(++ids).padStart(12, '0')}`,
+  });
+}

@@ -1,0 +1,146 @@
+import { describe, expect, it } from 'vitest';
+import type { Answer, CallName, Gives } from '../../../core/contract/calls.ts';
+import type { HostEvent } from '../../../core/contract/events.ts';
+import type { WellRecord } from '../../../core/record/schema.ts';
+import { answerCall } from '../../../electron/service/answer.ts';
+import { openFresh, record as sample, valueOf } from '../archive/sample.ts';
+import { freshService } from './sample.ts';
+
+const record = sample as unknown as WellRecord;
+
+function given<N extends CallName>(answer: Answer<N>): Gives<N> {
+  return valueOf(answer) as Gives<N>;
+}
+
+describe('the service', () => {
+  it('gives a new well an id that its record carries', async () => {
+    const service = freshService();
+    const created = given(await service.call('wells.create', { record }));
+    expect(created).toMatchObject({ id: '00000000-0000-4000-8000-000000000001', revision: 1 });
+    expect(created.record.identity?.id).toBe(created.id);
+    expect(given(await service.call('wells.list', {}))).toHaveLength(1);
+  });
+
+  it('keeps the id that a record came with, and takes it once', async () => {
+    const service = freshService();
+    const id = '11111111-1111-4111-8111-111111111111';
+    const own = { ...record, identity: { ...record.identity, id } };
+    expect(given(await service.call('wells.create', { record: own })).id).toBe(id);
+    const twice = await service.call('wells.create', { record: own });
+    expect(twice).toMatchObject({ error: { code: 'wellExists' } });
+  });
+
+  it('saves half-typed work with its troubles and gives it back whole', async () => {
+    const service = freshService();
+    const { id } = given(await service.call('wells.create', { record }));
+    const half = { ...record, bore: { depthReached: '31,5' } } as unknown as WellRecord;
+    const saved = given(await service.call('wells.save', { id, revision: 1, record: half }));
+    expect(saved.revision).toBe(2);
+    expect(saved.troubles).toEqual([
+      { path: 'bore.depthReached', sentence: expect.stringMatching(/^bore\.depthReached: /) },
+    ]);
+    const opened = given(await service.call('wells.open', { id }));
+    expect(opened.record.bore?.depthReached).toBeUndefined();
+    expect(opened.document).toMatchObject({ bore: { depthReached: '31,5' } });
+    expect(opened.troubles).toEqual(saved.troubles);
+  });
+
+  it('keeps keys that it does not know', async () => {
+    const service = freshService();
+    const { id } = given(await service.call('wells.create', { record }));
+    const { document } = given(await service.call('wells.open', { id }));
+    expect(document['fromNewer']).toEqual({ kept: [1, { as: 'given' }] });
+  });
+
+  it('refuses a record of a newer version, with its sentence', async () => {
+    const newer = { schemaVersion: 999 } as unknown as WellRecord;
+    const answer = await freshService().call('wells.create', { record: newer });
+    expect(answer).toMatchObject({ error: { code: 'recordTooNew' } });
+  });
+
+  it('refuses to save one well over another', async () => {
+    const service = freshService();
+    const { id, document } = given(await service.call('wells.create', { record }));
+    const other = given(await service.call('wells.create', { record }));
+    const mixed = { id: other.id, revision: 1, record: document as WellRecord };
+    const answer = await service.call('wells.save', mixed);
+    expect(answer).toMatchObject({ error: { code: 'otherWell' } });
+    if (!answer.ok) expect(answer.error.sentence).toContain(id);
+  });
+
+  it('tells every listener of a change until it stops listening', async () => {
+    const service = freshService();
+    const heard: HostEvent[] = [];
+    const stop = service.onEvent((event) => heard.push(event));
+    const { id } = given(await service.call('wells.create', { record }));
+    await service.call('wells.save', { id, revision: 1, record: { ...record, notes: 'x' } });
+    await service.call('wells.save', { id, revision: 1, record });
+    stop();
+    await service.call('wells.save', { id, revision: 2, record });
+    expect(heard.map(({ name, data }) => [name, data.id, data.revision])).toEqual([
+      ['well.changed', id, 1],
+      ['well.changed', id, 2],
+    ]);
+  });
+
+  it('lets one of two saves from the same revision through', async () => {
+    const service = freshService();
+    const { id } = given(await service.call('wells.create', { record }));
+    const answers = await Promise.all(
+      ['one', 'two'].map((notes) =>
+        service.call('wells.save', { id, revision: 1, record: { ...record, notes } }),
+      ),
+    );
+    expect(answers.map(({ ok }) => ok)).toEqual([true, false]);
+  });
+
+  it('says what the archive is called and how many wells it holds', async () => {
+    const service = freshService();
+    await service.call('wells.create', { record });
+    expect(given(await service.call('archive.state', {}))).toEqual({
+      name: 'Kalo',
+      wells: 1,
+      readOnly: false,
+    });
+    expect(given(await service.call('archive.check', {}))).toEqual({ revisions: 1, broken: [] });
+  });
+
+  it('makes the as-built sheet as a PDF, the same twice', async () => {
+    const service = freshService();
+    const { id } = given(await service.call('wells.create', { record }));
+    const sheet = given(await service.call('papers.asBuilt', { id, paper: 'A4' }));
+    expect(sheet.fileName).toBe('KA-012 as-built A4 rev 1.pdf');
+    expect(Buffer.from(sheet.pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
+    const again = given(await service.call('papers.asBuilt', { id, paper: 'A4' }));
+    expect(again.pdf).toBe(sheet.pdf);
+  });
+});
+
+describe('the answer of a host', () => {
+  const ignore = () => undefined;
+
+  it('is a refusal for a call that is unknown or ill-formed', async () => {
+    const service = freshService();
+    expect(await answerCall(service, 'wells.burn', {}, ignore)).toMatchObject({ ok: false });
+    expect(await answerCall(service, 'wells.open', { id: 7 }, ignore)).toMatchObject({
+      error: { code: 'badArguments' },
+    });
+  });
+
+  it('is a sentence for what the program threw, which is reported', async () => {
+    const archive = openFresh();
+    const failing = {
+      ...archive,
+      list: () => {
+        throw new Error('inside');
+      },
+    };
+    const reported: unknown[] = [];
+    const answer = await answerCall(freshService(failing), 'wells.list', {}, (...said) =>
+      reported.push(said),
+    );
+    expect(answer).toMatchObject({ ok: false, error: { code: 'defect' } });
+    expect(JSON.stringify(answer)).not.toContain('inside');
+    expect(reported).toEqual([['wells.list', expect.objectContaining({ message: 'inside' })]]);
+  });
+});
