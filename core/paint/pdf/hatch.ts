@@ -4,6 +4,12 @@ import { paintPath } from './path.ts';
 import { pointsPerMm, type Sheet } from './sheet.ts';
 
 /**
+ * How far, in mm, a tile shows marks beyond its edge. Where tiles only touch, viewers that paint
+ * a tile to whole dots leave gaps in lines that run across; what overlaps is the same twice.
+ */
+const overlap = 0.2;
+
+/**
  * Tile of a page of one height. Its own matrix leads from the points of the page, counted from
  * the bottom left, to millimetres from the top left, so that tiles start at the same corner as on
  * screen. A matrix given with each use would copy the tile each time.
@@ -11,7 +17,8 @@ import { pointsPerMm, type Sheet } from './sheet.ts';
 function tilingOf({ book, page }: Sheet, { width, height }: HatchTile): TilingPattern {
   const k = pointsPerMm;
   const matrix = book.doc.Matrix(k, 0, 0, -k, 0, k * page.height);
-  return new TilingPattern([0, 0, width, height], width, height, undefined, matrix);
+  const shown = [-overlap, -overlap, width + overlap, height + overlap];
+  return new TilingPattern(shown, width, height, undefined, matrix);
 }
 
 /** Name under which content of this page calls the hatch; written on first use. */
