@@ -27,8 +27,12 @@ function bricks(lean: number): PathItem[] {
     course(4, 2.25),
     joint([1, 0.75], 1.5, lean),
     joint([3, -0.75], 1.5, lean),
-    joint([3, 2.25], 1.5, lean),
-  ].slice(0, 4);
+  ];
+}
+
+/** Two joints side by side: limestone remade. */
+function twinJoint([x, top]: Point): PathItem[] {
+  return [joint([x - 0.25, top], 1.5), joint([x + 0.25, top], 1.5)];
 }
 
 /** One brick's corner: what is left of the courses in a mixture. */
@@ -104,14 +108,9 @@ export const carbonates = {
   ),
   marble: hatch(
     4,
-    4,
-    [
-      mark.moved(mark.wave(1, 4, 0.3), [0, 1]),
-      mark.moved(mark.wave(1, 4, 0.3), [0, 3]),
-      joint([1, 1], 2),
-      joint([3, -1], 2),
-    ],
-    mark.ripple(2, 2, 0.35),
+    3,
+    [course(4, 0.75), course(4, 2.25), ...twinJoint([1, 0.75]), ...twinJoint([3, -0.75])],
+    mark.dashes(2, 1.3, 0.5, { turn: 90 }),
   ),
   gypsum: hatch(6, 6, slantedLines(6, 1.5), mark.dash(1.8, { turn: -45 })),
   salt: hatch(

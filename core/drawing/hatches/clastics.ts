@@ -1,7 +1,7 @@
 import type { PathItem } from '../items.ts';
 import { hatch, type Hatch } from './hatch.ts';
 import * as mark from './marks.ts';
-import { at, inTurn, scattered, staggered } from './places.ts';
+import { alternating, at, inTurn, scattered, staggered } from './places.ts';
 
 /** Hardened sediments: the mark of the loose kind, with bedding. FGDC 600 series in words. */
 
@@ -38,12 +38,7 @@ const shaleBreak = mark.dash(2.4);
 
 export const clastics = {
   claystone: hatch(6, 4, at(staggered(flat, 2, 3), twoDashes), twoDashes),
-  mudstone: hatch(
-    6,
-    3,
-    inTurn(staggered({ width: 6, height: 3 }, 2, 2), [mark.dash(2.2), mark.dash(0.6)]),
-    mark.dash(2),
-  ),
+  mudstone: hatch(6, 4, alternating(flat, 2, 4, [mark.dash(2.2), mark.dash(0.6)]), mark.dash(2)),
   siltstone: hatch(
     4,
     3,
@@ -84,8 +79,8 @@ export const clastics = {
   breccia: hatch(
     12,
     12,
-    scattered({ width: 12, height: 12 }, 32, 21).map((place, one) =>
-      mark.moved(mark.turned(one % 3 === 2 ? smallShard : shard, one * 77), place),
+    scattered({ width: 12, height: 12 }, 30, 22).map((place, one) =>
+      mark.moved(mark.turned(one < 16 ? shard : smallShard, one * 77), place),
     ),
     shard,
   ),

@@ -1,6 +1,6 @@
 import { hatch, type Hatch } from './hatch.ts';
 import * as mark from './marks.ts';
-import { at, inTurn, staggered } from './places.ts';
+import { alternating, at, staggered } from './places.ts';
 
 /**
  * Crusts and rotten rock. The series followed elsewhere has no mark for them: these are our own,
@@ -8,6 +8,7 @@ import { at, inTurn, staggered } from './places.ts';
  */
 
 const sides = { width: 6, height: 4 };
+const half = { width: 6, height: 6 };
 
 const lozenge = mark.lozenge(1.5, 0.8, { filled: true });
 
@@ -17,12 +18,12 @@ const nodule = [mark.oval(1.7, 1), mark.dash(1.7, { turn: 90 })];
 const remnant = mark.plus(1.3);
 
 export const crusts = {
-  laterite: hatch(6, 4, inTurn(staggered(sides, 2, 3), [lozenge, mark.dash(1.3)]), lozenge),
+  laterite: hatch(6, 6, alternating(half, 2, 4, [lozenge, mark.dash(1.4)]), lozenge),
   calcrete: hatch(
     6,
     4,
     nodule.flatMap((part) => at(staggered(sides, 2, 2), part)),
     ...nodule,
   ),
-  saprolite: hatch(6, 4, inTurn(staggered(sides, 2, 2), [remnant, mark.dash(1.2)]), remnant),
+  saprolite: hatch(6, 6, alternating(half, 2, 4, [remnant, mark.dash(1.2)]), remnant),
 } satisfies Record<string, Hatch>;

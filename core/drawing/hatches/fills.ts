@@ -2,12 +2,13 @@ import type { FillKind } from '../../record/annulus.ts';
 import type { PathItem } from '../items.ts';
 import { hatch, type Hatch } from './hatch.ts';
 import * as mark from './marks.ts';
-import { at, inTurn, jittered, scattered, staggered } from './places.ts';
+import { alternating, at, jittered, shared, scattered, staggered } from './places.ts';
 import { question } from './unnamed.ts';
 
 /** What stands in the annulus: close marks, since they are seen in strips of 2 to 5 mm. */
 
 const small = { width: 4, height: 4 };
+const square = { width: 12, height: 12 };
 const half = { width: 6, height: 6 };
 
 const grain = mark.ring(0.9);
@@ -40,33 +41,40 @@ const sealDash = mark.dash(1.1, { pen: 'narrow', turn: -45 });
 
 export const fills: Readonly<Record<FillKind | 'unrecorded', Hatch>> = {
   gravelPack: hatch(4, 4, at(jittered(staggered(small, 4, 4), 0.03, 61), grain), grain),
-  formationStabiliser: hatch(
-    4,
-    4,
-    inTurn(staggered(small, 3, 3), [mark.ring(0.9), mark.dot(), mark.dot()]),
-    grain,
-  ),
+  formationStabiliser: hatch(4, 4, alternating(small, 2, 4, [mark.ring(0.9), mark.dot()]), grain),
   claySeal: hatch(4, 4, at(staggered(small, 3, 4), sealDash), sealDash),
   bentonite: hatch(4, 4, [...slanted(4, 1), ...slanted(4, 1, true)], mark.plus(1.2, { turn: 45 })),
   cementGrout: hatch(
     6,
     6,
-    inTurn(scattered(half, 30, 71), [triangle, mark.dot(0.4), mark.dot(0.4)]),
+    shared(scattered(half, 30, 71), [
+      [11, triangle],
+      [19, mark.dot(0.4)],
+    ]),
     triangle,
   ),
   concrete: hatch(
     6,
     6,
-    inTurn(scattered(half, 18, 81), [stone, mark.ring(0.8), mark.dot()]),
+    shared(scattered(half, 19, 81), [
+      [6, stone],
+      [5, mark.ring(0.8)],
+      [8, mark.dot()],
+    ]),
     stone,
   ),
   backfill: hatch(
-    6,
-    6,
-    inTurn(scattered(half, 14, 91), [cross, mark.dash(1), mark.dot(), mark.dash(1, { turn: 60 })]),
+    12,
+    12,
+    shared(scattered(square, 52, 91), [
+      [14, cross],
+      [10, mark.dash(1)],
+      [10, mark.dash(1, { turn: 60 })],
+      [18, mark.dot()],
+    ]),
     cross,
   ),
-  naturalCollapse: hatch(4, 4, inTurn(staggered(small, 2, 3), [fall, mark.dot()]), fall),
+  naturalCollapse: hatch(4, 4, alternating(small, 2, 4, [fall, mark.dot()]), fall),
   open: hatch(4, 4, []),
   unrecorded: hatch(
     4,

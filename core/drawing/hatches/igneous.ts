@@ -1,11 +1,10 @@
 import { hatch, type Hatch } from './hatch.ts';
 import * as mark from './marks.ts';
-import { at, inTurn, scattered, staggered, tumbled } from './places.ts';
+import { alternating, at, scattered, staggered, tumbled } from './places.ts';
 
 /** Rocks from the melt. FGDC 700 series in words; granite is random dashes there. */
 
 const square = { width: 12, height: 12 };
-const half = { width: 6, height: 6 };
 const flat = { width: 6, height: 4 };
 
 const shortDash = mark.dash(1.3);
@@ -80,7 +79,7 @@ export const igneous = {
   ),
   dolerite: hatch(12, 12, tumbled(scattered(square, 36, 41), lath, 42), lath),
   andesite: hatch(6, 4, at(staggered(flat, 3, 2), vee), vee),
-  rhyolite: hatch(6, 4, inTurn(staggered(flat, 2, 3), [flow, mark.dot()]), flow),
+  rhyolite: hatch(6, 6, alternating({ width: 6, height: 6 }, 2, 4, [flow, mark.dot()]), flow),
   tuff: hatch(
     6,
     4,
@@ -89,7 +88,7 @@ export const igneous = {
     ),
     wye,
   ),
-  quartz: hatch(6, 6, tumbled(scattered(half, 9, 51), curl, 52), curl),
+  quartz: hatch(12, 12, tumbled(scattered(square, 26, 51), curl, 52), curl),
   igneousRock: hatch(
     4,
     4,

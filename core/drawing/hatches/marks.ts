@@ -142,18 +142,44 @@ export function lozenge(width: PaperMm, height: PaperMm, look: MarkLook = {}): P
  * A wave about a level line from x = 0, of `halves` half waves each `half` long. Each half is one
  * curve; a cubic's crown stands at three quarters of its handles.
  */
-export function wave(half: PaperMm, halves: number, rise: PaperMm, look: MarkLook = {}): PathItem {
+export function wave(
+  half: PaperMm,
+  halves: number,
+  rise: PaperMm,
+  { pen = 'thin' }: MarkLook = {},
+): PathItem {
   const segments: Segment[] = [['M', 0, 0]];
   for (let at = 0; at < halves; at++) {
     const handle = ((at % 2 === 0 ? -1 : 1) * rise * 4) / 3;
     const x = at * half;
     segments.push(['C', x + half * 0.36, handle, x + half * 0.64, handle, x + half, 0]);
   }
-  const stroke = { ink: black, width: pens[look.pen ?? 'thin'] };
-  return turned({ kind: 'path', segments, stroke }, look.turn ?? 0);
+  return turned({ kind: 'path', segments, stroke: { ink: black, width: pens[pen] } }, 0);
 }
 
 /** A short wave about its own middle. */
 export function ripple(length: PaperMm, halves: number, rise: PaperMm, look: MarkLook = {}) {
-  return turned(moved(wave(length / halves, halves, rise, look), [-length / 2, 0]), look.turn ?? 0);
+  const pen = look.pen ?? 'thin';
+  const level = moved(wave(length / halves, halves, rise, { pen }), [-length / 2, 0]);
+  return turned(level, look.turn ?? 0);
+}
+
+/** A stone: the corners given, rounded off by curves from the middle of one side to the next. */
+export function rounding(corners: readonly Point[], look: MarkLook = {}): PathItem {
+  const between = (a: Point, b: Point, share: number): Point => [
+    a[0] + (b[0] - a[0]) * share,
+    a[1] + (b[1] - a[1]) * share,
+  ];
+  const curves = corners.map((corner, one): Segment => {
+    const before = corners.at(one - 1)!;
+    const after = corners[(one + 1) % corners.length]!;
+    const [from, to] = [between(before, corner, 0.5), between(corner, after, 0.5)];
+    return ['C', ...between(from, corner, 0.75), ...between(to, corner, 0.75), ...to];
+  });
+  const start = between(corners.at(-1)!, corners[0]!, 0.5);
+  const stroke = { ink: black, width: pens[look.pen ?? 'thin'] };
+  return turned(
+    { kind: 'path', segments: [['M', ...start], ...curves, ['Z']], stroke },
+    look.turn ?? 0,
+  );
 }

@@ -35,7 +35,7 @@ function apart(a: Point, b: Point, { width, height }: Sides): PaperMm {
   return Math.hypot(Math.min(across, width - across), Math.min(down, height - down));
 }
 
-const trials = 24;
+const trials = 60;
 
 /** Places without order and yet evenly spread: each new one is the best of some tries. */
 export function scattered(sides: Sides, count: number, seed: number): Point[] {
@@ -55,6 +55,31 @@ export function scattered(sides: Sides, count: number, seed: number): Point[] {
 /** One mark at every place. */
 export function at(places: readonly Point[], mark: PathItem): PathItem[] {
   return places.map((place) => moved(mark, place));
+}
+
+/** Marks by turns along rows, each pair of rows beginning one mark later. */
+export function alternating(
+  sides: Sides,
+  columns: number,
+  rows: number,
+  marks: readonly PathItem[],
+): PathItem[] {
+  return staggered(sides, columns, rows).map((place, one) => {
+    const turn = (one % columns) + Math.floor(one / columns / 2);
+    return moved(marks[turn % marks.length]!, place);
+  });
+}
+
+/**
+ * Shares of places that were scattered: so many for each mark in turn. The first places of a
+ * scatter lie farthest apart, so the largest mark comes first.
+ */
+export function shared(
+  places: readonly Point[],
+  shares: readonly (readonly [count: number, mark: PathItem])[],
+): PathItem[] {
+  const marks = shares.flatMap(([count, mark]) => Array.from({ length: count }, () => mark));
+  return places.map((place, one) => moved(marks[one]!, place));
 }
 
 /** Marks in turn, one to a place. */

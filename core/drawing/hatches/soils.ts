@@ -1,6 +1,7 @@
 import { hatch, type Hatch } from './hatch.ts';
 import * as mark from './marks.ts';
-import { at, inTurn, jittered, scattered, staggered, tumbled } from './places.ts';
+import type { Point } from '../shapes.ts';
+import { alternating, at, jittered, scattered, shared, staggered, tumbled } from './places.ts';
 
 /** Loose ground. Conventions in words: FGDC-STD-013-2006, 600 series; drawn anew. */
 
@@ -24,6 +25,11 @@ const tuft = mark.strokes([
 
 const cross = mark.plus(1.3, { turn: 45 });
 const bigCross = mark.plus(2, { turn: 45 });
+/** Crosses of two sizes, turned anyhow. */
+function tumbledCrosses(places: readonly Point[]) {
+  return [...tumbled(places.slice(0, 10), bigCross, 4), ...tumbled(places.slice(10), cross, 5)];
+}
+
 const clayDash = mark.dash(1.5);
 
 const siltRow = [mark.dash(1.4), ...[-0.55, 0, 0.55].map((x) => mark.moved(mark.dot(0.4), [x, 0]))];
@@ -41,21 +47,21 @@ const pebble = mark.ring(1.1);
 const cobble = mark.oval(2.6, 1.8);
 const earth = mark.dashes(3, 1.3, 0.45, { turn: -45 });
 
-/** A stone with flat faces, not quite regular. */
+/** A stone, not quite regular. */
 function boulder(size: number, turn: number) {
   const corners = [
-    [-0.5, -0.15],
-    [-0.25, -0.42],
-    [0.2, -0.4],
-    [0.48, -0.12],
-    [0.4, 0.25],
-    [0.05, 0.4],
-    [-0.38, 0.3],
+    [-0.55, -0.2],
+    [-0.3, -0.5],
+    [0.3, -0.48],
+    [0.55, -0.05],
+    [0.4, 0.4],
+    [-0.15, 0.45],
+    [-0.5, 0.3],
   ] as const;
-  return mark.strokes([corners.map(([x, y]) => [x * size, y * size] as const)], {
-    turn,
-    closed: true,
-  });
+  return mark.rounding(
+    corners.map(([x, y]) => [x * size, y * size] as const),
+    { turn },
+  );
 }
 
 const lump = mark.oval(1.1, 0.6, { filled: true });
@@ -63,31 +69,25 @@ const slanted = mark.dash(1.3, { turn: -45 });
 const mudRipple = mark.ripple(1.9, 2, 0.35);
 const upright = mark.ripple(1.5, 2, 0.25, { turn: 90 });
 
-const stones = [
-  mark.oval(2, 1.3, { turn: 20 }),
-  mark.dash(1.1),
-  mark.dot(),
-  mark.ring(0.9),
-  mark.dash(1.1),
-  mark.dot(),
-];
+const drifted = mark.oval(2, 1.3, { turn: 20 });
 
 const grains = jittered(staggered(half, 4, 4), 0.3, 11);
 
 export const soils = {
   topsoil: hatch(6, 4, at(staggered({ width: 6, height: 4 }, 2, 2), tuft), tuft),
-  madeGround: hatch(
-    12,
-    12,
-    scattered(square, 30, 3).flatMap((place, one) =>
-      tumbled([place], one % 3 === 0 ? bigCross : cross, one),
-    ),
-    cross,
-  ),
+  madeGround: hatch(12, 12, tumbledCrosses(scattered(square, 32, 3)), cross),
   clay: hatch(6, 4, at(staggered({ width: 6, height: 4 }, 2, 4), clayDash), clayDash),
-  silt: hatch(4, 3, [...siltMarks(0, 0.75), ...siltMarks(2, 2.25)], siltSingle),
+  silt: hatch(4, 3, [...siltMarks(0, 0.75), ...siltMarks(2, 2.25)], ...siltSingle),
   sand: hatch(6, 6, at(grains, mark.dot()), mark.dot(0.5)),
-  gravel: hatch(6, 6, inTurn(scattered(half, 20, 5), [pebble, mark.dot(), mark.dot()]), pebble),
+  gravel: hatch(
+    6,
+    6,
+    shared(scattered(half, 20, 5), [
+      [7, pebble],
+      [13, mark.dot()],
+    ]),
+    pebble,
+  ),
   cobbles: hatch(
     12,
     12,
@@ -118,10 +118,20 @@ export const soils = {
     ],
     boulder(2.6, 30),
   ),
-  peat: hatch(6, 6, inTurn(staggered(half, 3, 4), [lump, slanted, mark.dash(1.2)]), lump),
+  peat: hatch(6, 6, alternating(half, 3, 4, [lump, slanted, mark.dash(1.2)]), lump),
   mud: hatch(6, 4, at(staggered({ width: 6, height: 4 }, 2, 3), mudRipple), mudRipple),
   loess: hatch(6, 4, at(staggered({ width: 6, height: 4 }, 4, 2), upright), upright),
-  diamicton: hatch(12, 12, inTurn(scattered(square, 54, 8), stones), stones[0]!),
+  diamicton: hatch(
+    12,
+    12,
+    shared(scattered(square, 56, 8), [
+      [8, drifted],
+      [8, mark.ring(0.9)],
+      [20, mark.dash(1.1)],
+      [20, mark.dot()],
+    ]),
+    drifted,
+  ),
   soil: hatch(
     6,
     4,

@@ -16,7 +16,7 @@ const crack = mark.strokes([
 
 /** Corner to corner in dashes: nothing there. */
 function dashedDiagonal(side: number, rising: boolean): PathItem[] {
-  const steps = 6;
+  const steps = 3;
   const length = (side * Math.SQRT2) / steps;
   return Array.from({ length: steps }, (_, one) => {
     const along = ((one + 0.5) * side) / steps;
@@ -51,9 +51,9 @@ export const unnamed = {
     crack,
   ),
   cavity: hatch(
-    12,
-    12,
-    [...dashedDiagonal(12, true), ...dashedDiagonal(12, false)],
+    6,
+    6,
+    [...dashedDiagonal(6, true), ...dashedDiagonal(6, false)],
     mark.ring(1.8, 'hair'),
   ),
   noSample: hatch(
