@@ -84,7 +84,9 @@ function tally(plan: StringPlan): Component[] {
   const joint = { insertion: insertionCm / 100 };
   const gainCm = 300 - insertionCm;
   const room = footCm + stickUpCm - sumpCm - insertionCm - 20;
-  const screens = Math.min(plan.screens, Math.max(Math.floor(room / gainCm), 0));
+  // Two metres under ground stay without slots.
+  const slotted = Math.max(Math.floor((footCm - sumpCm - 200) / gainCm), 0);
+  const screens = Math.min(plan.screens, slotted);
   const whole = Math.floor((room - screens * gainCm) / gainCm);
   const cutCm = footCm + stickUpCm - sumpCm - (screens + whole) * gainCm + insertionCm;
   return [

@@ -1,0 +1,27 @@
+import { englishAnnulus } from './englishAnnulus.ts';
+import { englishGround } from './englishGround.ts';
+import { englishStrings } from './englishStrings.ts';
+import { englishWater } from './englishWater.ts';
+import type { CatalogueTexts } from './texts.ts';
+
+/** The catalogue in English. */
+export const english: CatalogueTexts = {
+  decimalMark: '.',
+  findings: { ...englishGround, ...englishStrings, ...englishAnnulus, ...englishWater },
+  words: {
+    gravelPack: 'gravel pack',
+    formationStabiliser: 'formation stabiliser',
+    claySeal: 'clay seal',
+    bentonite: 'bentonite',
+    cementGrout: 'cement grout',
+    concrete: 'concrete',
+    backfill: 'backfill',
+    naturalCollapse: 'natural collapse',
+    open: 'open annulus',
+    cap: 'cap',
+    sump: 'sump',
+    screen: 'screen',
+    plain: 'plain pipe',
+    reducer: 'reducer',
+  },
+};
