@@ -1,0 +1,84 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { existsSync, mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { findBrowser, type Machine } from './findBrowser.ts';
+
+/** A program and its arguments, handed to the system as they are: no shell reads them. */
+export interface Command {
+  readonly program: string;
+  readonly args: readonly string[];
+}
+
+/** How the page came to be seen. */
+export interface OpenedPage {
+  /** A window of its own, or a tab of the default browser, whose closing cannot be seen. */
+  readonly how: 'window' | 'tab';
+  /** When the window was closed; never for a tab. */
+  readonly closed: Promise<void>;
+}
+
+/** Opens an address as a window without tabs, apart from the user's own browsing. */
+export function windowCommand(
+  program: string,
+  url: string,
+  dataFolder: string,
+  env: Machine['env'],
+): Command {
+  const args = [
+    `--app=${url}`,
+    `--user-data-dir=${dataFolder}`,
+    '--window-size=1440,900',
+    '--no-first-run',
+    '--no-default-browser-check',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+  ];
+  // Tests that run as the superuser cannot use the sandbox; nobody else goes without it.
+  return { program, args: env['BOREFOLIO_TEST_NO_SANDBOX'] ? [...args, '--no-sandbox'] : args };
+}
+
+/** Opens an address in the browser that the user chose for the system. */
+export function tabCommand(platform: NodeJS.Platform, url: string): Command {
+  if (platform === 'win32')
+    return { program: 'rundll32.exe', args: ['url.dll,FileProtocolHandler', url] };
+  return { program: platform === 'darwin' ? 'open' : 'xdg-open', args: [url] };
+}
+
+function start({ program, args }: Command): ChildProcess {
+  return spawn(program, args, { stdio: 'ignore', shell: false });
+}
+
+function ended(child: ChildProcess): Promise<void> {
+  return new Promise((done, failed) => child.once('error', failed).once('exit', () => done()));
+}
+
+function openTab(url: string, platform: NodeJS.Platform): OpenedPage {
+  // Whatever becomes of it, the address was printed for the user to open by hand.
+  ended(start(tabCommand(platform, url))).catch(() => undefined);
+  return { how: 'tab', closed: new Promise(() => undefined) };
+}
+
+async function openWindow(program: string, url: string, env: Machine['env']): Promise<void> {
+  const dataFolder = mkdtempSync(path.join(tmpdir(), 'borefolio-window-'));
+  try {
+    await ended(start(windowCommand(program, url, dataFolder, env)));
+  } finally {
+    await rm(dataFolder, { recursive: true, force: true, maxRetries: 5 });
+  }
+}
+
+/**
+ * Opens the program's page: as an app window of a Chromium-type browser, else in the default
+ * browser. The address may stand in the list of processes, so it must be good for one use only.
+ */
+export function openPage(
+  url: string,
+  machine: Machine = { platform: process.platform, env: process.env, exists: existsSync },
+): OpenedPage {
+  const program = findBrowser(machine);
+  if (program === undefined) return openTab(url, machine.platform);
+  return { how: 'window', closed: openWindow(program, url, machine.env) };
+}

@@ -1,0 +1,53 @@
+import { ok, type Result } from '../../core/base/result.ts';
+import { backUpDaily } from '../archive/backup.ts';
+import type { Archive } from '../archive/archive.ts';
+import { openArchive } from '../archive/open.ts';
+import { readFonts } from '../files/fonts.ts';
+import { createService, type Service } from './service.ts';
+
+/** What a host hands to the service. */
+export interface HostWorld {
+  /** Now, ISO 8601. */
+  readonly clock: () => string;
+  /** A UUID that no well has. */
+  readonly newId: () => string;
+  /** True where a missing archive is a mistake and not the wish for a new one. */
+  readonly mustExist?: boolean;
+  /** Is told why today's backup could not be made. */
+  readonly onBackupTrouble?: (sentence: string) => void;
+}
+
+/** A service with the archive that it works on. */
+export interface OpenService {
+  readonly service: Service;
+  readonly archive: Archive;
+  /** Waits for the backup that is being made, then lets go of the file. */
+  close(): Promise<void>;
+}
+
+async function backUp(archive: Archive, world: HostWorld): Promise<void> {
+  if (archive.readOnly !== undefined) return;
+  const say = world.onBackupTrouble ?? (() => undefined);
+  try {
+    const made = await backUpDaily(archive, world.clock);
+    if (!made.ok) say(made.error.sentence);
+  } catch (error) {
+    // Work goes on without a backup: a full disk must not keep anyone from reading the archive.
+    say(`Today’s backup could not be made: ${error instanceof Error ? error.message : error}`);
+  }
+}
+
+/** Opens an archive and the service on it; today's backup is made while work goes on. */
+export function openService(file: string, world: HostWorld): Result<OpenService> {
+  const { clock, newId, mustExist = false } = world;
+  const opened = openArchive(file, { now: clock, mustExist });
+  if (!opened.ok) return opened;
+  const archive = opened.value;
+  const service = createService({ archive, fonts: readFonts(), clock, newId });
+  const backup = backUp(archive, world);
+  const close = async () => {
+    await backup;
+    archive.close();
+  };
+  return ok({ service, archive, close });
+}
