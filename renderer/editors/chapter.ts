@@ -1,0 +1,66 @@
+import type { RecordPath } from '../../core/base/recordPath.ts';
+import type { WellModel } from '../../core/model/wellModel.ts';
+import type { Rows } from '../state/rows.ts';
+import type { Starts } from '../state/field.ts';
+import type { EntryField } from './fields/entryField.ts';
+
+/** A form over one object of the record. */
+export interface FormBlock {
+  readonly kind: 'form';
+  readonly heading: string;
+  /** Path of the object; empty for the record itself. */
+  readonly base: RecordPath;
+  readonly fields: readonly EntryField[];
+}
+
+/** Columns in the table; the rest of a row stands below it, for the row selected. */
+export interface TableShape {
+  readonly heading: string;
+  readonly columns: readonly EntryField[];
+  readonly more: readonly EntryField[];
+  readonly starts?: (rows: readonly unknown[]) => Starts;
+  /** Field that rows can be put in order of. */
+  readonly sortBy?: string;
+  /** A column that is computed, not typed. */
+  readonly computed?: {
+    readonly label: string;
+    readonly text: (model: WellModel, path: RecordPath) => string;
+  };
+}
+
+export interface TableBlock extends TableShape {
+  readonly kind: 'table';
+  readonly list: RecordPath;
+}
+
+/** A list of objects that each have a form and a table of their own. */
+export interface StackBlock {
+  readonly kind: 'stack';
+  readonly heading: string;
+  readonly list: RecordPath;
+  readonly title: (number: number) => string;
+  readonly fields: readonly EntryField[];
+  /** Name of the list inside, with its table. */
+  readonly inner: string;
+  readonly table: TableShape;
+  /** Buttons that put one more at the end, each with what it starts as. */
+  readonly adds: readonly { readonly label: string; readonly item: object }[];
+}
+
+export type Block = FormBlock | TableBlock | StackBlock;
+
+export const chapterIds = [
+  'well',
+  'site',
+  'ground',
+  'completion',
+  'water',
+  'pump',
+  'handover',
+] as const;
+export type ChapterId = (typeof chapterIds)[number];
+
+export function rowsOf(table: TableShape, list: RecordPath): Rows & { fields: EntryField[] } {
+  const fields = [...table.columns, ...table.more];
+  return { list, fields, ...(table.starts ? { starts: table.starts } : {}) };
+}

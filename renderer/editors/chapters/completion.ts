@@ -1,0 +1,121 @@
+import { english } from '../../../core/drawing/words/en.ts';
+import type { RecordPath } from '../../../core/base/recordPath.ts';
+import type { WellModel } from '../../../core/model/wellModel.ts';
+import { fieldWords as f } from '../../parts/fieldWords.en.ts';
+import type { Block, FormBlock, StackBlock, TableBlock } from '../chapter.ts';
+import { choiceField, flagField } from '../fields/choice.ts';
+import { numbersField } from '../fields/list.ts';
+import { dayField } from '../fields/moment.ts';
+import { amountField, countField, depthField, numberField } from '../fields/number.ts';
+import { textField } from '../fields/text.ts';
+import { settingFields } from './setting.ts';
+import { fromWhereItEnded } from './starts.ts';
+
+const percent = { unit: '%' };
+const share = { least: 0, most: 100 };
+
+/** Where the pieces of a line of the tally stand, from top to foot, metres below ground. */
+function stands(model: WellModel, path: RecordPath): string {
+  const pieces = model.strings.flatMap((string) =>
+    string.pieces.filter((piece) => piece.path === path),
+  );
+  if (pieces.length === 0) return '';
+  const top = Math.min(...pieces.map(({ topM }) => topM));
+  const bottom = Math.max(...pieces.map(({ bottomM }) => bottomM));
+  return `${top.toFixed(2)} – ${bottom.toFixed(2)}`;
+}
+
+/** Computed litres of a fill: the sum over the zones that it became. */
+function litres(model: WellModel, path: RecordPath): string {
+  const zones = model.annulus.filter((zone) => zone.path === path);
+  const known = zones.flatMap((zone) => zone.litres ?? []);
+  if (zones.length === 0 || known.length < zones.length) return '';
+  return known.reduce((sum, one) => sum + one, 0).toFixed(0);
+}
+
+const strings: StackBlock = {
+  kind: 'stack',
+  heading: f.strings,
+  list: 'strings',
+  title: f.string,
+  fields: [
+    textField('name', f.name),
+    ...settingFields,
+    depthField('measuredDepth', f.measuredDepth),
+    flagField('rope', f.rope),
+    textField('remark', f.remark),
+  ],
+  inner: 'components',
+  table: {
+    heading: f.components,
+    columns: [
+      choiceField('kind', f.kind, english.pieces, { required: true }),
+      countField('count', f.count),
+      amountField('length', f.length, 'm'),
+      amountField('outside', f.outside, 'mm'),
+      amountField('wall', f.wall, 'mm'),
+    ],
+    more: [
+      textField('material', f.pipeMaterial),
+      textField('joint', f.joint),
+      amountField('insertion', f.insertion, 'm'),
+      amountField('slotWidth', f.slotWidth, 'mm'),
+      amountField('slotSpacing', f.slotSpacing, 'mm'),
+      countField('slotRows', f.slotRows),
+      numberField('openArea', f.openArea, percent, share),
+      numbersField('centralisers', f.centralisers, 'm'),
+      amountField('upperOutside', f.upperOutside, 'mm'),
+      textField('remark', f.remark),
+    ],
+    computed: { label: f.stands, text: stands },
+  },
+  adds: [{ label: f.addString, item: { components: [] } }],
+};
+
+const annulus: TableBlock = {
+  kind: 'table',
+  heading: f.annulus,
+  list: 'annulus',
+  columns: [
+    depthField('from', f.from, { required: true }),
+    depthField('to', f.to, { required: true }),
+    choiceField('fill', f.fill, english.fills, { required: true }),
+    amountField('sacks', f.sacks, ''),
+  ],
+  more: [
+    amountField('sackMass', f.sackMass, 'kg'),
+    amountField('litres', f.litres, 'l'),
+    amountField('grainMin', f.grainMin, 'mm'),
+    amountField('grainMax', f.grainMax, 'mm'),
+    amountField('waterCement', f.waterCement, 'by mass'),
+    flagField('sanitary', f.sanitary),
+    flagField('insideHole', f.insideHole),
+    countField('around', f.around),
+    textField('placed', f.placed),
+    textField('remark', f.remark),
+  ],
+  starts: fromWhereItEnded,
+  sortBy: 'from',
+  computed: { label: f.computed, text: litres },
+};
+
+const headworks: FormBlock = {
+  kind: 'form',
+  heading: f.headworks,
+  base: 'headworks',
+  fields: [
+    amountField('padLength', f.padLength, 'm'),
+    amountField('padWidth', f.padWidth, 'm'),
+    amountField('padThickness', f.padThickness, 'm'),
+    amountField('casingAboveGround', f.casingAboveGround, 'm'),
+    amountField('drainLength', f.drainLength, 'm'),
+    numberField('drainSlope', f.drainSlope, percent, share),
+    textField('soakaway', f.soakaway),
+    textField('fence', f.fence),
+    flagField('plate', f.plate),
+    dayField('builtOn', f.builtOn),
+    textField('remark', f.remark),
+  ],
+};
+
+export const completionBlocks: readonly Block[] = [strings, annulus, headworks];

@@ -1,0 +1,27 @@
+import { english } from '../../../core/drawing/words/en.ts';
+import { fieldWords as f } from '../../parts/fieldWords.en.ts';
+import type { Block } from '../chapter.ts';
+import { choiceField } from '../fields/choice.ts';
+import { longField, textField } from '../fields/text.ts';
+
+export const wellBlocks: readonly Block[] = [
+  {
+    kind: 'form',
+    heading: f.well,
+    base: 'identity',
+    fields: [
+      textField('number', f.number),
+      textField('name', f.name),
+      choiceField('state', f.state, english.states),
+      textField('purpose', f.purpose),
+      textField('programme', f.programme),
+      textField('contract', f.contract),
+      textField('permit', f.permit),
+      textField('client', f.client),
+      textField('contractor', f.contractor),
+      textField('driller', f.driller),
+      textField('supervisor', f.supervisor),
+    ],
+  },
+  { kind: 'form', heading: f.notes, base: '', fields: [longField('notes', f.notes)] },
+];

@@ -1,0 +1,44 @@
+import { readPath, type RecordPath } from '../../../core/base/recordPath.ts';
+import type { Block, ChapterId } from '../chapter.ts';
+import { completionBlocks } from './completion.ts';
+import { groundBlocks } from './ground.ts';
+import { handoverBlocks } from './handover.ts';
+import { wellBlocks } from './identity.ts';
+import { pumpBlocks } from './pump.ts';
+import { siteBlocks } from './site.ts';
+import { waterBlocks } from './water.ts';
+
+/** What each chapter of the well folder holds, in its order. */
+export const chapters: Readonly<Record<ChapterId, readonly Block[]>> = {
+  well: wellBlocks,
+  site: siteBlocks,
+  ground: groundBlocks,
+  completion: completionBlocks,
+  water: waterBlocks,
+  pump: pumpBlocks,
+  handover: handoverBlocks,
+};
+
+const chapterOf: Readonly<Record<string, ChapterId>> = {
+  identity: 'well',
+  notes: 'well',
+  site: 'site',
+  bore: 'ground',
+  log: 'ground',
+  strikes: 'ground',
+  strings: 'completion',
+  annulus: 'completion',
+  headworks: 'completion',
+  levels: 'water',
+  development: 'water',
+  tests: 'water',
+  quality: 'water',
+  disinfection: 'water',
+  pump: 'pump',
+  marks: 'handover',
+};
+
+/** The chapter in which a path can be edited; undefined where none can. */
+export function chapterFor(path: RecordPath): ChapterId | undefined {
+  return chapterOf[String(readPath(path)[0] ?? '')];
+}

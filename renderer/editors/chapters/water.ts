@@ -1,0 +1,125 @@
+import { choiceWords, fieldWords as f } from '../../parts/fieldWords.en.ts';
+import type { Block, StackBlock, TableBlock } from '../chapter.ts';
+import { choiceField, flagField } from '../fields/choice.ts';
+import { momentField } from '../fields/moment.ts';
+import { amountField, countField, depthField, numberField } from '../fields/number.ts';
+import { textField } from '../fields/text.ts';
+
+const required = { required: true };
+const rate = amountField('rate', f.rate, 'm³/h');
+
+const levels: TableBlock = {
+  kind: 'table',
+  heading: f.levels,
+  list: 'levels',
+  columns: [
+    depthField('reading', f.reading, required),
+    choiceField('datum', f.datum, choiceWords.datum, required),
+    choiceField('state', f.state, choiceWords.levelState),
+    momentField('at', f.at),
+  ],
+  more: [rate, amountField('minutesPumped', f.minutesPumped, 'min'), textField('remark', f.remark)],
+};
+
+const development: TableBlock = {
+  kind: 'table',
+  heading: f.development,
+  list: 'development',
+  columns: [
+    choiceField('method', f.method, choiceWords.development),
+    momentField('startedAt', f.startedAt),
+    momentField('endedAt', f.endedAt),
+  ],
+  more: [
+    rate,
+    amountField('turbidity', f.turbidity, 'NTU'),
+    amountField('sand', f.sand, 'mg/l'),
+    textField('remark', f.remark),
+  ],
+};
+
+const tests: StackBlock = {
+  kind: 'stack',
+  heading: f.tests,
+  list: 'tests',
+  title: f.test,
+  fields: [
+    choiceField('kind', f.kind, choiceWords.test, required),
+    momentField('startedAt', f.startedAt),
+    choiceField('datum', f.datum, choiceWords.datum),
+    depthField('restLevel', f.restLevel),
+    rate,
+    amountField('minutesPumped', f.minutesPumped, 'min'),
+    depthField('pumpIntake', f.pumpIntake),
+    textField('remark', f.remark),
+  ],
+  inner: 'series',
+  table: {
+    heading: f.series,
+    columns: [
+      amountField('minutes', f.minutes, 'min', required),
+      depthField('reading', f.reading, required),
+      rate,
+      countField('step', f.step),
+    ],
+    more: [],
+    sortBy: 'minutes',
+  },
+  adds: [
+    { label: f.addStep, item: { kind: 'step' } },
+    { label: f.addConstant, item: { kind: 'constantRate' } },
+    { label: f.addRecovery, item: { kind: 'recovery' } },
+  ],
+};
+
+const quality: StackBlock = {
+  kind: 'stack',
+  heading: f.quality,
+  list: 'quality',
+  title: f.sample,
+  fields: [
+    momentField('takenAt', f.takenAt),
+    textField('takenBy', f.takenBy),
+    textField('place', f.samplePlace),
+    textField('laboratory', f.laboratory),
+    momentField('receivedAt', f.receivedAt),
+    textField('remark', f.remark),
+  ],
+  inner: 'results',
+  table: {
+    heading: f.results,
+    columns: [
+      textField('parameter', f.parameter, required),
+      numberField('value', f.value),
+      textField('unit', f.unit),
+      flagField('below', f.below),
+    ],
+    more: [
+      textField('as', f.as),
+      textField('method', f.method),
+      choiceField('where', f.where, choiceWords.where),
+    ],
+  },
+  adds: [{ label: f.addSample, item: {} }],
+};
+
+const disinfection: TableBlock = {
+  kind: 'table',
+  heading: f.disinfection,
+  list: 'disinfection',
+  columns: [
+    momentField('at', f.at),
+    textField('product', f.product),
+    amountField('dose', f.dose, 'mg/l'),
+    amountField('contactHours', f.contactHours, 'h'),
+  ],
+  more: [
+    numberField('strength', f.strength, { unit: '%' }, { least: 0, most: 100 }),
+    amountField('productMass', f.productMass, 'g'),
+    momentField('pumpedOffAt', f.pumpedOffAt),
+    amountField('residual', f.residual, 'mg/l'),
+    textField('remark', f.remark),
+  ],
+};
+
+export const waterBlocks: readonly Block[] = [levels, development, tests, quality, disinfection];

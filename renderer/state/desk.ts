@@ -1,0 +1,46 @@
+import { valueAt, type RecordPath } from '../../core/base/recordPath.ts';
+import type { WellRecord } from '../../core/record/schema.ts';
+import { setAt } from './edit.ts';
+import type { Field } from './field.ts';
+
+/** What lies before the engineer: the record, and what was typed but is not part of it yet. */
+export interface Desk {
+  readonly record: WellRecord;
+  /** Texts that could not be read, and those of a row that is not complete, by path. */
+  readonly typed: Readonly<Record<RecordPath, string>>;
+}
+
+export function join(base: RecordPath, name: string): RecordPath {
+  return base === '' ? name : `${base}.${name}`;
+}
+
+export function withTyped(desk: Desk, key: RecordPath, text: string | undefined): Desk {
+  if (desk.typed[key] === text) return desk;
+  const { [key]: _old, ...others } = desk.typed;
+  return { ...desk, typed: text === undefined ? others : { ...others, [key]: text } };
+}
+
+/** What a field shows: what was typed last, else what the record holds. */
+export function shown(desk: Desk, base: RecordPath, field: Field): string {
+  return desk.typed[join(base, field.name)] ?? written(desk, base, field);
+}
+
+function written(desk: Desk, base: RecordPath, field: Field): string {
+  const value = valueAt(desk.record, join(base, field.at ?? field.name));
+  return value === undefined ? '' : field.write(value);
+}
+
+/**
+ * Takes a text for a field. What can be read goes into the record; what cannot is kept as typed,
+ * and the record stays as it was.
+ */
+export function enter(desk: Desk, base: RecordPath, field: Field, text: string): Desk {
+  const key = join(base, field.name);
+  const reading = field.read(text);
+  if (!reading.ok || (field.required && reading.value === undefined))
+    return withTyped(desk, key, text);
+  const clean = withTyped(desk, key, undefined);
+  if (reading.value === undefined && written(desk, base, field) === '') return clean;
+  const record = setAt(desk.record, join(base, field.at ?? field.name), reading.value);
+  return { ...clean, record };
+}

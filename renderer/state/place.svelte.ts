@@ -1,0 +1,81 @@
+import type { ArchiveState, StoredWell, WellRow } from '../../core/contract/calls.ts';
+import type { HostEvent } from '../../core/contract/events.ts';
+import type { PageHost } from '../../core/contract/host.ts';
+import type { WellRecord } from '../../core/record/schema.ts';
+import type { Desk } from './desk.ts';
+import { Folder } from './folder.svelte.ts';
+
+/** Where the page is: at the archive's list, or in one well folder. */
+export class Place {
+  archive = $state.raw<ArchiveState | undefined>();
+  rows = $state.raw<readonly WellRow[] | undefined>();
+  search = $state('');
+  folder = $state.raw<Folder | undefined>();
+  /** Why the last thing asked for was not done. */
+  refusal = $state<string | undefined>();
+
+  readonly host: PageHost;
+  /** Texts that could not be read, of folders left, so that they are there again. */
+  readonly #typed = new Map<string, Desk['typed']>();
+  #asked = 0;
+
+  constructor(host: PageHost) {
+    this.host = host;
+    host.onEvent((event) => this.#heard(event));
+  }
+
+  #heard({ name, data }: HostEvent) {
+    if (name !== 'well.changed') return;
+    if (this.folder?.id === data.id) this.folder.saving.heard(data.revision);
+    if (!this.folder) void this.list();
+  }
+
+  /** Reads the list anew; an answer that was overtaken by a later one is dropped. */
+  async list() {
+    const asked = (this.#asked += 1);
+    const search = this.search.trim();
+    const answer = await this.host.send('wells.list', search === '' ? {} : { search });
+    if (asked !== this.#asked) return;
+    if (answer.ok) this.rows = answer.value;
+    this.refusal = answer.ok ? undefined : answer.error.sentence;
+  }
+
+  async readArchive() {
+    const answer = await this.host.send('archive.state', {});
+    if (answer.ok) this.archive = answer.value;
+  }
+
+  async open(id: string) {
+    const answer = await this.host.send('wells.open', { id });
+    this.refusal = answer.ok ? undefined : answer.error.sentence;
+    if (answer.ok) this.#lay(answer.value);
+  }
+
+  async create() {
+    const record: WellRecord = { schemaVersion: 1 };
+    const answer = await this.host.send('wells.create', { record });
+    this.refusal = answer.ok ? undefined : answer.error.sentence;
+    if (answer.ok) this.#lay(answer.value);
+  }
+
+  #lay(stored: StoredWell) {
+    const typed = this.#typed.get(stored.id) ?? {};
+    const readOnly = this.archive?.readOnly ?? false;
+    this.folder = new Folder(this.host, stored, { typed, readOnly });
+  }
+
+  /**
+   * Back to the list as soon as the record is saved; where that is refused the folder stays open,
+   * unless leaving is insisted on. Gives whether it was left.
+   */
+  async leave(insist = false): Promise<boolean> {
+    const { folder } = this;
+    await folder?.saving.flush();
+    if (folder && folder.saving.state.kind !== 'saved' && !insist) return false;
+    folder?.saving.stop();
+    if (folder) this.#typed.set(folder.id, folder.desk.typed);
+    this.folder = undefined;
+    await this.list();
+    return true;
+  }
+}

@@ -1,0 +1,142 @@
+import { valueAt, type RecordPath } from '../../core/base/recordPath.ts';
+import { insertAt, removeAt, reorderAt, setAt } from './edit.ts';
+import { enter, join, shown, withTyped, type Desk } from './desk.ts';
+import type { Field, Reading, Starts } from './field.ts';
+
+/** A list of the record as a table of rows; the row after the last waits to be filled. */
+export interface Rows {
+  readonly list: RecordPath;
+  readonly fields: readonly Field[];
+  /** Texts that the next row starts with, from the rows so far. */
+  readonly starts?: (rows: readonly unknown[]) => Starts;
+}
+
+export function rowsAt(desk: Desk, list: RecordPath): readonly unknown[] {
+  const value = valueAt(desk.record, list);
+  return Array.isArray(value) ? value : [];
+}
+
+export function rowPath(list: RecordPath, index: number): RecordPath {
+  return `${list}[${index}]`;
+}
+
+function startsOf(desk: Desk, rows: Rows): Starts {
+  return rows.starts?.(rowsAt(desk, rows.list)) ?? {};
+}
+
+/** What a cell shows; a waiting row shows what it starts with. */
+export function shownInRow(desk: Desk, rows: Rows, index: number, field: Field): string {
+  const base = rowPath(rows.list, index);
+  const typed = desk.typed[join(base, field.name)];
+  if (typed !== undefined) return typed;
+  if (index < rowsAt(desk, rows.list).length) return shown(desk, base, field);
+  return startsOf(desk, rows)[field.name] ?? '';
+}
+
+function present(reading: Reading): boolean {
+  return reading.ok && reading.value !== undefined;
+}
+
+/** The waiting row becomes a row of the record as soon as all that it must have can be read. */
+function complete(desk: Desk, rows: Rows, index: number): Desk {
+  const base = rowPath(rows.list, index);
+  const readings = rows.fields.map((field) => ({
+    field,
+    typed: (desk.typed[join(base, field.name)] ?? '') !== '',
+    reading: field.read(shownInRow(desk, rows, index, field)),
+  }));
+  const lacking = readings.some(({ field, reading }) => field.required && !present(reading));
+  if (lacking || !readings.some(({ typed }) => typed)) return desk;
+  const good = readings.filter(({ reading }) => reading.ok);
+  const row = good.reduce<object>(
+    (made, { field, reading }) =>
+      present(reading) ? setAt(made, field.at ?? field.name, (reading as Value).value) : made,
+    {},
+  );
+  return good.reduce<Desk>(
+    (next, { field }) => withTyped(next, join(base, field.name), undefined),
+    { ...desk, record: insertAt(desk.record, rows.list, index, row) },
+  );
+}
+
+type Value = Extract<Reading, { ok: true }>;
+
+/** Takes a text for a cell of a row, or of the waiting row. */
+export function enterInRow(
+  desk: Desk,
+  rows: Rows,
+  index: number,
+  field: Field,
+  text: string,
+): Desk {
+  const base = rowPath(rows.list, index);
+  if (index < rowsAt(desk, rows.list).length) return enter(desk, base, field, text);
+  // An emptied cell is remembered where the row would start with a text of its own.
+  const start = startsOf(desk, rows)[field.name] ?? '';
+  const kept = text === start ? undefined : text;
+  return complete(withTyped(desk, join(base, field.name), kept), rows, index);
+}
+
+/** Takes a block of texts, as a spreadsheet copies it, from a cell rightwards and down. */
+export function pasteIntoRows(
+  desk: Desk,
+  rows: Rows,
+  index: number,
+  column: number,
+  block: readonly (readonly string[])[],
+): Desk {
+  let next = desk;
+  block.forEach((line, down) =>
+    line.forEach((text, right) => {
+      const field = rows.fields[column + right];
+      const at = Math.min(index + down, rowsAt(next, rows.list).length);
+      if (field) next = enterInRow(next, rows, at, field, text.trim());
+    }),
+  );
+  return next;
+}
+
+/** Carries texts that are still only typed along when rows change their places. */
+function rekeyed(desk: Desk, list: RecordPath, to: (index: number) => number | undefined) {
+  const typed: Record<RecordPath, string> = {};
+  for (const [key, text] of Object.entries(desk.typed)) {
+    const rest = key.startsWith(`${list}[`) ? key.slice(list.length + 1) : undefined;
+    if (rest === undefined) typed[key] = text;
+    else {
+      const index = to(Number.parseInt(rest, 10));
+      if (index !== undefined) typed[`${list}[${index}${rest.slice(rest.indexOf(']'))}`] = text;
+    }
+  }
+  return typed;
+}
+
+export function deleteRow(desk: Desk, list: RecordPath, index: number): Desk {
+  const to = (at: number) => (at === index ? undefined : at > index ? at - 1 : at);
+  const isRow = index < rowsAt(desk, list).length;
+  return {
+    record: isRow ? removeAt(desk.record, list, index) : desk.record,
+    typed: rekeyed(desk, list, to),
+  };
+}
+
+function reorder(desk: Desk, list: RecordPath, order: readonly number[]): Desk {
+  const to = (at: number) => (order.includes(at) ? order.indexOf(at) : at);
+  return { record: reorderAt(desk.record, list, order), typed: rekeyed(desk, list, to) };
+}
+
+/** Moves a row up (-1) or down (+1); at the end of the list it stays. */
+export function moveRow(desk: Desk, list: RecordPath, index: number, by: -1 | 1): Desk {
+  const order = [...rowsAt(desk, list).keys()];
+  const other = index + by;
+  if (order[index] === undefined || order[other] === undefined) return desk;
+  [order[index], order[other]] = [order[other], order[index]];
+  return reorder(desk, list, order);
+}
+
+/** Puts rows in order of a number that each has; rows that are alike keep their order. */
+export function sortRows(desk: Desk, list: RecordPath, name: string): Desk {
+  const rows = rowsAt(desk, list);
+  const key = (index: number) => Number(valueAt(rows[index], name) ?? Infinity);
+  const order = [...rows.keys()].sort((a, b) => key(a) - key(b) || a - b);
+  return order.every((from, to) => from === to) ? desk : reorder(desk, list, order);
+}
