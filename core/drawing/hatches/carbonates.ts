@@ -1,6 +1,7 @@
 import type { PathItem } from '../items.ts';
 import type { Point } from '../shapes.ts';
 import { hatch, type Hatch } from './hatch.ts';
+import { leaning, level, upright } from './lines.ts';
 import * as mark from './marks.ts';
 import { at, staggered } from './places.ts';
 
@@ -16,15 +17,11 @@ function joint([x, top]: Point, height: number, lean = 0): PathItem {
   ]);
 }
 
-function course(width: number, y: number): PathItem {
-  return mark.moved(mark.dash(width), [width / 2, y]);
-}
-
 /** Two courses of bricks. */
 function bricks(lean: number): PathItem[] {
   return [
-    course(4, 0.75),
-    course(4, 2.25),
+    level(4, 0.75),
+    level(4, 2.25),
     joint([1, 0.75], 1.5, lean),
     joint([3, -0.75], 1.5, lean),
   ];
@@ -63,19 +60,6 @@ const limyDash = mark.strokes([
 
 const flat = { width: 6, height: 3 };
 
-/** Parallels that lean by 45°, `step` apart along the level. */
-function slantedLines(side: number, step: number): PathItem[] {
-  return Array.from({ length: side / step }, (_, one) => {
-    const x = one * step;
-    return mark.strokes([
-      [
-        [x, side],
-        [x + side, 0],
-      ],
-    ]);
-  });
-}
-
 const solid: PathItem = mark.strokes(
   [
     [
@@ -109,14 +93,14 @@ export const carbonates = {
   marble: hatch(
     4,
     3,
-    [course(4, 0.75), course(4, 2.25), ...twinJoint([1, 0.75]), ...twinJoint([3, -0.75])],
+    [level(4, 0.75), level(4, 2.25), ...twinJoint([1, 0.75]), ...twinJoint([3, -0.75])],
     mark.dashes(2, 1.3, 0.5, { turn: 90 }),
   ),
-  gypsum: hatch(6, 6, slantedLines(6, 1.5), mark.dash(1.8, { turn: -45 })),
+  gypsum: hatch(6, 6, leaning(6, 6, 1.5, 6), mark.dash(1.8, { turn: -45 })),
   salt: hatch(
     4,
     4,
-    [course(4, 1), course(4, 3), joint([1, 0], 4), joint([3, 0], 4)],
+    [level(4, 1), level(4, 3), upright(4, 1), upright(4, 3)],
     mark.polygon(4, 1.6, { turn: 45 }),
   ),
   coal: hatch(12, 12, [solid], mark.oval(1.6, 0.7, { filled: true })),

@@ -1,5 +1,6 @@
 import type { PathItem } from '../items.ts';
 import { hatch, type Hatch } from './hatch.ts';
+import { level } from './lines.ts';
 import * as mark from './marks.ts';
 import { alternating, at, inTurn, scattered, staggered } from './places.ts';
 
@@ -9,7 +10,7 @@ const flat = { width: 6, height: 4 };
 
 /** Bedding planes across the whole tile. */
 function beds(width: number, ...depths: number[]): PathItem[] {
-  return depths.map((y) => mark.moved(mark.dash(width, { pen: 'hair' }), [width / 2, y]));
+  return depths.map((y) => level(width, y, { pen: 'hair' }));
 }
 
 const twoDashes = mark.dashes(2, 1.5, 0.5);

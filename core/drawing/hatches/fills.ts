@@ -1,6 +1,6 @@
 import type { FillKind } from '../../record/annulus.ts';
-import type { PathItem } from '../items.ts';
 import { hatch, type Hatch } from './hatch.ts';
+import { leaning } from './lines.ts';
 import * as mark from './marks.ts';
 import { alternating, at, jittered, shared, scattered, staggered } from './places.ts';
 import { question } from './unnamed.ts';
@@ -12,20 +12,6 @@ const square = { width: 12, height: 12 };
 const half = { width: 6, height: 6 };
 
 const grain = mark.ring(0.9);
-
-/** Parallels at 45° across a square tile, `step` apart along the level. */
-function slanted(side: number, step: number, falling = false): PathItem[] {
-  return Array.from({ length: Math.round(side / step) }, (_, one) => {
-    const x = one * step;
-    const ends = falling ? [0, side] : [side, 0];
-    return mark.strokes([
-      [
-        [x, ends[0]!],
-        [x + side, ends[1]!],
-      ],
-    ]);
-  });
-}
 
 const triangle = mark.polygon(3, 1);
 const stone = mark.polygon(3, 1.5);
@@ -43,7 +29,12 @@ export const fills: Readonly<Record<FillKind | 'unrecorded', Hatch>> = {
   gravelPack: hatch(4, 4, at(jittered(staggered(small, 4, 4), 0.03, 61), grain), grain),
   formationStabiliser: hatch(4, 4, alternating(small, 2, 4, [mark.ring(0.9), mark.dot()]), grain),
   claySeal: hatch(4, 4, at(staggered(small, 3, 4), sealDash), sealDash),
-  bentonite: hatch(4, 4, [...slanted(4, 1), ...slanted(4, 1, true)], mark.plus(1.2, { turn: 45 })),
+  bentonite: hatch(
+    4,
+    4,
+    [...leaning(4, 4, 1, 4), ...leaning(4, 4, 1, -4)],
+    mark.plus(1.2, { turn: 45 }),
+  ),
   cementGrout: hatch(
     6,
     6,

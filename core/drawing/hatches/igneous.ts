@@ -1,4 +1,5 @@
 import { hatch, type Hatch } from './hatch.ts';
+import { wavy } from './lines.ts';
 import * as mark from './marks.ts';
 import { alternating, at, scattered, staggered, tumbled } from './places.ts';
 
@@ -57,8 +58,8 @@ export const igneous = {
     6,
     6,
     [
-      mark.moved(mark.wave(1.5, 4, 0.3), [0, 1]),
-      mark.moved(mark.wave(1.5, 4, 0.3), [0, 4]),
+      wavy(6, 1, 4, 0.3),
+      wavy(6, 4, 4, 0.3),
       ...[0.75, 3.75].map((x) => column(x, 0.75, 3)),
       ...[2.25, 5.25].map((x) => column(x, -2, 3.25)),
     ],

@@ -1,15 +1,10 @@
 import type { PathItem } from '../items.ts';
 import { hatch, type Hatch } from './hatch.ts';
+import { folded, leaning, wavy } from './lines.ts';
 import * as mark from './marks.ts';
 import { at, inTurn, staggered } from './places.ts';
 
 /** Rocks remade by heat and pressure. FGDC 700 series in words. */
-
-/** A wave from edge to edge. */
-function across(width: number, y: number, halves: number, rise: number, shift = 0): PathItem {
-  const half = width / halves;
-  return mark.moved(mark.wave(half, halves + 2, rise), [shift * half - half, y]);
-}
 
 const gneissDash = mark.dash(1.1);
 
@@ -23,28 +18,6 @@ function string(x: number, y: number): PathItem[] {
   );
 }
 
-/** Cleavage: lines much steeper than hatching at 45°. */
-function cleavage(side: number, step: number, lean: number): PathItem[] {
-  return Array.from({ length: side / step }, (_, one) =>
-    mark.strokes([
-      [
-        [one * step, side],
-        [one * step + lean, 0],
-      ],
-    ]),
-  );
-}
-
-/** Small sharp folds from edge to edge. */
-function folds(width: number, y: number, size: number): PathItem {
-  const count = Math.round(width / size) * 2;
-  const points = Array.from(
-    { length: count + 1 },
-    (_, one) => [(one * size) / 2, y + (one % 2 === 0 ? size / 3 : -size / 3)] as const,
-  );
-  return mark.strokes([points]);
-}
-
 const needle = mark.lozenge(1.7, 0.42, { filled: true });
 
 export const metamorphics = {
@@ -52,10 +25,10 @@ export const metamorphics = {
     12,
     6,
     [
-      across(12, 1, 4, 0.55),
-      across(12, 1.7, 4, 0.55),
-      across(12, 4, 4, 0.55, 1),
-      across(12, 4.7, 4, 0.55, 1),
+      wavy(12, 1, 4, 0.55),
+      wavy(12, 1.7, 4, 0.55),
+      wavy(12, 4, 4, 0.55, 1),
+      wavy(12, 4.7, 4, 0.55, 1),
       ...inTurn(
         [
           [1.6, 2.9],
@@ -76,10 +49,10 @@ export const metamorphics = {
     6,
     4,
     [
-      across(6, 0.6, 2, 0.3),
-      across(6, 1.6, 2, 0.4, 0.5),
-      across(6, 2.7, 2, 0.3, 1),
-      across(6, 3.5, 2, 0.4, 0.4),
+      wavy(6, 0.6, 2, 0.3),
+      wavy(6, 1.6, 2, 0.4, 0.5),
+      wavy(6, 2.7, 2, 0.3, 1),
+      wavy(6, 3.5, 2, 0.4, 0.4),
     ],
     mark.ripple(2.2, 2, 0.35),
   ),
@@ -104,8 +77,8 @@ export const metamorphics = {
     ],
     ...string(0, 0),
   ),
-  slate: hatch(4, 4, cleavage(4, 0.8, 1.6), mark.dash(1.7, { turn: -68 })),
-  phyllite: hatch(6, 3, [folds(6, 0.75, 1), folds(6, 2.25, 1)], mark.ripple(1.8, 4, 0.3)),
+  slate: hatch(4, 4, leaning(4, 4, 0.8, 1.6), mark.dash(1.7, { turn: -68 })),
+  phyllite: hatch(6, 3, [folded(6, 0.75, 1), folded(6, 2.25, 1)], mark.ripple(1.8, 4, 0.3)),
   amphibolite: hatch(
     6,
     4,

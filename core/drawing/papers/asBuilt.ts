@@ -1,10 +1,18 @@
 import type { Fonts } from '../../base/text/metrics.ts';
 import type { WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
-import type { Drawing } from '../items.ts';
+import { usedHatches } from '../usedHatches.ts';
+import type { Drawing, Page } from '../items.ts';
+import { papers, type PaperName } from '../paper.ts';
+import { english } from '../words/en.ts';
+import { drawParticularsPage } from './asBuilt/particularsPage.ts';
+import { planSheet } from './asBuilt/plan.ts';
+import type { SheetInput } from './asBuilt/sheetInput.ts';
+import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
+import { drawWellPage } from './asBuilt/wellPage.ts';
 
 export interface AsBuiltOptions {
-  readonly paper: 'A4' | 'A3';
+  readonly paper: PaperName;
   readonly fonts: Fonts;
   /** ISO 8601 moment at which the paper is made. */
   readonly madeAt: string;
@@ -14,20 +22,49 @@ export interface AsBuiltOptions {
   readonly revision?: number;
 }
 
-/** The as-built sheet of a well, true to scale. */
+function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
+  const { kit, record } = input;
+  const plan = planSheet(input);
+  const sheets = plan.views.length + (plan.rest === 'ownPage' ? 1 : 0);
+  const common = {
+    madeAt: options.madeAt,
+    ...(options.revision !== undefined && { revision: options.revision }),
+    sheets,
+  };
+  const fieldsFor = (facts: Partial<SheetFacts>, sheet: number) =>
+    titleFields(kit, record, { ...common, ...facts, sheet });
+  const wells = plan.views.map((view, at) => {
+    const { widthScale } = view;
+    const facts = { depthScale: plan.scale, ...(widthScale !== undefined && { widthScale }) };
+    return drawWellPage(input, plan, at, fieldsFor(facts, at + 1));
+  });
+  const own =
+    plan.rest === 'ownPage' ? [drawParticularsPage(input, plan, fieldsFor({}, sheets))] : [];
+  return [...wells, ...own];
+}
+
+/**
+ * The as-built sheet of a well, true to scale: log and section on one depth axis, quantities,
+ * legend, particulars, marks and title block, on as many pages as it takes.
+ */
 export function drawAsBuilt(
   record: WellRecord,
-  _model: WellModel,
+  model: WellModel,
   options: AsBuiltOptions,
 ): Drawing {
+  const kit = { fonts: options.fonts, words: english };
+  const input: SheetInput = { record, model, kit, paper: papers[options.paper] };
+  const pages = pagesOf(input, options);
+  const number = record.identity?.number ?? '';
+  const place = record.identity?.name ?? record.site?.village ?? '';
   return {
-    title: record.identity?.number ?? '',
-    subject: 'As-built completion diagram',
+    title: [number, place].filter(Boolean).join(' – '),
+    subject: titleFields(kit, record, { madeAt: options.madeAt, sheet: 1, sheets: 1 }).documentType,
     author: record.identity?.supervisor ?? '',
-    language: 'en',
+    language: kit.words.language,
     madeAt: options.madeAt,
     paperId: options.paperId,
-    pages: [{ width: 210, height: 297, items: [] }],
-    hatches: {},
+    pages,
+    hatches: usedHatches(pages),
   };
 }

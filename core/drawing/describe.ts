@@ -1,0 +1,46 @@
+import type { LogInterval } from '../record/log.ts';
+import type { SheetWords } from './words/words.ts';
+
+type Qualifier = NonNullable<LogInterval['qualifiers']>[number];
+
+function second({ material, degree }: Qualifier, words: SheetWords): string {
+  return [degree ? words.degrees[degree] : '', words.materials[material].second]
+    .filter(Boolean)
+    .join(' ');
+}
+
+function principal(interval: LogInterval, words: SheetWords): string {
+  if (interval.material === undefined) return '';
+  const before = (interval.qualifiers ?? [])
+    .filter(({ material }) => !words.materials[material].second.includes(' '))
+    .map((one) => second(one, words));
+  const noun = words.materials[interval.material].noun.toUpperCase();
+  return [...before, noun].join(' ');
+}
+
+function further(interval: LogInterval, words: SheetWords): (string | undefined)[] {
+  const { grain, colour, consistency, weathering, fractured, moisture, remarks } = interval;
+  const loose = (interval.qualifiers ?? [])
+    .filter(({ material }) => words.materials[material].second.includes(' '))
+    .map((one) => second(one, words));
+  return [
+    grain && words.grains[grain],
+    ...loose,
+    colour,
+    consistency,
+    weathering && words.weathering[weathering],
+    fractured ? words.fractured : undefined,
+    moisture && words.moisture[moisture],
+    remarks,
+  ];
+}
+
+/**
+ * An interval in words, principal material in capitals with its second materials before it
+ * (trade practice). A description that somebody else wrote is printed as it was written.
+ */
+export function describe(interval: LogInterval, words: SheetWords): string {
+  if (interval.words !== undefined && interval.words !== '') return interval.words;
+  const parts = [principal(interval, words), ...further(interval, words)].filter(Boolean);
+  return parts.length === 0 ? words.noDescription : parts.join(', ');
+}

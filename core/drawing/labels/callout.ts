@@ -1,0 +1,135 @@
+import type { RecordPath } from '../../base/recordPath.ts';
+import type { DepthM, PaperMm } from '../../base/units.ts';
+import type { Item } from '../items.ts';
+import type { Kit } from '../kit.ts';
+import { baseline, letter, wrapped, widthOf } from '../letters.ts';
+import { black, lineHeight, solid } from '../pens.ts';
+import { circle, group, polyline } from '../shapes.ts';
+import { spread } from './spread.ts';
+
+/** Words beside the section that speak of a depth or of a part, tied to it by a leader. */
+export interface Callout {
+  readonly depthM: DepthM;
+  /** Where on the page the leader ends. */
+  readonly at: readonly [PaperMm, PaperMm];
+  /** A depth that matters, set larger. */
+  readonly figure?: string;
+  readonly text: string;
+  /** The leader ends in a dot, inside a part, rather than at an edge. */
+  readonly dot?: boolean;
+  readonly source?: RecordPath | undefined;
+}
+
+/** Which side of the section the words stand on, and their room. */
+export interface CalloutRoom {
+  readonly side: 'left' | 'right';
+  readonly x: PaperMm;
+  readonly width: PaperMm;
+  readonly top: PaperMm;
+  readonly foot: PaperMm;
+}
+
+const leader: PaperMm = 4.5;
+const gap: PaperMm = 0.7;
+const afterFigure: PaperMm = 1;
+
+interface Block {
+  readonly callout: Callout;
+  readonly lines: readonly string[];
+  readonly figureWidth: PaperMm;
+  readonly middle: PaperMm;
+  readonly height: PaperMm;
+}
+
+function blockOf(kit: Kit, callout: Callout, room: CalloutRoom, mostLines: number): Block {
+  const { figure, text } = callout;
+  const figureWidth = figure
+    ? widthOf(kit, figure, { lettering: 'normal', face: 'bold' }) + afterFigure
+    : 0;
+  const all = wrapped(kit, text, room.width - leader - 0.8 - figureWidth);
+  const lines = all.slice(0, mostLines);
+  const textHeight = lines.length * lineHeight('small');
+  const height = Math.max(textHeight, figure ? lineHeight('normal') : 0) + gap;
+  return { callout, lines, figureWidth, middle: callout.at[1], height };
+}
+
+/** How much must be left out before the callouts fit; tried in this order. */
+const sparings = [
+  { mostLines: Infinity, texts: true },
+  { mostLines: 2, texts: true },
+  { mostLines: 1, texts: true },
+  { mostLines: 1, texts: false },
+] as const;
+
+function placed(kit: Kit, callouts: readonly Callout[], room: CalloutRoom) {
+  const sorted = [...callouts].sort((a, b) => a.at[1] - b.at[1]);
+  for (const { mostLines, texts } of sparings) {
+    const kept = sorted.filter(({ figure }) => texts || figure !== undefined);
+    const blocks = kept.map((one) => blockOf(kit, one, room, mostLines));
+    const tops = spread(blocks, room.top, room.foot);
+    if (tops) return { blocks, tops, whole: mostLines === Infinity };
+  }
+  return { blocks: [], tops: [], whole: false };
+}
+
+/** Whether all callouts can stand in full. */
+export function calloutsFit(kit: Kit, callouts: readonly Callout[], room: CalloutRoom): boolean {
+  return placed(kit, callouts, room).whole;
+}
+
+function drawBlock(kit: Kit, block: Block, top: PaperMm, room: CalloutRoom): Item {
+  const { callout, lines, figureWidth } = block;
+  const left = room.side === 'left';
+  const edge = left ? room.x + room.width - leader : room.x + leader;
+  const away = left ? -1 : 1;
+  const anchor = left ? 'end' : 'start';
+  const { source, figure } = callout;
+  const firstLine = figure ? lineHeight('normal') : lineHeight('small');
+  const tie = top + gap / 2 + firstLine / 2;
+  const turn = edge - away * (leader - 1.2);
+  const [x, y] = callout.at;
+  const items: Item[] = [
+    polyline(
+      [
+        [edge - away * 0.5, tie],
+        [edge - away * 1.1, tie],
+        [turn, y],
+        [x, y],
+      ],
+      solid('thin'),
+      source,
+    ),
+    ...(callout.dot ? [circle([x, y], 0.4, { fill: black, source })] : []),
+  ];
+  if (figure)
+    items.push(
+      ...letter(kit, figure, edge, tie - lineHeight('normal') / 2 + baseline('normal'), {
+        lettering: 'normal',
+        face: 'bold',
+        anchor,
+        source,
+      }),
+    );
+  const textTop = figure && lines.length === 1 ? tie - lineHeight('small') / 2 : top + gap / 2;
+  lines.forEach((text, at) =>
+    items.push(
+      ...letter(
+        kit,
+        text,
+        edge + away * figureWidth,
+        textTop + at * lineHeight('small') + baseline('small'),
+        { anchor, source },
+      ),
+    ),
+  );
+  return group('callout', items, { source });
+}
+
+/** Callouts spread apart in their room; sorted by depth, so that no leader crosses another. */
+export function drawCallouts(kit: Kit, callouts: readonly Callout[], room: CalloutRoom): Item {
+  const { blocks, tops } = placed(kit, callouts, room);
+  return group(
+    'callouts',
+    blocks.map((block, at) => drawBlock(kit, block, tops[at]!, room)),
+  );
+}

@@ -1,0 +1,130 @@
+const sayFinding = (one: { code: string }) => ({ sentence: one.code });
+import type { PaperMm } from '../../../base/units.ts';
+import { describe } from '../../describe.ts';
+import type { Item } from '../../items.ts';
+import type { Stratum } from '../../../model/wellModel.ts';
+import { layLegend } from '../../parts/legend.ts';
+import { layNotes, type Note } from '../../parts/notesBlock.ts';
+import { layParticulars } from '../../parts/particulars.ts';
+import { layQuantities } from '../../parts/quantities.ts';
+import { layTallyTable } from '../../parts/tallyTable.ts';
+import type { Block } from '../../parts/block.ts';
+import { solid } from '../../pens.ts';
+import { line } from '../../shapes.ts';
+import { depthFigure } from '../../figures.ts';
+import type { SheetInput } from './sheetInput.ts';
+
+const gutter: PaperMm = 3;
+
+/** Blocks side by side, with a rule above and rules between; as high as the highest. */
+function beside(blocks: readonly (Block & { width: PaperMm })[], width: PaperMm): Block {
+  const height = Math.max(...blocks.map((one) => one.height)) + 1;
+  return {
+    height,
+    draw: (x, y) => {
+      let left = x;
+      const items: Item[] = [line([x, y], [x + width, y], solid('medium'))];
+      blocks.forEach((block, at) => {
+        if (at > 0) items.push(line([left, y], [left, y + height], solid('thin')));
+        items.push(...block.draw(left + gutter / 2, y + 0.6));
+        left += block.width;
+      });
+      return items;
+    },
+  };
+}
+
+/** Blocks under each other. */
+function stacked(blocks: readonly (Block | undefined)[]): Block {
+  const present = blocks.filter((one) => one !== undefined);
+  return {
+    height: present.reduce((sum, { height }) => sum + height, 0),
+    draw: (x, y) => {
+      let top = y;
+      return present.flatMap((block) => {
+        const items = block.draw(x, top);
+        top += block.height;
+        return items;
+      });
+    },
+  };
+}
+
+/** Legend, quantities and particulars across the foot of a page. */
+export function layBand({ kit, record, model }: SheetInput, width: PaperMm): Block {
+  const legend = width * 0.29;
+  const quantities = width * 0.37;
+  const particulars = width - legend - quantities;
+  return beside(
+    [
+      { ...layLegend(kit, model, legend - gutter), width: legend },
+      { ...layQuantities(kit, model, quantities - gutter), width: quantities },
+      { ...layParticulars(kit, record, model, particulars - gutter), width: particulars },
+    ],
+    width,
+  );
+}
+
+/** Findings that remain, most severe first. */
+function findingNotes({ model }: SheetInput): Note[] {
+  const order = ['error', 'warning'] as const;
+  return order.flatMap((severity) =>
+    model.findings
+      .filter((one) => one.severity === severity)
+      .map((one) => ({ text: `• ${sayFinding(one).sentence}`, source: one.path })),
+  );
+}
+
+/** The record's own notes, and descriptions that had to be cut on the page. */
+function ownNotes({ record, kit }: SheetInput, cut: readonly Stratum[]): Note[] {
+  const range = ({ fromM, toM }: Stratum) =>
+    `${depthFigure(kit, fromM)}–${depthFigure(kit, toM)} m: `;
+  return [
+    ...(record.notes ? [{ text: record.notes, source: 'notes' }] : []),
+    ...cut.map((one) => ({
+      text: range(one) + describe(one.interval, kit.words),
+      source: one.path,
+    })),
+  ];
+}
+
+/** Findings and notes across a width, no higher than the room. */
+export function layRemarks(
+  input: SheetInput,
+  cut: readonly Stratum[],
+  width: PaperMm,
+  room: PaperMm,
+): Block | undefined {
+  const { kit } = input;
+  const inner = width - gutter;
+  const findings = layNotes(kit, kit.words.findings, findingNotes(input), inner, room);
+  const left = room - (findings?.height ?? 0);
+  const notes = layNotes(kit, kit.words.notes, ownNotes(input, cut), inner, left);
+  if (!findings && !notes) return undefined;
+  return beside([{ ...stacked([findings, notes]), width }], width);
+}
+
+/** Everything beside the drawing, in two columns: for a page of its own or the side of an A3. */
+export function layPanel(
+  input: SheetInput,
+  cut: readonly Stratum[],
+  width: PaperMm,
+  room: PaperMm,
+): Block {
+  const { kit, record, model } = input;
+  const half = width / 2;
+  const inner = half - gutter;
+  const left = stacked([layLegend(kit, model, inner), layQuantities(kit, model, inner)]);
+  const right = stacked([
+    layParticulars(kit, record, model, inner),
+    layTallyTable(kit, model, inner),
+  ]);
+  const columns = beside(
+    [
+      { ...left, width: half },
+      { ...right, width: half },
+    ],
+    width,
+  );
+  return stacked([columns, layRemarks(input, cut, width, room - columns.height)]);
+}

@@ -1,0 +1,46 @@
+import type { WellRecord } from '../../../record/schema.ts';
+import type { Kit } from '../../kit.ts';
+import { dayFigure } from '../../figures.ts';
+import type { TitleFields } from '../../parts/titleBlock.ts';
+
+/** What of the sheet the title block cannot read from the record. */
+export interface SheetFacts {
+  readonly madeAt: string;
+  readonly revision?: number;
+  readonly sheet: number;
+  readonly sheets: number;
+  readonly depthScale?: number;
+  readonly widthScale?: number;
+}
+
+const joined = (...parts: (string | undefined)[]) => parts.filter(Boolean).join(', ');
+
+function documentType(kit: Kit, { identity, strings }: WellRecord): string {
+  const { title } = kit.words;
+  if (identity?.state === 'laidOut') return title.planned;
+  return strings?.length ? title.asBuilt : title.notBuilt;
+}
+
+export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): TitleFields {
+  const { identity = {}, site = {} } = record;
+  const { words } = kit;
+  const scale = (value: number | undefined) => (value === undefined ? '–' : `1:${value}`);
+  const state = identity.state && words.states[identity.state];
+  return {
+    client: identity.client ?? '',
+    programme: joined(identity.programme, identity.contract),
+    contractor: identity.contractor ?? '',
+    supervisor: identity.supervisor ?? '',
+    title: identity.name ?? site.village ?? identity.number ?? '',
+    place: joined(site.village, site.spot),
+    district: joined(site.commune, site.district, site.region, site.country),
+    number: identity.number ?? '–',
+    documentType: documentType(kit, record),
+    status: joined(state, words.title.draft),
+    revision: facts.revision === undefined ? '–' : String(facts.revision),
+    date: dayFigure(facts.madeAt),
+    sheet: `${facts.sheet} ${words.of} ${facts.sheets}`,
+    depthScale: scale(facts.depthScale),
+    widthScale: scale(facts.widthScale),
+  };
+}

@@ -1,0 +1,45 @@
+import type { Item } from '../../items.ts';
+import { calloutsFit, drawCallouts, type CalloutRoom } from '../../labels/callout.ts';
+import { drawColumns, headHeight, type Span, type View } from '../../parts/columns.ts';
+import { drawDepthRuler } from '../../parts/depthRuler.ts';
+import { drawDescriptions } from '../../parts/descriptions.ts';
+import { drawGround } from '../../parts/ground.ts';
+import { drawMatchLines } from '../../parts/matchLine.ts';
+import { drawRate } from '../../parts/rate.ts';
+import { casingCallouts } from '../../parts/section/casingCallouts.ts';
+import { fillCallouts } from '../../parts/section/fillCallouts.ts';
+import { drawSection } from '../../parts/section/section.ts';
+import { drawWaterColumn } from '../../parts/waterColumn.ts';
+import type { SheetInput } from './sheetInput.ts';
+
+function roomOf(side: CalloutRoom['side'], { x, width }: Span, view: View): CalloutRoom {
+  const foot = view.body.y + view.body.height;
+  return { side, x, width, top: view.body.y + 0.3, foot: foot - 0.3 };
+}
+
+/** Whether all words beside the section can stand in full on a page. */
+export function callsFit({ kit, model }: SheetInput, view: View): boolean {
+  const { casing, fill } = view.columns;
+  return (
+    calloutsFit(kit, casingCallouts(kit, model, view), roomOf('left', casing, view)) &&
+    calloutsFit(kit, fillCallouts(kit, model, view), roomOf('right', fill, view))
+  );
+}
+
+/** Log and section of one page on their one depth axis, with heads, callouts and match lines. */
+export function drawWell({ kit, model, record }: SheetInput, view: View, sheet: number): Item[] {
+  const { casing, fill } = view.columns;
+  const foot = view.body.y + view.body.height;
+  return [
+    drawGround(kit, model.strata, view),
+    drawDescriptions(kit, model.strata, view),
+    drawWaterColumn(kit, model.strata, model.strikes, view),
+    drawRate(kit, model.strata, view),
+    drawSection(kit, model, record.headworks, view),
+    drawCallouts(kit, casingCallouts(kit, model, view), roomOf('left', casing, view)),
+    drawCallouts(kit, fillCallouts(kit, model, view), roomOf('right', fill, view)),
+    drawDepthRuler(kit, view),
+    drawMatchLines(kit, view, sheet),
+    drawColumns(kit, view.columns, view.body.y - headHeight, foot),
+  ];
+}

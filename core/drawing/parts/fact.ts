@@ -1,0 +1,13 @@
+import type { RecordPath } from '../../base/recordPath.ts';
+
+/** A line of the particulars: what, and what is known of it. */
+export interface Fact {
+  readonly what: string;
+  readonly says: string;
+  readonly source: RecordPath;
+}
+
+export function fact(what: string, parts: readonly (string | undefined)[], source: RecordPath): Fact[] {
+  const says = parts.filter((part) => part !== undefined && part !== '').join(', ');
+  return says === '' ? [] : [{ what, says, source }];
+}

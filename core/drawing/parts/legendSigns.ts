@@ -1,0 +1,99 @@
+import type { PaperMm } from '../../base/units.ts';
+import type { WellModel } from '../../model/wellModel.ts';
+import type { Item } from '../items.ts';
+import type { Kit } from '../kit.ts';
+import { black, dashed, solid, white } from '../pens.ts';
+import { line, polygon, polyline, rectangle } from '../shapes.ts';
+import { levelSign, shownLevels } from './section/waterLevels.ts';
+import { sampleSign, strikeSign } from './waterColumn.ts';
+
+/** One line of the legend: a sign in a box of 8 by 3.9 mm, and its words. */
+export interface LegendEntry {
+  readonly says: string;
+  draw(x: PaperMm, y: PaperMm): Item[];
+}
+
+type Sign = (x: PaperMm, y: PaperMm) => Item[];
+
+const rest: Sign = (x, y) => [
+  line([x + 0.5, y + 2.4], [x + 7.5, y + 2.4], solid('narrow')),
+  ...levelSign([x + 4, y + 2.4], false),
+];
+
+const pumping: Sign = (x, y) => [
+  line([x + 0.5, y + 2.4], [x + 7.5, y + 2.4], dashed('narrow')),
+  ...levelSign([x + 4, y + 2.4], true),
+];
+
+const screen: Sign = (x, y) => [
+  rectangle({ x: x + 1, y, width: 0.9, height: 3.9 }, { fill: white, stroke: solid('narrow') }),
+  rectangle({ x: x + 6.1, y, width: 0.9, height: 3.9 }, { fill: white, stroke: solid('narrow') }),
+  ...[0.7, 1.95, 3.2].flatMap((dy, at) => [
+    line([x + 1, y + dy], [x + 1.9, y + dy], solid('medium')),
+    line([x + 6.1, y + dy], [x + 7, y + dy], solid('medium')),
+    at % 2 === 0
+      ? line([x + 1.9, y + dy], [x + 3.4, y + dy], solid('narrow'))
+      : line([x + 4.6, y + dy], [x + 6.1, y + dy], solid('narrow')),
+  ]),
+];
+
+const joint: Sign = (x, y) => [
+  line([x + 4, y], [x + 4, y + 3.9], solid('wide')),
+  line([x + 3.1, y + 2], [x + 4.9, y + 2], solid('narrow')),
+];
+
+const centraliser: Sign = (x, y) => [
+  line([x + 2, y], [x + 2, y + 3.9], solid('wide')),
+  line([x + 6, y], [x + 6, y + 3.9], solid('wide')),
+  polyline(
+    [
+      [x + 2.2, y + 0.4],
+      [x + 5.6, y + 1.6],
+      [x + 5.6, y + 2.4],
+      [x + 2.2, y + 3.6],
+    ],
+    { ...solid('medium'), join: 'round' },
+  ),
+];
+
+const cap: Sign = (x, y) => [
+  line([x + 2, y], [x + 2, y + 3], solid('wide')),
+  line([x + 6, y], [x + 6, y + 3], solid('wide')),
+  rectangle({ x: x + 1.75, y: y + 2.6, width: 4.5, height: 0.9 }, { fill: black }),
+];
+
+const intake: Sign = (x, y) => [
+  line([x + 3.5, y], [x + 3.5, y + 2.2], solid('thin')),
+  line([x + 4.5, y], [x + 4.5, y + 2.2], solid('thin')),
+  polygon(
+    [
+      [x + 4, y + 2.2],
+      [x + 3.1, y + 3.8],
+      [x + 4.9, y + 3.8],
+    ],
+    { fill: black },
+  ),
+];
+
+/** Signs that the sheet uses, in the order of the columns. */
+export function signEntries(kit: Kit, model: WellModel): LegendEntry[] {
+  const { legend } = kit.words;
+  const pieces = model.strings.flatMap((one) => one.pieces);
+  const levels = shownLevels(model.levels);
+  const candidates: readonly (readonly [boolean, string, Sign])[] = [
+    [model.strikes.length > 0, legend.strike, (x, y) => strikeSign([x + 6.5, y + 2], 5)],
+    [
+      model.strata.some(({ interval }) => interval.sampled),
+      legend.sample,
+      (x, y) => [sampleSign([x + 4, y + 2])],
+    ],
+    [levels.some(({ state }) => state !== 'pumping'), legend.rest, rest],
+    [levels.some(({ state }) => state === 'pumping'), legend.pumping, pumping],
+    [pieces.some(({ kind }) => kind === 'screen'), legend.screen, screen],
+    [pieces.length > 1, legend.joint, joint],
+    [pieces.some(({ centralisersM }) => centralisersM.length > 0), legend.centraliser, centraliser],
+    [pieces.some(({ kind }) => kind === 'cap'), legend.cap, cap],
+    [model.pump?.intakeM !== undefined, legend.intake, intake],
+  ];
+  return candidates.filter(([used]) => used).map(([, says, draw]) => ({ says, draw }));
+}

@@ -1,0 +1,65 @@
+import type { PaperMm } from '../../base/units.ts';
+import type { Mark } from '../../record/headworks.ts';
+import type { Box, Item } from '../items.ts';
+import type { Kit } from '../kit.ts';
+import { letter } from '../letters.ts';
+import { solid } from '../pens.ts';
+import { group, line, polyline, rectangle } from '../shapes.ts';
+
+export const marksHeight: PaperMm = 17;
+
+/** Who is asked to sign an as-built sheet; a box stays free for each who has not. */
+const asked = ['supervisor', 'contractor', 'client', 'committee'] as const;
+
+/** A drawn mark in its box of 100 by 40, kept in proportion. */
+function drawStrokes(mark: Mark, { x, y, width, height }: Box, source: string): Item[] {
+  const scale = Math.min(width / 100, height / 40);
+  return (mark.strokes ?? [])
+    .filter((stroke) => stroke.length > 1)
+    .map((stroke) =>
+      polyline(
+        stroke.map(([px, py]) => [x + px * scale, y + py * scale] as const),
+        { ...solid('medium'), cap: 'round', join: 'round' },
+        source,
+      ),
+    );
+}
+
+function drawBox(kit: Kit, role: Mark['role'], mark: Mark | undefined, at: number, box: Box): Item {
+  const { roles, title } = kit.words;
+  const { x, y, width, height } = box;
+  const source = mark ? `marks[${at}]` : undefined;
+  const foot = y + height;
+  const inner = { x: x + 2, y: y + 3.4, width: width - 4, height: height - 9.6 };
+  const look = { source, widest: width - 2.4 };
+  const name = [mark?.name, mark?.organisation].filter(Boolean).join(', ');
+  return group(
+    'mark',
+    [
+      rectangle(box, { stroke: solid('thin') }),
+      ...letter(kit, roles[role], x + 1.2, y + 2.7, { face: 'bold', widest: width - 2.4 }),
+      ...(mark ? drawStrokes(mark, inner, source!) : []),
+      line([x + 1.2, foot - 6.1], [x + width - 1.2, foot - 6.1], solid('thin')),
+      ...letter(kit, name === '' ? `${title.name}:` : name, x + 1.2, foot - 3.7, look),
+      ...letter(kit, mark?.on ?? `${title.markDate}:`, x + 1.2, foot - 0.9, look),
+    ],
+    { source },
+  );
+}
+
+/** Boxes for the marks of those who sign, side by side; `y` is the upper edge. */
+export function drawMarkBoxes(
+  kit: Kit,
+  marks: readonly Mark[],
+  x: PaperMm,
+  y: PaperMm,
+  width: PaperMm,
+): Item {
+  const each = width / asked.length;
+  const boxes = asked.map((role, at) => {
+    const index = marks.findIndex((one) => one.role === role);
+    const box = { x: x + at * each, y, width: each, height: marksHeight };
+    return drawBox(kit, role, marks[index], index, box);
+  });
+  return group('marks', boxes);
+}

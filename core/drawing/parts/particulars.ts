@@ -1,0 +1,167 @@
+import type { PaperMm } from '../../base/units.ts';
+import type { WellModel } from '../../model/wellModel.ts';
+import type { WellRecord } from '../../record/schema.ts';
+import { dayFigure, depthFigure, momentFigure, plainFigure } from '../figures.ts';
+import type { Kit } from '../kit.ts';
+import { lettered, wrapped } from '../letters.ts';
+import { lineHeight } from '../pens.ts';
+import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
+import { fact, type Fact } from './fact.ts';
+import { testFacts } from './testFacts.ts';
+
+/** `6.123456° S, 34.000000° E`. */
+function angle(kit: Kit, degrees: number, positive: string, negative: string): string {
+  const figure = plainFigure(kit, Math.abs(degrees), 6);
+  return `${figure}° ${degrees < 0 ? negative : positive}`;
+}
+
+function siteFacts(kit: Kit, { site }: WellRecord): Fact[] {
+  const { facts } = kit.words;
+  if (!site) return [];
+  const { latitude, longitude, positionAccuracy, elevation, elevationDatum, users, households } = site;
+  const position =
+    latitude === undefined || longitude === undefined
+      ? []
+      : [angle(kit, latitude, 'N', 'S'), angle(kit, longitude, 'E', 'W')];
+  const accuracy = positionAccuracy === undefined ? '' : `± ${plainFigure(kit, positionAccuracy, 1)} m`;
+  return [
+    ...fact(facts.position, position.length > 0 ? [...position, accuracy] : [], 'site.latitude'),
+    ...fact(
+      facts.elevation,
+      elevation === undefined ? [] : [`${plainFigure(kit, elevation, 1)} m`, elevationDatum],
+      'site.elevation',
+    ),
+    ...fact(
+      facts.users,
+      [
+        users === undefined ? '' : String(users),
+        households === undefined ? '' : `${households} households`,
+      ],
+      'site.users',
+    ),
+  ];
+}
+
+function boreFacts(kit: Kit, { bore, identity }: WellRecord): Fact[] {
+  const { facts, methods } = kit.words;
+  if (!bore) return [];
+  const dates = [...new Set([bore.startedOn, bore.finishedOn].filter(Boolean))].join(' – ');
+  return [
+    ...fact(facts.method, [bore.method && methods[bore.method], bore.rig, bore.fluid, bore.additive], 'bore.method'),
+    ...fact(facts.drilled, [dates, identity?.driller], 'bore.startedOn'),
+  ];
+}
+
+function developmentFacts(kit: Kit, { development }: WellRecord): Fact[] {
+  const last = development?.at(-1);
+  if (!development || !last) return [];
+  const minutes = development.reduce((sum, { startedAt, endedAt }) => {
+    const spent = startedAt && endedAt ? Date.parse(endedAt) - Date.parse(startedAt) : 0;
+    return sum + spent / 60_000;
+  }, 0);
+  const hours = minutes > 0 ? `${plainFigure(kit, minutes / 60, 1)} ${kit.words.hours}` : '';
+  const turbidity = last.turbidity === undefined ? '' : `${plainFigure(kit, last.turbidity, 1)} NTU`;
+  const sand = last.sand === undefined ? '' : `sand ${plainFigure(kit, last.sand, 1)} mg/L`;
+  return fact(kit.words.facts.development, [hours, turbidity, sand], 'development');
+}
+
+function waterFacts(kit: Kit, { quality, disinfection }: WellRecord): Fact[] {
+  const { facts } = kit.words;
+  const sample = quality?.at(-1);
+  const dose = disinfection?.at(-1);
+  const results = sample?.results?.length;
+  return [
+    ...fact(
+      facts.quality,
+      [
+        sample?.takenAt && dayFigure(sample.takenAt),
+        sample?.laboratory,
+        results ? `${results} results` : '',
+      ],
+      'quality',
+    ),
+    ...fact(
+      facts.disinfection,
+      [
+        dose?.at && dayFigure(dose.at),
+        dose?.dose === undefined ? '' : `${plainFigure(kit, dose.dose, 0)} mg/L`,
+        dose?.contactHours === undefined ? '' : `${plainFigure(kit, dose.contactHours, 1)} ${kit.words.hours}`,
+      ],
+      'disinfection',
+    ),
+  ];
+}
+
+function pumpFacts(kit: Kit, { pump, headworks }: WellRecord): Fact[] {
+  const { facts, pumps } = kit.words;
+  const intake = pump?.intake === undefined ? '' : `${kit.words.legend.intake} ${depthFigure(kit, pump.intake)} m`;
+  const pad =
+    headworks?.padLength === undefined || headworks.padWidth === undefined
+      ? ''
+      : `pad ${plainFigure(kit, headworks.padLength, 2)} × ${plainFigure(kit, headworks.padWidth, 2)} m`;
+  const drain =
+    headworks?.drainLength === undefined ? '' : `drain ${plainFigure(kit, headworks.drainLength, 1)} m`;
+  return [
+    ...fact(facts.pump, [pump?.kind && pumps[pump.kind], pump?.model, intake, pump?.installedOn], 'pump'),
+    ...fact(facts.headworks, [pad, drain, headworks?.soakaway, headworks?.fence], 'headworks'),
+  ];
+}
+
+function levelFacts(kit: Kit, { levels }: WellModel): Fact[] {
+  const rest = levels.filter(({ state }) => state === undefined || state === 'static').at(-1);
+  if (!rest) return [];
+  const read =
+    rest.datum === 'casingTop' ? `${depthFigure(kit, rest.readM)} m below ${kit.words.casingTop}` : '';
+  return fact(
+    kit.words.facts.rest,
+    [`${depthFigure(kit, rest.depthM)} m`, rest.at && momentFigure(rest.at), read],
+    rest.path,
+  );
+}
+
+export function factsOf(kit: Kit, record: WellRecord, model: WellModel): Fact[] {
+  return [
+    ...siteFacts(kit, record),
+    ...boreFacts(kit, record),
+    ...levelFacts(kit, model),
+    ...developmentFacts(kit, record),
+    ...testFacts(kit, record),
+    ...waterFacts(kit, record),
+    ...pumpFacts(kit, record),
+  ];
+}
+
+const whatWidth: PaperMm = 18;
+const mostLines = 2;
+
+/** What else a reader needs to know of the well, a line or two for each. */
+export function layParticulars(
+  kit: Kit,
+  record: WellRecord,
+  model: WellModel,
+  width: PaperMm,
+): Block {
+  const rows = factsOf(kit, record, model).map((one) => ({
+    ...one,
+    lines: wrapped(kit, one.says, width - whatWidth).slice(0, mostLines),
+  }));
+  const pitch = lineHeight('small');
+  const count = rows.reduce((sum, { lines }) => sum + lines.length, 0);
+  return {
+    height: blockTitleHeight + count * pitch + blockPad,
+    draw: (x, y) => {
+      let top = y + blockTitleHeight;
+      return [
+        ...blockTitle(kit, kit.words.facts.title, x, y, width),
+        ...rows.flatMap(({ what, lines, source }) => {
+          const items = [
+            ...lettered(kit, [what], x, top, { source, widest: whatWidth - 1 }),
+            ...lettered(kit, lines, x + whatWidth, top, { source }),
+          ];
+          top += lines.length * pitch;
+          return items;
+        }),
+      ];
+    },
+  };
+}

@@ -1,0 +1,114 @@
+import type { PaperMm } from '../../base/units.ts';
+import type { AnnulusZone, StringModel, WellModel } from '../../model/wellModel.ts';
+import { depthFigure, litreFigure, plainFigure, rangeFigure } from '../figures.ts';
+import type { Kit } from '../kit.ts';
+import { lineHeight } from '../pens.ts';
+import {
+  blockPad,
+  blockTitle,
+  blockTitleHeight,
+  drawRows,
+  type Block,
+  type TableColumn,
+  type TableRow,
+} from './block.ts';
+import { stretchesOf } from './section/casingCallouts.ts';
+import { fillWords } from './section/fillCallouts.ts';
+
+function litres(kit: Kit, value: number | undefined): string {
+  return value === undefined ? '–' : litreFigure(kit, value);
+}
+
+function share({ litres: computed, pouredLitres: poured }: AnnulusZone, kit: Kit): string {
+  return computed && poured !== undefined ? plainFigure(kit, poured / computed, 2) : '–';
+}
+
+function poured(kit: Kit, { pouredLitres, sacks }: AnnulusZone): string {
+  const volume = pouredLitres === undefined ? '' : litreFigure(kit, pouredLitres);
+  const bags = sacks === undefined ? '' : `${plainFigure(kit, sacks, 1)} ${kit.words.quantities.sacks}`;
+  return [volume, bags].filter(Boolean).join(' / ') || '–';
+}
+
+function zoneRow(kit: Kit, zone: AnnulusZone): TableRow {
+  return {
+    cells: [
+      fillWords(kit, zone),
+      rangeFigure(kit, zone.fromM, zone.toM),
+      litres(kit, zone.litres),
+      poured(kit, zone),
+      share(zone, kit),
+    ],
+    source: zone.path,
+  };
+}
+
+function wholeRows(kit: Kit, { bore, contents, totals }: WellModel): TableRow[] {
+  const { quantities } = kit.words;
+  const hole: TableRow[] =
+    totals.boreLitres === undefined || bore.depthM === undefined
+      ? []
+      : [
+          {
+            cells: [
+              quantities.hole,
+              rangeFigure(kit, 0, bore.depthM),
+              litres(kit, totals.boreLitres),
+            ],
+            source: 'bore',
+          },
+        ];
+  const inside = contents.flatMap(({ fromM, toM, litres: all, waterLitres }): TableRow[] => [
+    { cells: [quantities.contents, rangeFigure(kit, fromM, toM), litres(kit, all)] },
+    ...(waterLitres === undefined
+      ? []
+      : [{ cells: [quantities.waterInside, '', litres(kit, waterLitres)] }]),
+  ]);
+  return [...hole, ...inside];
+}
+
+/** `9 plain casing, 6 screen …` for each string, with the length that the tally gives. */
+function stringRow(kit: Kit, string: StringModel): TableRow {
+  const { words } = kit;
+  const counts = new Map<string, number>();
+  for (const { first, count } of stretchesOf(string))
+    counts.set(words.pieces[first.kind], (counts.get(words.pieces[first.kind]) ?? 0) + count);
+  const pieces = [...counts].map(([what, count]) => `${count} ${what}`).join(', ');
+  const tally = `${words.quantities.tally} ${depthFigure(kit, string.tallyM)} m`;
+  return { cells: [`${tally}: ${pieces}`], source: string.path };
+}
+
+/** What was computed and what was poured, zone by zone, and what hole and casing hold. */
+export function layQuantities(kit: Kit, model: WellModel, width: PaperMm): Block {
+  const { quantities } = kit.words;
+  const columns: TableColumn[] = [
+    { width: width - 57, anchor: 'start' },
+    { width: 20, anchor: 'end' },
+    { width: 13, anchor: 'end' },
+    { width: 16, anchor: 'end' },
+    { width: 8, anchor: 'end' },
+  ];
+  const heads: TableRow = {
+    cells: ['', quantities.range, `${quantities.computed} L`, `${quantities.poured} L`, '÷'],
+  };
+  const rows = [
+    heads,
+    ...model.annulus.map((zone) => zoneRow(kit, zone)),
+    ...wholeRows(kit, model),
+  ];
+  const strings = model.strings.map((one) => stringRow(kit, one));
+  const pitch = lineHeight('small');
+  return {
+    height: blockTitleHeight + (rows.length + strings.length) * pitch + blockPad,
+    draw: (x, y) => [
+      ...blockTitle(kit, quantities.title, x, y, width),
+      ...drawRows(kit, columns, rows, x, y + blockTitleHeight),
+      ...drawRows(
+        kit,
+        [{ width, anchor: 'start' }],
+        strings,
+        x,
+        y + blockTitleHeight + rows.length * pitch,
+      ),
+    ],
+  };
+}

@@ -1,0 +1,25 @@
+import type { Millimetres, PaperMm } from '../../../base/units.ts';
+import { middleOf, type View } from '../columns.ts';
+
+/** The two sides of the well's centre line. */
+export const sides = [-1, 1] as const;
+export type Side = (typeof sides)[number];
+
+export function centreOf(view: View): PaperMm {
+  return middleOf(view.columns.section);
+}
+
+/** Half a diameter on paper, at the sheet's scale of diameters. */
+export function halfOf(view: View, diameterMm: Millimetres): PaperMm {
+  return diameterMm / 2 / (view.widthScale ?? 10);
+}
+
+/** Half the width that stands for a hole or pipe whose diameter nobody recorded. */
+export function unknownHalf(view: View): PaperMm {
+  return view.columns.section.width / 4;
+}
+
+/** Where a diameter's edge stands on one side of the centre line. */
+export function edgeAt(view: View, side: Side, diameterMm: Millimetres): PaperMm {
+  return centreOf(view) + side * halfOf(view, diameterMm);
+}

@@ -1,0 +1,88 @@
+import type { BoreModel, BoreSectionModel } from '../../../model/wellModel.ts';
+import type { Item } from '../../items.ts';
+import type { Kit } from '../../kit.ts';
+import { letter } from '../../letters.ts';
+import { dashed, letterings, solid } from '../../pens.ts';
+import { shownPart, shows, yAt } from '../../scale.ts';
+import { group, line } from '../../shapes.ts';
+import type { View } from '../columns.ts';
+import { centreOf, edgeAt, sides, unknownHalf } from './across.ts';
+
+function drawSection(view: View, section: BoreSectionModel): Item[] {
+  const part = shownPart(view.axis, section.fromM, section.toM);
+  if (!part) return [];
+  return sides.map((side) => {
+    const x = edgeAt(view, side, section.diameterMm);
+    return line([x, yAt(view.axis, part.fromM)], [x, yAt(view.axis, part.toM)], solid('wide'));
+  });
+}
+
+/** Steps where the diameter changes, and the foot of the last section. */
+function drawSteps(view: View, sections: readonly BoreSectionModel[]): Item[] {
+  return sections.flatMap((section, at) => {
+    const below = sections[at + 1];
+    if (!shows(view.axis, section.toM, view.first)) return [];
+    const y = yAt(view.axis, section.toM);
+    if (!below) {
+      const ends = sides.map((side) => edgeAt(view, side, section.diameterMm));
+      return [line([ends[0]!, y], [ends[1]!, y], solid('wide'), section.path)];
+    }
+    return sides.map((side) =>
+      line(
+        [edgeAt(view, side, section.diameterMm), y],
+        [edgeAt(view, side, below.diameterMm), y],
+        solid('wide'),
+        section.path,
+      ),
+    );
+  });
+}
+
+/** A hole of which only the depth is known: dashed walls with a question mark. */
+function drawUnknownHole(kit: Kit, view: View, fromM: number, toM: number): Item[] {
+  const part = shownPart(view.axis, fromM, toM);
+  if (!part) return [];
+  const top = yAt(view.axis, part.fromM);
+  const foot = yAt(view.axis, part.toM);
+  const half = unknownHalf(view);
+  const centre = centreOf(view);
+  const walls = sides.map((side) =>
+    line([centre + side * half, top], [centre + side * half, foot], dashed('medium')),
+  );
+  const floor = shows(view.axis, toM, view.first)
+    ? [line([centre - half, foot], [centre + half, foot], dashed('medium'))]
+    : [];
+  const middle = (top + foot) / 2 + letterings.large / 2;
+  return [...walls, ...floor, ...letter(kit, '?', centre + half + 1, middle, { lettering: 'normal' })];
+}
+
+function drawFound(view: View, bore: BoreModel): Item[] {
+  const { foundM } = bore;
+  if (foundM === undefined || !shows(view.axis, foundM, view.first)) return [];
+  const section =
+    bore.sections.find(({ fromM, toM }) => fromM < foundM && foundM <= toM) ?? bore.sections.at(-1);
+  if (!section) return [];
+  const y = yAt(view.axis, foundM);
+  const ends = sides.map((side) => edgeAt(view, side, section.diameterMm));
+  return [line([ends[0]!, y], [ends[1]!, y], dashed('narrow'), 'bore.depthFound')];
+}
+
+/** The wall of the hole, with its steps and foot; what is not known is dashed. */
+export function drawBoreWall(kit: Kit, bore: BoreModel, view: View): Item {
+  const { sections, depthM } = bore;
+  const knownTo = sections.at(-1)?.toM ?? 0;
+  const unknown =
+    depthM !== undefined && depthM > knownTo + 0.005
+      ? drawUnknownHole(kit, view, knownTo, depthM)
+      : [];
+  return group(
+    'boreWall',
+    [
+      ...sections.map((one) => group('wall', drawSection(view, one), { source: one.path })),
+      ...drawSteps(view, sections),
+      ...unknown,
+      ...drawFound(view, bore),
+    ],
+    { source: 'bore' },
+  );
+}

@@ -1,0 +1,98 @@
+import type { Stratum, StrikeModel } from '../../model/wellModel.ts';
+import type { Item } from '../items.ts';
+import type { Kit } from '../kit.ts';
+import { letter } from '../letters.ts';
+import { black, solid } from '../pens.ts';
+import { shownPart, shows, yAt } from '../scale.ts';
+import { group, line, polygon, type Point } from '../shapes.ts';
+import type { View } from './columns.ts';
+
+/** A sample: a small filled diamond. */
+export function sampleSign([x, y]: Point, source?: string): Item {
+  const r = 0.85;
+  return polygon(
+    [
+      [x, y - r],
+      [x + r, y],
+      [x, y + r],
+      [x - r, y],
+    ],
+    { fill: black, source },
+  );
+}
+
+/** A strike: an arrow from the right edge of nothing into the ground, pointing right. */
+export function strikeSign([x, y]: Point, length: number, source?: string): Item[] {
+  return [
+    line([x - length, y], [x - 1.4, y], solid('medium'), source),
+    polygon(
+      [
+        [x, y],
+        [x - 1.8, y - 0.7],
+        [x - 1.8, y + 0.7],
+      ],
+      { fill: black, source },
+    ),
+  ];
+}
+
+function riseSign(x: number, from: number, to: number, source: string): Item[] {
+  const up = to < from ? 1 : -1;
+  return [
+    line([x, from], [x, to + up * 1.2], solid('thin'), source),
+    polygon(
+      [
+        [x, to],
+        [x - 0.5, to + up * 1.4],
+        [x + 0.5, to + up * 1.4],
+      ],
+      { fill: black, source },
+    ),
+    line([x - 1.1, to], [x + 1.1, to], solid('thin'), source),
+  ];
+}
+
+function drawStrike(kit: Kit, strike: StrikeModel, number: number, view: View): Item[] {
+  const { x, width } = view.columns.water;
+  const { depthM, riseM, path } = strike;
+  const right = x + width;
+  const seen = shows(view.axis, depthM, view.first);
+  const y = yAt(view.axis, depthM);
+  const arrow = seen
+    ? [
+        ...strikeSign([right, y], 4.2, path),
+        ...letter(kit, String(number), right - 4.8, y + 0.9, { anchor: 'end', source: path }),
+      ]
+    : [];
+  const range = riseM === undefined ? undefined : shownPart(view.axis, riseM, depthM);
+  const rise = range
+    ? riseSign(
+        x + 1.6 + ((number - 1) % 2) * 1.6,
+        yAt(view.axis, range.toM),
+        yAt(view.axis, range.fromM),
+        path,
+      )
+    : [];
+  return arrow.length + rise.length > 0 ? [group('strike', [...arrow, ...rise], { source: path })] : [];
+}
+
+function drawSample(stratum: Stratum, view: View): Item[] {
+  const part = shownPart(view.axis, stratum.fromM, stratum.toM);
+  const middleM = (stratum.fromM + stratum.toM) / 2;
+  if (!stratum.interval.sampled || !part || !shows(view.axis, middleM, view.first)) return [];
+  const { x, width } = view.columns.water;
+  return [sampleSign([x + width - 1.5, yAt(view.axis, middleM)], `${stratum.path}.sampled`)];
+}
+
+/** Samples at the log's edge, strikes as numbered arrows with the rise to their rest level. */
+export function drawWaterColumn(
+  kit: Kit,
+  strata: readonly Stratum[],
+  strikes: readonly StrikeModel[],
+  view: View,
+): Item {
+  return group('waterColumn', [
+    ...strata.flatMap((one) => drawSample(one, view)),
+    ...strikes.flatMap((one, at) => drawStrike(kit, one, at + 1, view)),
+  ]);
+}

@@ -1,0 +1,158 @@
+import type { FillKind } from '../../record/annulus.ts';
+import type { DrillingMethod } from '../../record/bore.ts';
+import type { PumpKind } from '../../record/headworks.ts';
+import type { WellState } from '../../record/identity.ts';
+import type { GrainClass } from '../../record/log.ts';
+import type { Material } from '../../record/materials.ts';
+import type { ComponentKind } from '../../record/strings.ts';
+
+/** How a material is said: as the principal part, as a second part, and in a legend. */
+export interface MaterialWord {
+  readonly noun: string;
+  /** As in `sandy`; materials that make no adjective say `with cobbles`. */
+  readonly second: string;
+}
+
+/** Every word that the sheets print, in one language. A missing key does not compile. */
+export interface SheetWords {
+  readonly language: string;
+  readonly decimalMark: '.' | ',';
+  readonly materials: Readonly<Record<Material, MaterialWord>>;
+  readonly degrees: Readonly<Record<'slightly' | 'plain' | 'very', string>>;
+  readonly grains: Readonly<Record<GrainClass, string>>;
+  readonly weathering: Readonly<
+    Record<'fresh' | 'slightly' | 'moderately' | 'highly' | 'completely', string>
+  >;
+  readonly moisture: Readonly<Record<'dry' | 'moist' | 'wet' | 'waterBearing', string>>;
+  readonly fractured: string;
+  readonly noDescription: string;
+  readonly fills: Readonly<Record<FillKind | 'unrecorded', string>>;
+  readonly sanitarySeal: string;
+  readonly pieces: Readonly<Record<ComponentKind, string>>;
+  readonly states: Readonly<Record<WellState, string>>;
+  readonly methods: Readonly<Record<DrillingMethod, string>>;
+  readonly pumps: Readonly<Record<PumpKind, string>>;
+  readonly roles: Readonly<
+    Record<'supervisor' | 'contractor' | 'client' | 'committee' | 'witness', string>
+  >;
+  readonly columns: Readonly<
+    Record<'depth' | 'water' | 'ground' | 'description' | 'rate' | 'section' | 'casing' | 'fill', string>
+  >;
+  readonly columnUnits: Readonly<Record<'depth' | 'rate', string>>;
+  readonly legend: Readonly<
+    Record<
+      | 'title'
+      | 'rest'
+      | 'pumping'
+      | 'strike'
+      | 'sample'
+      | 'joint'
+      | 'centraliser'
+      | 'screen'
+      | 'cap'
+      | 'gradual'
+      | 'uncertain'
+      | 'pump'
+      | 'intake'
+      | 'found',
+      string
+    >
+  >;
+  readonly quantities: Readonly<
+    Record<
+      | 'title'
+      | 'range'
+      | 'computed'
+      | 'poured'
+      | 'share'
+      | 'hole'
+      | 'contents'
+      | 'waterInside'
+      | 'screen'
+      | 'tally'
+      | 'litres'
+      | 'sacks'
+      | 'metres',
+      string
+    >
+  >;
+  readonly facts: Readonly<
+    Record<
+      | 'title'
+      | 'position'
+      | 'elevation'
+      | 'drilled'
+      | 'method'
+      | 'hole'
+      | 'rest'
+      | 'pumping'
+      | 'development'
+      | 'test'
+      | 'recovery'
+      | 'quality'
+      | 'disinfection'
+      | 'pump'
+      | 'headworks'
+      | 'users'
+      | 'driller'
+      | 'openHole'
+      | 'none',
+      string
+    >
+  >;
+  readonly title: Readonly<
+    Record<
+      | 'documentType'
+      | 'client'
+      | 'programme'
+      | 'contractor'
+      | 'supervisor'
+      | 'approval'
+      | 'number'
+      | 'sheet'
+      | 'revision'
+      | 'date'
+      | 'status'
+      | 'draft'
+      | 'language'
+      | 'place'
+      | 'district'
+      | 'titleField'
+      | 'depthScale'
+      | 'widthScale'
+      | 'datum'
+      | 'datumText'
+      | 'coordinates'
+      | 'coordinatesText'
+      | 'marks'
+      | 'name'
+      | 'markDate'
+      | 'planned'
+      | 'asBuilt'
+      | 'notBuilt',
+      string
+    >
+  >;
+  readonly scaleBars: Readonly<Record<'check' | 'depth' | 'width', string>>;
+  readonly ground: string;
+  readonly groundLevel: string;
+  readonly casingTop: string;
+  readonly aboveGround: string;
+  readonly holeFoot: string;
+  readonly holeFound: string;
+  readonly slot: string;
+  readonly matchLine: string;
+  readonly continuedOn: string;
+  readonly continuedFrom: string;
+  readonly particulars: string;
+  readonly findings: string;
+  readonly moreFindings: string;
+  readonly notes: string;
+  readonly tally: Readonly<
+    Record<'title' | 'piece' | 'what' | 'length' | 'insertion' | 'from' | 'to' | 'string', string>
+  >;
+  readonly diameter: string;
+  readonly of: string;
+  readonly hours: string;
+  readonly minutes: string;
+}
