@@ -14,9 +14,13 @@ export function catalogueOf(language: Language): CatalogueTexts {
   return catalogues[language];
 }
 
+/** Values that are kinds and have a word in each language; others are the user's own words. */
+const kindValues = ['fill', 'other', 'piece'];
+
 /** A value as the sentence shows it: metres to the centimetre, millimetres to a tenth. */
 function showValue(name: string, value: string | number, texts: CatalogueTexts): string {
-  if (typeof value === 'string') return (texts.words as Record<string, string>)[value] ?? value;
+  if (typeof value === 'string')
+    return kindValues.includes(name) ? (texts.words as Record<string, string>)[value]! : value;
   if (name.endsWith('Mm')) return formatShort(value, 1, texts.decimalMark);
   if (name.endsWith('M')) return formatDepth(value, texts.decimalMark);
   return formatShort(value, 2, texts.decimalMark);

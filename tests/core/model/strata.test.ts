@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { resolve, said } from './well.ts';
+
+const ranges = (model: ReturnType<typeof resolve>) =>
+  model.strata.map(({ fromM, toM, interval }) => [fromM, toM, interval.material]);
+
+describe('the log', () => {
+  it('keeps the upper of two overlapping intervals to its foot', () => {
+    const model = resolve({
+      log: [
+        { from: 0, to: 5, material: 'clay' },
+        { from: 4.5, to: 9, material: 'sand' },
+      ],
+    });
+    expect(ranges(model)).toEqual([
+      [0, 5, 'clay'],
+      [5, 9, 'sand'],
+    ]);
+    expect(said(model, 'log.overlap')).toMatchObject([{ path: 'log[1]', fromM: 4.5, toM: 5 }]);
+  });
+
+  it('keeps a lens that lies wholly within an interval', () => {
+    const model = resolve({
+      log: [
+        { from: 0, to: 10, material: 'sand' },
+        { from: 3, to: 4, material: 'clay' },
+      ],
+    });
+    expect(ranges(model)).toEqual([
+      [0, 3, 'sand'],
+      [3, 4, 'clay'],
+      [4, 10, 'sand'],
+    ]);
+  });
+
+  it('says its gaps, at ground, between intervals and at the foot of the hole', () => {
+    const model = resolve({
+      bore: { depthReached: 20 },
+      log: [
+        { from: 8, to: 15 },
+        { from: 1, to: 7.5 },
+      ],
+    });
+    expect(said(model, 'log.gap').map(({ fromM, toM }) => [fromM, toM])).toEqual([
+      [0, 1],
+      [7.5, 8],
+    ]);
+    expect(said(model, 'log.short')).toMatchObject([{ fromM: 15, toM: 20 }]);
+  });
+
+  it('turns an interval that was written upside down', () => {
+    const model = resolve({ log: [{ from: 7, to: 0, material: 'silt' }] });
+    expect(ranges(model)).toEqual([[0, 7, 'silt']]);
+    expect(said(model, 'log.reversed')).toMatchObject([{ severity: 'error', path: 'log[0]' }]);
+  });
+});
