@@ -51,13 +51,18 @@ function isMaterial(word: string | undefined): word is Material {
   return word !== undefined && Object.hasOwn(grounds, word);
 }
 
+/** Mixtures already made: a sheet on screen asks for the same ones at every stroke of a key. */
+const mixtures = new Map<string, HatchTile>();
+
 /** The tile of any hatch, mixtures included; an unknown one is a defect. */
 export function tileFor(hatch: string): HatchTile {
-  const tile = hatchTiles[hatch];
+  const tile = hatchTiles[hatch] ?? mixtures.get(hatch);
   if (tile) return tile;
   const [main, second] = hatch.split('+');
   if (!isMaterial(main) || !isMaterial(second)) throw new Error(`There is no hatch ${hatch}`);
-  return mixedTile(grounds[main], grounds[second]);
+  const made = mixedTile(grounds[main], grounds[second]);
+  mixtures.set(hatch, made);
+  return made;
 }
 
 /** The tiles of some hatches, as a drawing carries them. */

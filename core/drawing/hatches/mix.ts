@@ -4,7 +4,7 @@ import type { Point } from '../shapes.ts';
 import { commonSide, type Hatch } from './hatch.ts';
 import { moved } from './marks.ts';
 import { at, staggered } from './places.ts';
-import { reachOf, wrap, type Reach } from './wrap.ts';
+import { reachOf, wrap } from './wrap.ts';
 
 const square = { width: commonSide, height: commonSide };
 
@@ -27,9 +27,22 @@ const mostBroken = 1 / 3;
 /** Step in which a lattice is moved to find where it breaks fewest marks, millimetres. */
 const search = 0.5;
 
-interface Mixture {
-  readonly added: readonly PathItem[];
-  readonly kept: readonly PathItem[];
+/** A box about a mark, by its middle and half its sides. */
+interface Room {
+  readonly x: number;
+  readonly y: number;
+  readonly halfWidth: number;
+  readonly halfHeight: number;
+}
+
+function roomOf(mark: PathItem): Room {
+  const { left, right, top, bottom } = reachOf(mark);
+  return {
+    x: (left + right) / 2,
+    y: (top + bottom) / 2,
+    halfWidth: (right - left) / 2,
+    halfHeight: (bottom - top) / 2,
+  };
 }
 
 /** The tile's marks over the square, each once where the tiles' repetitions coincide. */
@@ -41,36 +54,29 @@ function repeatedOver(tile: HatchTile): PathItem[] {
   return [...new Map(marks.map((mark) => [JSON.stringify(mark.segments), mark])).values()];
 }
 
-/** Reaches in a square and in its eight neighbours. */
-function surrounded(marks: readonly PathItem[]): Reach[] {
-  const shifts = [-commonSide, 0, commonSide];
-  return shifts.flatMap((x) =>
-    shifts.flatMap((y) => marks.map((mark) => reachOf(moved(mark, [x, y])))),
-  );
+/** How far apart two figures lie along a side that repeats: the shorter way round. */
+function apart(a: number, b: number): number {
+  const way = Math.abs(a - b) % commonSide;
+  return Math.min(way, commonSide - way);
 }
 
-function touch(a: Reach, b: Reach): boolean {
+function touch(a: Room, b: Room): boolean {
   return (
-    a.left < b.right + clearance &&
-    b.left < a.right + clearance &&
-    a.top < b.bottom + clearance &&
-    b.top < a.bottom + clearance
+    apart(a.x, b.x) < a.halfWidth + b.halfWidth + clearance &&
+    apart(a.y, b.y) < a.halfHeight + b.halfHeight + clearance
   );
 }
 
-function isShort({ left, right, top, bottom }: Reach): boolean {
-  return Math.max(right - left, bottom - top) <= longestBroken;
+function isShort({ halfWidth, halfHeight }: Room): boolean {
+  return 2 * Math.max(halfWidth, halfHeight) <= longestBroken;
 }
 
-/** What is left of the main's marks when the second's stand at some places. */
-function mixedAt(main: readonly PathItem[], second: Hatch, places: readonly Point[]): Mixture {
-  const added = second.single.flatMap((part) => at(places, part));
-  const taken = surrounded(added);
-  const kept = main.filter((mark) => {
-    const reach = reachOf(mark);
-    return !isShort(reach) || !taken.some((one) => touch(one, reach));
-  });
-  return { added, kept };
+/** Whether a mark of the main material gives way when the second's stands at some places. */
+function givesWay(main: Room, second: readonly Room[], places: readonly Point[]): boolean {
+  if (!isShort(main)) return false;
+  return places.some(([dx, dy]) =>
+    second.some((part) => touch(main, { ...part, x: part.x + dx, y: part.y + dy })),
+  );
 }
 
 /** A lattice in all its positions; moving it by a column or by two rows changes nothing. */
@@ -88,15 +94,18 @@ function positions(columns: number, rows: number): Point[][] {
 }
 
 /** The densest lattice, where it lies best, that leaves enough of the main's marks. */
-function bestMixture(main: readonly PathItem[], second: Hatch): Mixture {
-  const short = main.filter((mark) => isShort(reachOf(mark))).length;
-  const broken = ({ kept }: Mixture) => main.length - kept.length;
-  const tries = lattices.map(([columns, rows]) =>
-    positions(columns, rows)
-      .map((places) => mixedAt(main, second, places))
-      .reduce((best, one) => (broken(one) < broken(best) ? one : best)),
-  );
-  return tries.find((one) => broken(one) <= short * mostBroken) ?? tries.at(-1)!;
+function bestPlaces(main: readonly Room[], second: readonly Room[]): Point[] {
+  const most = main.filter(isShort).length * mostBroken;
+  let best: { places: Point[]; broken: number } | undefined;
+  for (const [columns, rows] of lattices) {
+    const tries = positions(columns, rows).map((places) => ({
+      places,
+      broken: main.filter((room) => givesWay(room, second, places)).length,
+    }));
+    best = tries.reduce((least, one) => (one.broken < least.broken ? one : least));
+    if (best.broken <= most) break;
+  }
+  return best?.places ?? [];
 }
 
 /** Marks that lie on solid black are painted white. */
@@ -116,7 +125,11 @@ function isSolid(mark: PathItem): boolean {
 
 /** The main material's hatch, with the second's mark in it at half frequency. */
 export function mixedTile(main: Hatch, second: Hatch): HatchTile {
-  const { added, kept } = bestMixture(repeatedOver(main.tile), second);
+  const marks = repeatedOver(main.tile);
+  const rooms = second.single.map(roomOf);
+  const places = bestPlaces(marks.map(roomOf), rooms);
+  const kept = marks.filter((mark) => !givesWay(roomOf(mark), rooms, places));
+  const added = second.single.flatMap((part) => at(places, part));
   const seen = kept.some(isSolid) ? added.map(inWhite) : added;
   return { ...square, marks: [...kept, ...wrap(commonSide, commonSide, seen).marks] };
 }
