@@ -42,7 +42,7 @@ function clockZero(changes: readonly Change[], kind: PumpingTest['kind'], step =
 function misfits(pumping: PumpingTest, ground: Aquifer): number[] {
   const changes = schedule(pumping);
   return (pumping.series ?? [])
-    .filter(({ minutes }) => minutes > 1.5 * storageMinutes(ground))
+    .filter(({ minutes }) => minutes > 2 * storageMinutes(ground))
     .map(({ minutes, reading, step }) => {
       const minute = clockZero(changes, pumping.kind, step) + minutes;
       return reading - (pumping.restLevel ?? NaN) - drawdown(ground, changes, minute);
@@ -89,7 +89,7 @@ describe('the pumping tests of the demo wells', () => {
   test.each(aquifers)('%s: the late straight line gives T again', (name, ground) => {
     const pumping = well(name).tests?.find(({ kind }) => kind === 'constantRate');
     const late = (pumping?.series ?? []).filter(
-      ({ minutes }) => minutes > 1.5 * storageMinutes(ground),
+      ({ minutes }) => minutes > 2 * storageMinutes(ground),
     );
     const slope = slopePerCycle(late.map((at) => [Math.log10(at.minutes), at.reading]));
     const found = (0.1832 * 24 * (pumping?.rate ?? NaN)) / slope;
