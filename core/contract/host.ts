@@ -16,3 +16,9 @@ export const callPath = '/call/';
 
 /** Loopback host: server-sent events, each one's data a HostEvent as JSON. */
 export const eventsPath = '/events';
+
+/** Desktop host: channel of calls, taking the call's name and its arguments. */
+export const callChannel = 'borefolio:call';
+
+/** Desktop host: channel of events, each a HostEvent. */
+export const eventChannel = 'borefolio:event';

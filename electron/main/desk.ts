@@ -1,0 +1,55 @@
+import { randomUUID } from 'node:crypto';
+import { BrowserWindow, dialog } from 'electron';
+import { eventChannel } from '../../core/contract/host.ts';
+import { openService, type OpenService } from '../service/openService.ts';
+import type { Service } from '../service/service.ts';
+
+/** The one archive that the program has open, for all its windows. */
+export interface Desk {
+  service(): Service | undefined;
+  /** Opens an archive in place of the present one; says why where it cannot, and keeps that. */
+  open(file: string): Promise<boolean>;
+  close(): Promise<void>;
+}
+
+function showBackupTrouble(message: string): void {
+  void dialog.showMessageBox({ type: 'warning', message });
+}
+
+/** Passes the service's events on to every window. */
+function tellWindows(service: Service): void {
+  service.onEvent((event) => {
+    for (const { webContents } of BrowserWindow.getAllWindows())
+      webContents.send(eventChannel, event);
+  });
+}
+
+/** A desk with nothing open yet. */
+export function newDesk(): Desk {
+  let open: OpenService | undefined;
+  const close = async () => {
+    const closing = open;
+    open = undefined;
+    await closing?.close();
+  };
+  return {
+    service: () => open?.service,
+    async open(file) {
+      const next = openService(file, {
+        clock: () => new Date().toISOString(),
+        newId: randomUUID,
+        onBackupTrouble: showBackupTrouble,
+      });
+      if (!next.ok) {
+        dialog.showErrorBox('The archive was not opened', next.error.sentence);
+        return false;
+      }
+      await close();
+      open = next.value;
+      tellWindows(open.service);
+      for (const window of BrowserWindow.getAllWindows()) window.reload();
+      return true;
+    },
+    close,
+  };
+}

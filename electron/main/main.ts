@@ -1,0 +1,84 @@
+/** The desktop program: one instance, one open archive, as many windows as are wanted. */
+import path from 'node:path';
+import { app, BrowserWindow, session } from 'electron';
+import {
+  archiveInArguments,
+  askForArchive,
+  askForNewArchive,
+  noteArchive,
+  usualArchive,
+} from './archiveFile.ts';
+import { answerCalls } from './calls.ts';
+import { newDesk } from './desk.ts';
+import { keepHome, keepShut } from './lockDown.ts';
+import { setMenu } from './menu.ts';
+import { declarePageScheme, servePage } from './pageProtocol.ts';
+import { openPageWindow } from './pageWindow.ts';
+
+// Both lie beside the bundled program; see electron/make/bundle.ts.
+const preload = path.join(import.meta.dirname, 'preload.cjs');
+const pageFolder = path.join(import.meta.dirname, '../page');
+
+const desk = newDesk();
+
+async function openArchive(file: string | undefined): Promise<boolean> {
+  if (file === undefined || !(await desk.open(file))) return false;
+  await noteArchive(file);
+  return true;
+}
+
+function showWindow(): void {
+  const [window] = BrowserWindow.getAllWindows();
+  if (!window) return void openPageWindow(preload);
+  if (window.isMinimized()) window.restore();
+  window.focus();
+}
+
+async function openFromElsewhere(words: readonly string[], folder: string): Promise<void> {
+  await openArchive(archiveInArguments(words, folder));
+  showWindow();
+}
+
+async function start(): Promise<void> {
+  keepShut(session.defaultSession);
+  servePage(pageFolder);
+  answerCalls(desk.service, (name, thrown) => console.error(name, thrown));
+  setMenu({
+    newArchive: () => void askForNewArchive().then(openArchive),
+    openArchive: () => void askForArchive().then(openArchive),
+    newWindow: () => void openPageWindow(preload),
+  });
+  const named = archiveInArguments(process.argv.slice(1), process.cwd());
+  const opened =
+    (await openArchive(named ?? usualArchive())) || (await openArchive(await askForArchive()));
+  if (!opened) return app.quit();
+  openPageWindow(preload);
+}
+
+function quitOnceClosed(): void {
+  let closed = false;
+  app.on('will-quit', (event) => {
+    if (closed) return;
+    event.preventDefault();
+    void desk.close().finally(() => {
+      closed = true;
+      app.quit();
+    });
+  });
+}
+
+function run(): void {
+  app.enableSandbox();
+  declarePageScheme();
+  quitOnceClosed();
+  app.on('web-contents-created', (_event, contents) => keepHome(contents));
+  app.on(
+    'second-instance',
+    (_event, words, folder) => void openFromElsewhere(words.slice(1), folder),
+  );
+  app.on('window-all-closed', () => app.quit());
+  void app.whenReady().then(start);
+}
+
+if (app.requestSingleInstanceLock()) run();
+else app.quit();
