@@ -19,7 +19,7 @@ function principal(interval: LogInterval, words: SheetWords): string {
 }
 
 function further(interval: LogInterval, words: SheetWords): (string | undefined)[] {
-  const { grain, colour, consistency, weathering, fractured, moisture, remarks } = interval;
+  const { grain, colour, consistency, weathering, fractured, moisture } = interval;
   const loose = (interval.qualifiers ?? [])
     .filter(({ material }) => words.materials[material].second.includes(' '))
     .map((one) => second(one, words));
@@ -31,7 +31,6 @@ function further(interval: LogInterval, words: SheetWords): (string | undefined)
     weathering && words.weathering[weathering],
     fractured ? words.fractured : undefined,
     moisture && words.moisture[moisture],
-    remarks,
   ];
 }
 
@@ -41,6 +40,7 @@ function further(interval: LogInterval, words: SheetWords): (string | undefined)
  */
 export function describe(interval: LogInterval, words: SheetWords): string {
   if (interval.words !== undefined && interval.words !== '') return interval.words;
-  const parts = [principal(interval, words), ...further(interval, words)].filter(Boolean);
-  return parts.length === 0 ? words.noDescription : parts.join(', ');
+  const seen = [principal(interval, words), ...further(interval, words)].filter(Boolean).join(', ');
+  const sentences = [seen, interval.remarks].filter(Boolean);
+  return sentences.length === 0 ? words.noDescription : sentences.join('. ');
 }

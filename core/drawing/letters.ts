@@ -1,11 +1,5 @@
 import type { RecordPath } from '../base/recordPath.ts';
-import {
-  emForCapitals,
-  runsOf,
-  runWidth,
-  textWidth,
-  type FaceId,
-} from '../base/text/metrics.ts';
+import { emForCapitals, runsOf, runWidth, textWidth, type FaceId } from '../base/text/metrics.ts';
 import type { PaperMm } from '../base/units.ts';
 import type { TextItem } from './items.ts';
 import type { Kit } from './kit.ts';
@@ -29,12 +23,7 @@ function emOf(kit: Kit, lettering: Lettering): PaperMm {
 
 /** Width of a text on paper, millimetres. */
 export function widthOf(kit: Kit, text: string, look: TextLook = {}): PaperMm {
-  return textWidth(
-    kit.fonts,
-    look.face ?? 'regular',
-    text,
-    emOf(kit, look.lettering ?? 'small'),
-  );
+  return textWidth(kit.fonts, look.face ?? 'regular', text, emOf(kit, look.lettering ?? 'small'));
 }
 
 /** The text, cut with an ellipsis where it is wider than allowed. */
@@ -96,20 +85,39 @@ function brokenWord(kit: Kit, word: string, width: PaperMm, look: TextLook): str
   return [...pieces, piece];
 }
 
-/** Breaks a text into lines no wider than `width` millimetres, at spaces where it can. */
-export function wrapped(kit: Kit, text: string, width: PaperMm, look: TextLook = {}): string[] {
+/** Holds a figure and its unit on one line. */
+export const bound = '\u00a0';
+
+/**
+ * Breaks a text into lines no wider than `width` millimetres, at spaces where it can. The first
+ * line may be narrower than the others; it stays empty where not even a word goes in.
+ */
+export function wrapped(
+  kit: Kit,
+  text: string,
+  width: PaperMm,
+  look: TextLook = {},
+  firstWidth: PaperMm = width,
+): string[] {
+  const space = widthOf(kit, ' ', look);
   const lines: string[] = [];
   let current = '';
-  for (const word of text.split(/\s+/).filter(Boolean)) {
-    const joined = current === '' ? word : `${current} ${word}`;
-    if (widthOf(kit, joined, look) <= width) {
-      current = joined;
+  let filled = 0;
+  const room = () => (lines.length === 0 ? firstWidth : width);
+  for (const word of text.split(/[ \t\r\n]+/).filter(Boolean)) {
+    const wide = widthOf(kit, word, look);
+    if (current !== '' && filled + space + wide <= room()) {
+      current += ` ${word}`;
+      filled += space + wide;
       continue;
     }
-    if (current !== '') lines.push(current);
-    const pieces = brokenWord(kit, word, width, look);
+    if (current !== '' || wide > room()) {
+      if (current !== '' || firstWidth < width) lines.push(current);
+    }
+    const pieces = wide > room() ? brokenWord(kit, word, room(), look) : [word];
     lines.push(...pieces.slice(0, -1));
-    current = pieces.at(-1) ?? '';
+    current = pieces.at(-1)!;
+    filled = widthOf(kit, current, look);
   }
   return current === '' ? lines : [...lines, current];
 }

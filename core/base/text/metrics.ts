@@ -72,7 +72,24 @@ export function runWidth(fonts: Fonts, run: Run, emMm: PaperMm): PaperMm {
   return (units / unitsPerEm) * emMm;
 }
 
-/** Width of a text that may need several faces, millimetres. */
+/** Width of a text that may need several faces, millimetres. Widths of parts add up. */
 export function textWidth(fonts: Fonts, face: FaceId, text: string, emMm: PaperMm): PaperMm {
-  return runsOf(fonts, face, text).reduce((sum, run) => sum + runWidth(fonts, run, emMm), 0);
+  const first = fonts[face];
+  const { fallback } = fonts;
+  let ems = 0;
+  for (const letter of text.normalize('NFC')) {
+    const code = letter.codePointAt(0)!;
+    const own = first.advances[code];
+    const other = own === undefined ? fallback.advances[code] : undefined;
+    if (own !== undefined) ems += own / first.unitsPerEm;
+    else if (other !== undefined) ems += other / fallback.unitsPerEm;
+    else ems += advanceOfStranger(first, letter) / first.unitsPerEm;
+  }
+  return ems * emMm;
+}
+
+/** White space of any kind is set as a space; what no face has, as the sign for it. */
+function advanceOfStranger(face: FaceMetrics, letter: string): number {
+  const stand = /\s/.test(letter) ? ' ' : missingGlyph;
+  return face.advances[String(stand.codePointAt(0))] ?? 0;
 }

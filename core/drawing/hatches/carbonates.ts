@@ -28,9 +28,7 @@ function bricks(lean: number): PathItem[] {
 }
 
 /** Two joints side by side: limestone remade. */
-function twinJoint([x, top]: Point): PathItem[] {
-  return [joint([x - 0.25, top], 1.5), joint([x + 0.25, top], 1.5)];
-}
+const twinJoint = mark.dashes(2, 1.5, 0.5, { turn: 90 });
 
 /** One brick's corner: what is left of the courses in a mixture. */
 function brickMark(lean: number): PathItem {
@@ -93,7 +91,12 @@ export const carbonates = {
   marble: hatch(
     4,
     3,
-    [level(4, 0.75), level(4, 2.25), ...twinJoint([1, 0.75]), ...twinJoint([3, -0.75])],
+    [
+      level(4, 0.75),
+      level(4, 2.25),
+      mark.moved(twinJoint, [1, 1.5]),
+      mark.moved(twinJoint, [3, 0]),
+    ],
     mark.dashes(2, 1.3, 0.5, { turn: 90 }),
   ),
   gypsum: hatch(6, 6, leaning(6, 6, 1.5, 6), mark.dash(1.8, { turn: -45 })),

@@ -10,7 +10,7 @@ import { alternating, at, staggered } from './places.ts';
 const sides = { width: 6, height: 4 };
 const half = { width: 6, height: 6 };
 
-const lozenge = mark.lozenge(1.5, 0.8, { filled: true });
+const lozenge = mark.lozenge(1.4, 0.8, { filled: true });
 
 /** A nodule: a ring pressed flat with an upright through it. */
 const nodule = [mark.oval(1.7, 1), mark.dash(1.7, { turn: 90 })];

@@ -1,4 +1,3 @@
-import type { PathItem } from '../items.ts';
 import { hatch, type Hatch } from './hatch.ts';
 import { folded, leaning, wavy } from './lines.ts';
 import * as mark from './marks.ts';
@@ -8,15 +7,8 @@ import { at, inTurn, staggered } from './places.ts';
 
 const gneissDash = mark.dash(1.1);
 
-/** Dots that follow a bow. */
-const beads = [-1, -0.5, 0, 0.5, 1].map((x): [number, number] => [x, 0.45 * x * x - 0.2]);
-
-function string(x: number, y: number): PathItem[] {
-  return at(
-    beads.map(([dx, dy]) => [x + dx, y + dy]),
-    mark.dot(0.4),
-  );
-}
+/** A bow, where the convention strings dots along one: sand has dots alone. */
+const bow = mark.ripple(2, 1, 0.4);
 
 const needle = mark.lozenge(1.7, 0.42, { filled: true });
 
@@ -60,8 +52,8 @@ export const metamorphics = {
     6,
     6,
     [
-      ...string(1.7, 1),
-      ...string(4.7, 4),
+      mark.moved(bow, [1.7, 1.2]),
+      mark.moved(bow, [4.7, 4.2]),
       ...at(
         [
           [4, 1.3],
@@ -75,7 +67,7 @@ export const metamorphics = {
         mark.dot(),
       ),
     ],
-    ...string(0, 0),
+    bow,
   ),
   slate: hatch(4, 4, leaning(4, 4, 0.8, 1.6), mark.dash(1.7, { turn: -68 })),
   phyllite: hatch(6, 3, [folded(6, 0.75, 1), folded(6, 2.25, 1)], mark.ripple(1.8, 4, 0.3)),

@@ -2,8 +2,8 @@ import type { RecordPath } from '../../base/recordPath.ts';
 import type { DepthM, PaperMm } from '../../base/units.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { baseline, letter, wrapped, widthOf } from '../letters.ts';
-import { black, lineHeight, solid } from '../pens.ts';
+import { letter, wrapped, widthOf } from '../letters.ts';
+import { black, letterings, lineHeight, solid } from '../pens.ts';
 import { circle, group, polyline } from '../shapes.ts';
 import { spread } from './spread.ts';
 
@@ -46,10 +46,10 @@ function blockOf(kit: Kit, callout: Callout, room: CalloutRoom, mostLines: numbe
   const figureWidth = figure
     ? widthOf(kit, figure, { lettering: 'normal', face: 'bold' }) + afterFigure
     : 0;
-  const all = wrapped(kit, text, room.width - leader - 0.8 - figureWidth);
-  const lines = all.slice(0, mostLines);
-  const textHeight = lines.length * lineHeight('small');
-  const height = Math.max(textHeight, figure ? lineHeight('normal') : 0) + gap;
+  const width = room.width - leader - 0.8;
+  const lines = wrapped(kit, text, width, {}, width - figureWidth).slice(0, mostLines);
+  const first = figure ? lineHeight('normal') : lineHeight('small');
+  const height = first + Math.max(0, lines.length - 1) * lineHeight('small') + gap;
   return { callout, lines, figureWidth, middle: callout.at[1], height };
 }
 
@@ -75,6 +75,13 @@ function placed(kit: Kit, callouts: readonly Callout[], room: CalloutRoom) {
 /** Whether all callouts can stand in full. */
 export function calloutsFit(kit: Kit, callouts: readonly Callout[], room: CalloutRoom): boolean {
   return placed(kit, callouts, room).whole;
+}
+
+/** How far a line's baseline stands under the first one's, whose letters may be larger. */
+function below(figure: string | undefined, at: number): PaperMm {
+  if (at === 0) return 0;
+  const first = figure ? lineHeight('normal') : lineHeight('small');
+  return (first - lineHeight('small')) / 2 + at * lineHeight('small');
 }
 
 function drawBlock(kit: Kit, block: Block, top: PaperMm, room: CalloutRoom): Item {
@@ -103,21 +110,20 @@ function drawBlock(kit: Kit, block: Block, top: PaperMm, room: CalloutRoom): Ite
   ];
   if (figure)
     items.push(
-      ...letter(kit, figure, edge, tie - lineHeight('normal') / 2 + baseline('normal'), {
+      ...letter(kit, figure, edge, tie + letterings.normal / 2, {
         lettering: 'normal',
         face: 'bold',
         anchor,
         source,
       }),
     );
-  const textTop = figure && lines.length === 1 ? tie - lineHeight('small') / 2 : top + gap / 2;
   lines.forEach((text, at) =>
     items.push(
       ...letter(
         kit,
         text,
-        edge + away * figureWidth,
-        textTop + at * lineHeight('small') + baseline('small'),
+        edge + away * (at === 0 ? figureWidth : 0),
+        tie + letterings[figure && at === 0 ? 'normal' : 'small'] / 2 + below(figure, at),
         { anchor, source },
       ),
     ),

@@ -44,12 +44,7 @@ function overlaps(clusters: readonly Cluster[]): boolean {
   return upper !== undefined && lower !== undefined && upper.top + upper.height > lower.top + 1e-9;
 }
 
-function merge(
-  clusters: Cluster[],
-  wanted: readonly Wanted[],
-  from: PaperMm,
-  to: PaperMm,
-): void {
+function merge(clusters: Cluster[], wanted: readonly Wanted[], from: PaperMm, to: PaperMm): void {
   const lower = clusters.pop()!;
   const upper = clusters.pop()!;
   const { first } = upper;

@@ -6,7 +6,7 @@ import type { Drawing, Page } from '../items.ts';
 import { papers, type PaperName } from '../paper.ts';
 import { english } from '../words/en.ts';
 import { drawParticularsPage } from './asBuilt/particularsPage.ts';
-import { planSheet } from './asBuilt/plan.ts';
+import { hasOwnPage, planSheet } from './asBuilt/plan.ts';
 import type { SheetInput } from './asBuilt/sheetInput.ts';
 import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
 import { drawWellPage } from './asBuilt/wellPage.ts';
@@ -25,7 +25,7 @@ export interface AsBuiltOptions {
 function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const { kit, record } = input;
   const plan = planSheet(input);
-  const sheets = plan.views.length + (plan.rest === 'ownPage' ? 1 : 0);
+  const sheets = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
   const common = {
     madeAt: options.madeAt,
     ...(options.revision !== undefined && { revision: options.revision }),
@@ -38,8 +38,7 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
     const facts = { depthScale: plan.scale, ...(widthScale !== undefined && { widthScale }) };
     return drawWellPage(input, plan, at, fieldsFor(facts, at + 1));
   });
-  const own =
-    plan.rest === 'ownPage' ? [drawParticularsPage(input, plan, fieldsFor({}, sheets))] : [];
+  const own = hasOwnPage(plan) ? [drawParticularsPage(input, plan, fieldsFor({}, sheets))] : [];
   return [...wells, ...own];
 }
 

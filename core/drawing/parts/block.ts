@@ -16,7 +16,13 @@ export const blockTitleHeight: PaperMm = 4.6;
 export const blockPad: PaperMm = 1.4;
 
 /** The title of a block with the rule under it. */
-export function blockTitle(kit: Kit, title: string, x: PaperMm, y: PaperMm, width: PaperMm): Item[] {
+export function blockTitle(
+  kit: Kit,
+  title: string,
+  x: PaperMm,
+  y: PaperMm,
+  width: PaperMm,
+): Item[] {
   const foot = y + blockTitleHeight - 0.6;
   return [
     ...letter(kit, title, x, y + baseline('small') + 0.2, { face: 'bold', widest: width }),

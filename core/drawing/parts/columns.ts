@@ -3,7 +3,7 @@ import type { Box, Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { baseline, letter, wrapped } from '../letters.ts';
 import { lineHeight, solid } from '../pens.ts';
-import type { DepthAxis } from '../scale.ts';
+import { axisBottom, type DepthAxis } from '../scale.ts';
 import { group, line } from '../shapes.ts';
 
 /** A column's place across the page. */
@@ -40,14 +40,14 @@ export interface View {
 
 /** Widths on A4; the description and the two columns of callouts share what A3 has more. */
 const widths: Readonly<Record<ColumnName, PaperMm>> = {
-  depth: 11,
-  water: 10,
-  ground: 16,
-  description: 42,
-  rate: 11,
-  casing: 28,
-  section: 34,
-  fill: 28,
+  depth: 9,
+  water: 8,
+  ground: 14,
+  description: 51,
+  rate: 10,
+  casing: 26,
+  section: 37,
+  fill: 25,
 };
 
 const growing: readonly ColumnName[] = ['description', 'casing', 'fill'];
@@ -67,29 +67,50 @@ export function layColumns(x: PaperMm, width: PaperMm, hasRate: boolean): Column
   return Object.fromEntries(spans) as Record<ColumnName, Span>;
 }
 
+/** Between which heights words may stand: not beyond a match line. */
+export function wordsRoom({ axis, body, first, last }: View): { top: PaperMm; foot: PaperMm } {
+  return {
+    top: first ? body.y + 0.3 : axis.top,
+    foot: last ? body.y + body.height - 0.3 : axisBottom(axis),
+  };
+}
+
 export function middleOf({ x, width }: Span): PaperMm {
   return x + width / 2;
 }
 
-export const headHeight = 10;
+export const headHeight = 9.5;
 
-function head(kit: Kit, name: ColumnName, { x, width }: Span, top: PaperMm): Item[] {
-  const unit = name === 'depth' || name === 'rate' ? kit.words.columnUnits[name] : undefined;
-  const titles = wrapped(kit, kit.words.columns[name], width - 1.5, { face: 'bold' });
+/** What stands under a column's title: its unit, or the scales. */
+function under(kit: Kit, name: ColumnName, { axis, widthScale }: View): string | undefined {
+  const { columnUnits, diameter } = kit.words;
+  if (name === 'depth' || name === 'rate') return columnUnits[name];
+  if (name !== 'section') return undefined;
+  const depths = `1:${axis.scale}`;
+  return widthScale === undefined ? depths : `${depths}, ${diameter} 1:${widthScale}`;
+}
+
+function head(kit: Kit, name: ColumnName, view: View, top: PaperMm): Item[] {
+  const { x, width } = view.columns[name];
+  const unit = under(kit, name, view);
+  const titles = wrapped(kit, kit.words.columns[name], width - 1, { face: 'bold' });
   const lines = [...titles, ...(unit ? [unit] : [])];
-  const height = lineHeight('small');
-  const free = headHeight - lines.length * height;
-  const start = top + (name === 'rate' ? 0.5 : free / 2);
+  const pitch = lineHeight('small');
+  const free = headHeight - lines.length * pitch;
+  const start = top + (name === 'rate' ? 0.3 : free / 2);
   return lines.flatMap((text, at) =>
-    letter(kit, text, x + width / 2, start + at * height + baseline('small'), {
+    letter(kit, text, x + width / 2, start + at * pitch + baseline('small'), {
       anchor: 'middle',
       face: at < titles.length ? 'bold' : 'regular',
     }),
   );
 }
 
-/** Column heads and the rules between columns, from the head's top to the body's foot. */
-export function drawColumns(kit: Kit, columns: Columns, top: PaperMm, foot: PaperMm): Item {
+/** Column heads and the rules between columns, over the whole height of the body. */
+export function drawColumns(kit: Kit, view: View): Item {
+  const { columns, body } = view;
+  const top = body.y - headHeight;
+  const foot = body.y + body.height;
   const shown = columnNames.filter((name) => columns[name].width > 0);
   const right = columns.fill.x + columns.fill.width;
   const joined: readonly ColumnName[] = ['section', 'fill'];
@@ -98,12 +119,14 @@ export function drawColumns(kit: Kit, columns: Columns, top: PaperMm, foot: Pape
     .map((name) =>
       line(
         [columns[name].x, top],
-        [columns[name].x, joined.includes(name) ? top + headHeight : foot],
+        [columns[name].x, joined.includes(name) ? body.y : foot],
         solid('thin'),
       ),
     );
-  const edge = line([columns.depth.x, top + headHeight], [right, top + headHeight], solid('medium'));
-  const floor = line([columns.depth.x, foot], [right, foot], solid('medium'));
-  const heads = shown.flatMap((name) => head(kit, name, columns[name], top));
-  return group('columns', [...rules, edge, floor, ...heads]);
+  const edges = [body.y, foot].map((y) => line([columns.depth.x, y], [right, y], solid('medium')));
+  return group('columns', [
+    ...rules,
+    ...edges,
+    ...shown.flatMap((name) => head(kit, name, view, top)),
+  ]);
 }

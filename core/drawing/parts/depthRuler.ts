@@ -23,7 +23,7 @@ function figure(kit: Kit, depthM: number): string {
 }
 
 /** Ticks down the right edge of the depth column, figures at the long ones; zero is ground level. */
-export function drawDepthRuler(kit: Kit, { axis, columns, first }: View): Item {
+export function drawDepthRuler(kit: Kit, { axis, columns, first, last }: View): Item {
   const { tick, figure: every } = steps(axis.scale);
   const right = columns.depth.x + columns.depth.width;
   const items: Item[] = [];
@@ -33,7 +33,8 @@ export function drawDepthRuler(kit: Kit, { axis, columns, first }: View): Item {
     const y = yAt(axis, depthM);
     const long = Math.abs(depthM / every - Math.round(depthM / every)) < 1e-6;
     items.push(line([right - (long ? 3 : 1.5), y], [right, y], solid(long ? 'narrow' : 'thin')));
-    if (long)
+    const cutHere = (depthM === axis.fromM && !first) || (depthM === axis.toM && !last);
+    if (long && !cutHere)
       items.push(
         ...letter(kit, figure(kit, depthM), right - 3.6, y + letterings.small / 2, {
           anchor: 'end',

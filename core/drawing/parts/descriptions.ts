@@ -8,7 +8,7 @@ import { lettered, wrapped } from '../letters.ts';
 import { lineHeight, solid } from '../pens.ts';
 import { shownPart, yAt } from '../scale.ts';
 import { group, polyline } from '../shapes.ts';
-import type { View } from './columns.ts';
+import { wordsRoom, type View } from './columns.ts';
 
 const leaderWidth: PaperMm = 5;
 const inset: PaperMm = 1;
@@ -41,7 +41,8 @@ function shortened(lines: readonly string[], most: number): string[] {
 /** Whether all descriptions of a page can stand in full beside each other. */
 export function descriptionsFit(kit: Kit, strata: readonly Stratum[], view: View): boolean {
   const need = blocksOf(kit, strata, view, Infinity).reduce((sum, { height }) => sum + height, 0);
-  return need <= view.body.height;
+  const { top, foot } = wordsRoom(view);
+  return need <= foot - top;
 }
 
 /** Strata whose description had to be shortened on this page, so that it can stand elsewhere. */
@@ -52,10 +53,10 @@ export function shortenedStrata(kit: Kit, strata: readonly Stratum[], view: View
 }
 
 function placedBlocks(kit: Kit, strata: readonly Stratum[], view: View) {
-  const foot = view.body.y + view.body.height;
+  const { top, foot } = wordsRoom(view);
   for (const most of [Infinity, 8, 5, 4, 3, 2, 1]) {
     const blocks = blocksOf(kit, strata, view, most);
-    const tops = spread(blocks, view.body.y, foot);
+    const tops = spread(blocks, top, foot);
     if (tops) return { blocks, tops, most };
   }
   return { blocks: [], tops: [], most: 0 };

@@ -7,7 +7,11 @@ export interface Fact {
   readonly source: RecordPath;
 }
 
-export function fact(what: string, parts: readonly (string | undefined)[], source: RecordPath): Fact[] {
+export function fact(
+  what: string,
+  parts: readonly (string | undefined)[],
+  source: RecordPath,
+): Fact[] {
   const says = parts.filter((part) => part !== undefined && part !== '').join(', ');
   return says === '' ? [] : [{ what, says, source }];
 }

@@ -1,6 +1,6 @@
 import type { PaperMm } from '../../base/units.ts';
 import type { Stratum, WellModel } from '../../model/wellModel.ts';
-import { hatchForFill } from '../hatches/index.ts';
+import { hatchFor, hatchForFill } from '../hatches/index.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { baseline, letter } from '../letters.ts';
@@ -10,8 +10,10 @@ import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
 import { hatchOf } from './ground.ts';
 import { signEntries, type LegendEntry } from './legendSigns.ts';
 
-const swatch = { width: 8, height: 3.9 } as const;
-const pitch: PaperMm = 5;
+const swatch = { width: 8, height: 3.5 } as const;
+const pitch: PaperMm = 4.3;
+/** Room for a swatch and some twenty letters. */
+const leastColumn: PaperMm = 29;
 
 function hatchEntry(says: string, hatch: string): LegendEntry {
   return {
@@ -26,27 +28,19 @@ function hatchEntry(says: string, hatch: string): LegendEntry {
   };
 }
 
-function materialWords(kit: Kit, { interval }: Stratum): string {
-  const { materials } = kit.words;
-  if (interval.material === undefined) return kit.words.noDescription;
-  const second = interval.qualifiers?.find((one) => one.degree !== 'slightly')?.material;
-  const noun = materials[interval.material].noun;
-  if (second === undefined || second === interval.material) return noun;
-  const word = materials[second].second;
-  return word.includes(' ') ? `${noun} ${word}` : `${word} ${noun}`;
-}
-
+/** One entry for each principal material, and one that shows how a second material is marked. */
 function groundEntries(kit: Kit, strata: readonly Stratum[]): LegendEntry[] {
-  const used = new Map<string, string>();
-  for (const stratum of strata) {
-    const hatch = hatchOf(stratum);
-    if (hatch !== undefined && !used.has(hatch)) used.set(hatch, materialWords(kit, stratum));
-  }
-  return [...used].map(([hatch, says]) => hatchEntry(says, hatch));
+  const { materials, legend } = kit.words;
+  const used = [...new Set(strata.flatMap(({ interval }) => interval.material ?? []))];
+  const pure = used.map((one) => hatchEntry(materials[one].noun, hatchFor(one)));
+  const mixed = strata.map(hatchOf).find((hatch) => hatch?.includes('+'));
+  return mixed === undefined ? pure : [...pure, hatchEntry(legend.mixed, mixed)];
 }
 
 function fillEntries(kit: Kit, { annulus }: WellModel): LegendEntry[] {
-  const used = [...new Set(annulus.filter(({ rings }) => rings.length > 0).map(({ fill }) => fill))];
+  const used = [
+    ...new Set(annulus.filter(({ rings }) => rings.length > 0).map(({ fill }) => fill)),
+  ];
   return used.map((fill) => hatchEntry(kit.words.fills[fill], hatchForFill(fill)));
 }
 
@@ -65,16 +59,17 @@ function contactEntries(kit: Kit, strata: readonly Stratum[]): LegendEntry[] {
   ];
 }
 
-/** A legend of what this sheet uses, and of nothing else, in two columns. */
+/** A legend of what this sheet uses, and of nothing else. */
 export function layLegend(kit: Kit, model: WellModel, width: PaperMm): Block {
+  const columns = Math.max(1, Math.floor(width / leastColumn));
   const entries = [
     ...groundEntries(kit, model.strata),
     ...contactEntries(kit, model.strata),
     ...fillEntries(kit, model),
     ...signEntries(kit, model),
   ];
-  const rows = Math.ceil(entries.length / 2);
-  const column = width / 2;
+  const rows = Math.ceil(entries.length / columns);
+  const column = width / columns;
   const draw = (x: PaperMm, y: PaperMm): Item[] => [
     ...blockTitle(kit, kit.words.legend.title, x, y, width),
     ...entries.flatMap((entry, at) => {

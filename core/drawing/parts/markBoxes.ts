@@ -6,7 +6,7 @@ import { letter } from '../letters.ts';
 import { solid } from '../pens.ts';
 import { group, line, polyline, rectangle } from '../shapes.ts';
 
-export const marksHeight: PaperMm = 17;
+export const marksHeight: PaperMm = 14;
 
 /** Who is asked to sign an as-built sheet; a box stays free for each who has not. */
 const asked = ['supervisor', 'contractor', 'client', 'committee'] as const;

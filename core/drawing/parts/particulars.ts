@@ -2,6 +2,7 @@ import type { PaperMm } from '../../base/units.ts';
 import type { WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import { dayFigure, depthFigure, momentFigure, plainFigure } from '../figures.ts';
+import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { lettered, wrapped } from '../letters.ts';
 import { lineHeight } from '../pens.ts';
@@ -18,12 +19,14 @@ function angle(kit: Kit, degrees: number, positive: string, negative: string): s
 function siteFacts(kit: Kit, { site }: WellRecord): Fact[] {
   const { facts } = kit.words;
   if (!site) return [];
-  const { latitude, longitude, positionAccuracy, elevation, elevationDatum, users, households } = site;
+  const { latitude, longitude, positionAccuracy, elevation, elevationDatum, users, households } =
+    site;
   const position =
     latitude === undefined || longitude === undefined
       ? []
       : [angle(kit, latitude, 'N', 'S'), angle(kit, longitude, 'E', 'W')];
-  const accuracy = positionAccuracy === undefined ? '' : `± ${plainFigure(kit, positionAccuracy, 1)} m`;
+  const accuracy =
+    positionAccuracy === undefined ? '' : `± ${plainFigure(kit, positionAccuracy, 1)} m`;
   return [
     ...fact(facts.position, position.length > 0 ? [...position, accuracy] : [], 'site.latitude'),
     ...fact(
@@ -35,7 +38,7 @@ function siteFacts(kit: Kit, { site }: WellRecord): Fact[] {
       facts.users,
       [
         users === undefined ? '' : String(users),
-        households === undefined ? '' : `${households} households`,
+        households === undefined ? '' : `${households} ${facts.households}`,
       ],
       'site.users',
     ),
@@ -47,7 +50,11 @@ function boreFacts(kit: Kit, { bore, identity }: WellRecord): Fact[] {
   if (!bore) return [];
   const dates = [...new Set([bore.startedOn, bore.finishedOn].filter(Boolean))].join(' – ');
   return [
-    ...fact(facts.method, [bore.method && methods[bore.method], bore.rig, bore.fluid, bore.additive], 'bore.method'),
+    ...fact(
+      facts.method,
+      [bore.method && methods[bore.method], bore.rig, bore.fluid, bore.additive],
+      'bore.method',
+    ),
     ...fact(facts.drilled, [dates, identity?.driller], 'bore.startedOn'),
   ];
 }
@@ -60,8 +67,10 @@ function developmentFacts(kit: Kit, { development }: WellRecord): Fact[] {
     return sum + spent / 60_000;
   }, 0);
   const hours = minutes > 0 ? `${plainFigure(kit, minutes / 60, 1)} ${kit.words.hours}` : '';
-  const turbidity = last.turbidity === undefined ? '' : `${plainFigure(kit, last.turbidity, 1)} NTU`;
-  const sand = last.sand === undefined ? '' : `sand ${plainFigure(kit, last.sand, 1)} mg/L`;
+  const turbidity =
+    last.turbidity === undefined ? '' : `${plainFigure(kit, last.turbidity, 1)} NTU`;
+  const sand =
+    last.sand === undefined ? '' : `${kit.words.facts.sand} ${plainFigure(kit, last.sand, 1)} mg/L`;
   return fact(kit.words.facts.development, [hours, turbidity, sand], 'development');
 }
 
@@ -76,7 +85,7 @@ function waterFacts(kit: Kit, { quality, disinfection }: WellRecord): Fact[] {
       [
         sample?.takenAt && dayFigure(sample.takenAt),
         sample?.laboratory,
-        results ? `${results} results` : '',
+        results ? `${results} ${facts.results}` : '',
       ],
       'quality',
     ),
@@ -85,7 +94,9 @@ function waterFacts(kit: Kit, { quality, disinfection }: WellRecord): Fact[] {
       [
         dose?.at && dayFigure(dose.at),
         dose?.dose === undefined ? '' : `${plainFigure(kit, dose.dose, 0)} mg/L`,
-        dose?.contactHours === undefined ? '' : `${plainFigure(kit, dose.contactHours, 1)} ${kit.words.hours}`,
+        dose?.contactHours === undefined
+          ? ''
+          : `${plainFigure(kit, dose.contactHours, 1)} ${kit.words.hours}`,
       ],
       'disinfection',
     ),
@@ -94,15 +105,24 @@ function waterFacts(kit: Kit, { quality, disinfection }: WellRecord): Fact[] {
 
 function pumpFacts(kit: Kit, { pump, headworks }: WellRecord): Fact[] {
   const { facts, pumps } = kit.words;
-  const intake = pump?.intake === undefined ? '' : `${kit.words.legend.intake} ${depthFigure(kit, pump.intake)} m`;
+  const intake =
+    pump?.intake === undefined
+      ? ''
+      : `${kit.words.legend.intake} ${depthFigure(kit, pump.intake)} m`;
   const pad =
     headworks?.padLength === undefined || headworks.padWidth === undefined
       ? ''
-      : `pad ${plainFigure(kit, headworks.padLength, 2)} × ${plainFigure(kit, headworks.padWidth, 2)} m`;
+      : `${facts.pad} ${plainFigure(kit, headworks.padLength, 2)} × ${plainFigure(kit, headworks.padWidth, 2)} m`;
   const drain =
-    headworks?.drainLength === undefined ? '' : `drain ${plainFigure(kit, headworks.drainLength, 1)} m`;
+    headworks?.drainLength === undefined
+      ? ''
+      : `${facts.drain} ${plainFigure(kit, headworks.drainLength, 1)} m`;
   return [
-    ...fact(facts.pump, [pump?.kind && pumps[pump.kind], pump?.model, intake, pump?.installedOn], 'pump'),
+    ...fact(
+      facts.pump,
+      [pump?.kind && pumps[pump.kind], pump?.model, intake, pump?.installedOn],
+      'pump',
+    ),
     ...fact(facts.headworks, [pad, drain, headworks?.soakaway, headworks?.fence], 'headworks'),
   ];
 }
@@ -111,7 +131,9 @@ function levelFacts(kit: Kit, { levels }: WellModel): Fact[] {
   const rest = levels.filter(({ state }) => state === undefined || state === 'static').at(-1);
   if (!rest) return [];
   const read =
-    rest.datum === 'casingTop' ? `${depthFigure(kit, rest.readM)} m below ${kit.words.casingTop}` : '';
+    rest.datum === 'casingTop'
+      ? `${depthFigure(kit, rest.readM)} m ${kit.words.facts.below} ${kit.words.casingTop}`
+      : '';
   return fact(
     kit.words.facts.rest,
     [`${depthFigure(kit, rest.depthM)} m`, rest.at && momentFigure(rest.at), read],
@@ -131,37 +153,59 @@ export function factsOf(kit: Kit, record: WellRecord, model: WellModel): Fact[] 
   ];
 }
 
-const whatWidth: PaperMm = 18;
+const whatWidth: PaperMm = 19;
 const mostLines = 2;
+const between: PaperMm = 4;
 
-/** What else a reader needs to know of the well, a line or two for each. */
+interface FactRow extends Fact {
+  readonly lines: readonly string[];
+}
+
+/** Splits rows into two columns of about the same height, in reading order. */
+function halves(rows: readonly FactRow[]): [FactRow[], FactRow[]] {
+  const total = rows.reduce((sum, { lines }) => sum + lines.length, 0);
+  let count = 0;
+  const cut = rows.findIndex(({ lines }) => {
+    count += lines.length;
+    return count >= total / 2;
+  });
+  return [rows.slice(0, cut + 1), rows.slice(cut + 1)];
+}
+
+function drawFacts(kit: Kit, rows: readonly FactRow[], x: PaperMm, y: PaperMm): Item[] {
+  let top = y;
+  return rows.flatMap(({ what, lines, source }) => {
+    const items = [
+      ...lettered(kit, [what], x, top, { source, widest: whatWidth - 1 }),
+      ...lettered(kit, lines, x + whatWidth, top, { source }),
+    ];
+    top += lines.length * lineHeight('small');
+    return items;
+  });
+}
+
+/** What else a reader needs to know of the well, in one or two columns. */
 export function layParticulars(
   kit: Kit,
   record: WellRecord,
   model: WellModel,
   width: PaperMm,
+  columns: 1 | 2 = 1,
 ): Block {
+  const each = columns === 1 ? width : (width - between) / 2;
   const rows = factsOf(kit, record, model).map((one) => ({
     ...one,
-    lines: wrapped(kit, one.says, width - whatWidth).slice(0, mostLines),
+    lines: wrapped(kit, one.says, each - whatWidth).slice(0, mostLines),
   }));
-  const pitch = lineHeight('small');
-  const count = rows.reduce((sum, { lines }) => sum + lines.length, 0);
+  const parts = columns === 1 ? [rows] : halves(rows);
+  const heights = parts.map((part) => part.reduce((sum, { lines }) => sum + lines.length, 0));
   return {
-    height: blockTitleHeight + count * pitch + blockPad,
-    draw: (x, y) => {
-      let top = y + blockTitleHeight;
-      return [
-        ...blockTitle(kit, kit.words.facts.title, x, y, width),
-        ...rows.flatMap(({ what, lines, source }) => {
-          const items = [
-            ...lettered(kit, [what], x, top, { source, widest: whatWidth - 1 }),
-            ...lettered(kit, lines, x + whatWidth, top, { source }),
-          ];
-          top += lines.length * pitch;
-          return items;
-        }),
-      ];
-    },
+    height: blockTitleHeight + Math.max(...heights) * lineHeight('small') + blockPad,
+    draw: (x, y) => [
+      ...blockTitle(kit, kit.words.facts.title, x, y, width),
+      ...parts.flatMap((part, at) =>
+        drawFacts(kit, part, x + at * (each + between), y + blockTitleHeight),
+      ),
+    ],
   };
 }

@@ -13,7 +13,6 @@ import {
   type TableRow,
 } from './block.ts';
 import { stretchesOf } from './section/casingCallouts.ts';
-import { fillWords } from './section/fillCallouts.ts';
 
 function litres(kit: Kit, value: number | undefined): string {
   return value === undefined ? '–' : litreFigure(kit, value);
@@ -23,19 +22,16 @@ function share({ litres: computed, pouredLitres: poured }: AnnulusZone, kit: Kit
   return computed && poured !== undefined ? plainFigure(kit, poured / computed, 2) : '–';
 }
 
-function poured(kit: Kit, { pouredLitres, sacks }: AnnulusZone): string {
-  const volume = pouredLitres === undefined ? '' : litreFigure(kit, pouredLitres);
-  const bags = sacks === undefined ? '' : `${plainFigure(kit, sacks, 1)} ${kit.words.quantities.sacks}`;
-  return [volume, bags].filter(Boolean).join(' / ') || '–';
-}
-
 function zoneRow(kit: Kit, zone: AnnulusZone): TableRow {
+  const { words } = kit;
+  const name = words.fills[zone.fill];
   return {
     cells: [
-      fillWords(kit, zone),
+      zone.sanitary ? `${name}, ${words.sanitary}` : name,
       rangeFigure(kit, zone.fromM, zone.toM),
       litres(kit, zone.litres),
-      poured(kit, zone),
+      litres(kit, zone.pouredLitres),
+      zone.sacks === undefined ? '–' : plainFigure(kit, zone.sacks, 1),
       share(zone, kit),
     ],
     source: zone.path,
@@ -81,14 +77,22 @@ function stringRow(kit: Kit, string: StringModel): TableRow {
 export function layQuantities(kit: Kit, model: WellModel, width: PaperMm): Block {
   const { quantities } = kit.words;
   const columns: TableColumn[] = [
-    { width: width - 57, anchor: 'start' },
+    { width: width - 59, anchor: 'start' },
     { width: 20, anchor: 'end' },
     { width: 13, anchor: 'end' },
-    { width: 16, anchor: 'end' },
+    { width: 11, anchor: 'end' },
     { width: 8, anchor: 'end' },
+    { width: 7, anchor: 'end' },
   ];
   const heads: TableRow = {
-    cells: ['', quantities.range, `${quantities.computed} L`, `${quantities.poured} L`, '÷'],
+    cells: [
+      '',
+      quantities.range,
+      quantities.computed,
+      quantities.poured,
+      quantities.sacks,
+      quantities.share,
+    ],
   };
   const rows = [
     heads,

@@ -7,7 +7,7 @@ import { paperLength } from '../scale.ts';
 import { group, line, rectangle } from '../shapes.ts';
 import { plainFigure } from '../figures.ts';
 
-export const scaleBarsHeight: PaperMm = 10;
+export const scaleBarsHeight: PaperMm = 9;
 
 /** A line of exactly 100 mm with end ticks, to tell whether the print is true. */
 function drawCheckLine(kit: Kit, x: PaperMm, y: PaperMm): Item {
@@ -54,7 +54,7 @@ export function drawScaleBars(
   y: PaperMm,
 ): Item {
   const { depth, width } = kit.words.scaleBars;
-  const level = y + 4.2;
+  const level = y + 3.6;
   return group('scaleBars', [
     drawCheckLine(kit, x + 1, level),
     drawBar(kit, { scale: depthScale, unit: 'm', says: depth }, x + 111, level, 20),

@@ -23,8 +23,8 @@ function outcomeWords(kit: Kit, { rateM3h, drawdownM, minutes }: Outcome): strin
   return [
     `${plainFigure(kit, rateM3h, 2)} m³/h`,
     `${plainFigure(kit, minutes / 60, 1)} ${kit.words.hours}`,
-    `drawdown ${plainFigure(kit, drawdownM, 2)} m`,
-    specific === undefined ? '' : `${plainFigure(kit, specific, 2)} m³/h per m`,
+    `${kit.words.facts.drawdown} ${plainFigure(kit, drawdownM, 2)} m`,
+    specific === undefined ? '' : `${plainFigure(kit, specific, 2)} ${kit.words.facts.perMetre}`,
   ];
 }
 

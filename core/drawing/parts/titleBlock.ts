@@ -2,11 +2,11 @@ import type { RecordPath } from '../../base/recordPath.ts';
 import type { PaperMm } from '../../base/units.ts';
 import type { Box, Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { letter } from '../letters.ts';
+import { letter, widthOf, type TextLook } from '../letters.ts';
 import { solid, type Lettering } from '../pens.ts';
 import { group, rectangle } from '../shapes.ts';
 
-export const titleBlockHeight: PaperMm = 34;
+export const titleBlockHeight: PaperMm = 33.5;
 
 /** What the title block says; fields follow ISO 7200 (see docs/sheet.md for the list). */
 export interface TitleFields {
@@ -36,18 +36,25 @@ interface Cell {
   readonly source?: RecordPath;
 }
 
+const smaller: readonly Lettering[] = ['title', 'large', 'normal', 'small'];
+
+/** The value in the largest lettering, from the wished one down, in which it fits the cell. */
+function fittingLook(kit: Kit, cell: Cell, widest: PaperMm): TextLook {
+  const { value, lettering = 'normal', bold, source } = cell;
+  const face = bold ? 'bold' : 'regular';
+  const sizes = smaller.slice(smaller.indexOf(lettering));
+  const fits = sizes.find((size) => widthOf(kit, value, { lettering: size, face }) <= widest);
+  return { lettering: fits ?? 'small', face, widest, source };
+}
+
 function drawCell(kit: Kit, cell: Cell): Item[] {
-  const { box, label, value, lettering = 'normal', bold, source } = cell;
+  const { box, label, value } = cell;
   const widest = box.width - 2;
+  const look = fittingLook(kit, cell, widest);
   return [
     rectangle(box, { stroke: solid('thin') }),
     ...letter(kit, label, box.x + 1, box.y + 2.5, { widest }),
-    ...letter(kit, value, box.x + 1, box.y + box.height - 1.3, {
-      lettering,
-      face: bold ? 'bold' : 'regular',
-      widest,
-      source,
-    }),
+    ...letter(kit, value, box.x + 1, box.y + box.height - 0.9, look),
   ];
 }
 
@@ -63,79 +70,71 @@ function row(cells: readonly RowCell[], x: PaperMm, y: PaperMm, height: PaperMm)
   });
 }
 
+const rowHeight: PaperMm = 6.7;
+const widths = { left: 62, centre: 72, right: 46 } as const;
+
+/** A cell two rows high for the name or number that the eye looks for. */
+function tall([label, value, width, source]: RowCell, x: PaperMm, y: PaperMm): Cell {
+  const box = { x, y, width, height: 2 * rowHeight };
+  return { box, label, value, lettering: 'title', bold: true, ...(source && { source }) };
+}
+
+function rows(lines: readonly (readonly RowCell[])[], x: PaperMm, y: PaperMm): Cell[] {
+  return lines.flatMap((cells, at) => row(cells, x, y + at * rowHeight, rowHeight));
+}
+
+function leftCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] {
+  return [
+    [[title.client, fields.client, widths.left, 'identity.client']],
+    [[title.programme, fields.programme, widths.left, 'identity.programme']],
+    [[title.contractor, fields.contractor, widths.left, 'identity.contractor']],
+    [[title.supervisor, fields.supervisor, widths.left, 'identity.supervisor']],
+    [
+      [title.datum, title.datumText, 38],
+      [title.coordinates, title.coordinatesText, 24],
+    ],
+  ];
+}
+
+function centreCells({ words }: Kit, fields: TitleFields): RowCell[][] {
+  const { title, language } = words;
+  return [
+    [[title.place, fields.place, widths.centre, 'site.spot']],
+    [[title.district, fields.district, widths.centre, 'site.district']],
+    [
+      [title.documentType, fields.documentType, 56],
+      [title.language, language, 16],
+    ],
+  ];
+}
+
+function rightCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] {
+  return [
+    [[title.status, fields.status, widths.right, 'identity.state']],
+    [
+      [title.depthScale, fields.depthScale, 23],
+      [title.widthScale, fields.widthScale, 23],
+    ],
+    [
+      [title.revision, fields.revision, 14],
+      [title.date, fields.date, 20],
+      [title.sheet, fields.sheet, 12],
+    ],
+  ];
+}
+
 function cellsOf(kit: Kit, fields: TitleFields, x: PaperMm, y: PaperMm): Cell[] {
   const { title } = kit.words;
-  const rowHeight = 6.8;
-  const at = (index: number) => y + index * rowHeight;
-  const left: Cell[] = [
-    ...row([[title.client, fields.client, 62, 'identity.client']], x, at(0), rowHeight),
-    ...row([[title.programme, fields.programme, 62, 'identity.programme']], x, at(1), rowHeight),
-    ...row([[title.contractor, fields.contractor, 62, 'identity.contractor']], x, at(2), rowHeight),
-    ...row([[title.supervisor, fields.supervisor, 62, 'identity.supervisor']], x, at(3), rowHeight),
-    ...row(
-      [
-        [title.datum, title.datumText, 38],
-        [title.coordinates, title.coordinatesText, 24],
-      ],
-      x,
-      at(4),
-      rowHeight,
-    ),
+  const centre = x + widths.left;
+  const right = centre + widths.centre;
+  const under = y + 2 * rowHeight;
+  return [
+    ...rows(leftCells(kit, fields), x, y),
+    tall([title.titleField, fields.title, widths.centre, 'identity.name'], centre, y),
+    ...rows(centreCells(kit, fields), centre, under),
+    tall([title.number, fields.number, widths.right, 'identity.number'], right, y),
+    ...rows(rightCells(kit, fields), right, under),
   ];
-  const middle = x + 62;
-  const centre: Cell[] = [
-    {
-      box: { x: middle, y, width: 72, height: 2 * rowHeight },
-      label: title.titleField,
-      value: fields.title,
-      lettering: 'title',
-      bold: true,
-      source: 'site.village',
-    },
-    ...row([[title.place, fields.place, 72, 'site.spot']], middle, at(2), rowHeight),
-    ...row([[title.district, fields.district, 72, 'site.district']], middle, at(3), rowHeight),
-    ...row(
-      [
-        [title.documentType, fields.documentType, 56],
-        [title.language, kit.words.language, 16],
-      ],
-      middle,
-      at(4),
-      rowHeight,
-    ),
-  ];
-  const rightX = middle + 72;
-  const right: Cell[] = [
-    {
-      box: { x: rightX, y, width: 46, height: 2 * rowHeight },
-      label: title.number,
-      value: fields.number,
-      lettering: 'title',
-      bold: true,
-      source: 'identity.number',
-    },
-    ...row([[title.status, fields.status, 46]], rightX, at(2), rowHeight),
-    ...row(
-      [
-        [title.depthScale, fields.depthScale, 23],
-        [title.widthScale, fields.widthScale, 23],
-      ],
-      rightX,
-      at(3),
-      rowHeight,
-    ),
-    ...row(
-      [
-        [title.revision, fields.revision, 14],
-        [title.date, fields.date, 20],
-        [title.sheet, fields.sheet, 12],
-      ],
-      rightX,
-      at(4),
-      rowHeight,
-    ),
-  ];
-  return [...left, ...centre, ...right];
 }
 
 /** The title block, 180 mm wide, by its upper left corner. */

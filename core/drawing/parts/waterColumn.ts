@@ -21,7 +21,7 @@ export function sampleSign([x, y]: Point, source?: string): Item {
   );
 }
 
-/** A strike: an arrow from the right edge of nothing into the ground, pointing right. */
+/** A strike: an arrow that points at the ground. */
 export function strikeSign([x, y]: Point, length: number, source?: string): Item[] {
   return [
     line([x - length, y], [x - 1.4, y], solid('medium'), source),
@@ -48,7 +48,7 @@ function riseSign(x: number, from: number, to: number, source: string): Item[] {
       ],
       { fill: black, source },
     ),
-    line([x - 1.1, to], [x + 1.1, to], solid('thin'), source),
+    line([x - 0.8, to], [x + 0.8, to], solid('thin'), source),
   ];
 }
 
@@ -60,20 +60,22 @@ function drawStrike(kit: Kit, strike: StrikeModel, number: number, view: View): 
   const y = yAt(view.axis, depthM);
   const arrow = seen
     ? [
-        ...strikeSign([right, y], 4.2, path),
-        ...letter(kit, String(number), right - 4.8, y + 0.9, { anchor: 'end', source: path }),
+        ...strikeSign([right - 2.2, y], 2.6, path),
+        ...letter(kit, String(number), right - 5, y + 0.9, { anchor: 'end', source: path }),
       ]
     : [];
   const range = riseM === undefined ? undefined : shownPart(view.axis, riseM, depthM);
   const rise = range
     ? riseSign(
-        x + 1.6 + ((number - 1) % 2) * 1.6,
+        x + 0.9 + ((number - 1) % 2) * 1.1,
         yAt(view.axis, range.toM),
         yAt(view.axis, range.fromM),
         path,
       )
     : [];
-  return arrow.length + rise.length > 0 ? [group('strike', [...arrow, ...rise], { source: path })] : [];
+  return arrow.length + rise.length > 0
+    ? [group('strike', [...arrow, ...rise], { source: path })]
+    : [];
 }
 
 function drawSample(stratum: Stratum, view: View): Item[] {
@@ -81,7 +83,7 @@ function drawSample(stratum: Stratum, view: View): Item[] {
   const middleM = (stratum.fromM + stratum.toM) / 2;
   if (!stratum.interval.sampled || !part || !shows(view.axis, middleM, view.first)) return [];
   const { x, width } = view.columns.water;
-  return [sampleSign([x + width - 1.5, yAt(view.axis, middleM)], `${stratum.path}.sampled`)];
+  return [sampleSign([x + width - 1.1, yAt(view.axis, middleM)], `${stratum.path}.sampled`)];
 }
 
 /** Samples at the log's edge, strikes as numbered arrows with the rise to their rest level. */

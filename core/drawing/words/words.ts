@@ -28,6 +28,7 @@ export interface SheetWords {
   readonly noDescription: string;
   readonly fills: Readonly<Record<FillKind | 'unrecorded', string>>;
   readonly sanitarySeal: string;
+  readonly sanitary: string;
   readonly pieces: Readonly<Record<ComponentKind, string>>;
   readonly states: Readonly<Record<WellState, string>>;
   readonly methods: Readonly<Record<DrillingMethod, string>>;
@@ -36,7 +37,10 @@ export interface SheetWords {
     Record<'supervisor' | 'contractor' | 'client' | 'committee' | 'witness', string>
   >;
   readonly columns: Readonly<
-    Record<'depth' | 'water' | 'ground' | 'description' | 'rate' | 'section' | 'casing' | 'fill', string>
+    Record<
+      'depth' | 'water' | 'ground' | 'description' | 'rate' | 'section' | 'casing' | 'fill',
+      string
+    >
   >;
   readonly columnUnits: Readonly<Record<'depth' | 'rate', string>>;
   readonly legend: Readonly<
@@ -54,7 +58,8 @@ export interface SheetWords {
       | 'uncertain'
       | 'pump'
       | 'intake'
-      | 'found',
+      | 'found'
+      | 'mixed',
       string
     >
   >;
@@ -96,7 +101,15 @@ export interface SheetWords {
       | 'users'
       | 'driller'
       | 'openHole'
-      | 'none',
+      | 'none'
+      | 'households'
+      | 'sand'
+      | 'drawdown'
+      | 'perMetre'
+      | 'results'
+      | 'pad'
+      | 'drain'
+      | 'below',
       string
     >
   >;

@@ -1,4 +1,4 @@
-const sayFinding = (one: { code: string }) => ({ sentence: one.code });
+import { sayFinding } from '../../../practice/catalogue.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import { describe } from '../../describe.ts';
 import type { Item } from '../../items.ts';
@@ -50,19 +50,23 @@ function stacked(blocks: readonly (Block | undefined)[]): Block {
   };
 }
 
-/** Legend, quantities and particulars across the foot of a page. */
-export function layBand({ kit, record, model }: SheetInput, width: PaperMm): Block {
-  const legend = width * 0.29;
-  const quantities = width * 0.37;
-  const particulars = width - legend - quantities;
-  return beside(
+/** Legend beside quantities across the foot of a page; the particulars under them if they go in. */
+export function layBand(
+  { kit, record, model }: SheetInput,
+  width: PaperMm,
+  withParticulars: boolean,
+): Block {
+  const legend = width * 0.52;
+  const first = beside(
     [
       { ...layLegend(kit, model, legend - gutter), width: legend },
-      { ...layQuantities(kit, model, quantities - gutter), width: quantities },
-      { ...layParticulars(kit, record, model, particulars - gutter), width: particulars },
+      { ...layQuantities(kit, model, width - legend - gutter), width: width - legend },
     ],
     width,
   );
+  if (!withParticulars) return first;
+  const particulars = layParticulars(kit, record, model, width - gutter, 2);
+  return stacked([first, beside([{ ...particulars, width }], width)]);
 }
 
 /** Findings that remain, most severe first. */
@@ -104,25 +108,30 @@ export function layRemarks(
   return beside([{ ...stacked([findings, notes]), width }], width);
 }
 
-/** Everything beside the drawing, in two columns: for a page of its own or the side of an A3. */
+/**
+ * What does not stand under the well, in two columns: for a page of its own or the side of an A3.
+ * `withLegend` also brings legend and quantities.
+ */
 export function layPanel(
   input: SheetInput,
   cut: readonly Stratum[],
   width: PaperMm,
   room: PaperMm,
+  withLegend = true,
 ): Block {
   const { kit, record, model } = input;
   const half = width / 2;
   const inner = half - gutter;
-  const left = stacked([layLegend(kit, model, inner), layQuantities(kit, model, inner)]);
-  const right = stacked([
-    layParticulars(kit, record, model, inner),
-    layTallyTable(kit, model, inner),
-  ]);
+  const tally = layTallyTable(kit, model, inner);
+  const particulars = layParticulars(kit, record, model, inner);
+  const left = withLegend
+    ? [layLegend(kit, model, inner), layQuantities(kit, model, inner)]
+    : [particulars];
+  const right = withLegend ? [particulars, tally] : [tally];
   const columns = beside(
     [
-      { ...left, width: half },
-      { ...right, width: half },
+      { ...stacked(left), width: half },
+      { ...stacked(right), width: half },
     ],
     width,
   );

@@ -15,7 +15,7 @@ export function drawParticularsPage(input: SheetInput, plan: Plan, fields: Title
   const foot = frame.y + frame.height;
   const marksTop = foot - titleBlockHeight - marksHeight;
   const cut = plan.views.flatMap((view) => shortenedStrata(kit, model.strata, view));
-  const panel = layPanel(input, cut, frame.width, marksTop - frame.y);
+  const panel = layPanel(input, cut, frame.width, marksTop - frame.y, plan.rest === 'ownPage');
   return {
     width: paper.width,
     height: paper.height,

@@ -7,16 +7,25 @@ import { scaleBarsHeight } from '../../parts/scaleBars.ts';
 import { marksHeight } from '../../parts/markBoxes.ts';
 import { titleBlockHeight } from '../../parts/titleBlock.ts';
 import { callsFit } from './wellView.ts';
-import { layBand } from './blocks.ts';
+import { layBand, layRemarks } from './blocks.ts';
 import { extentOf, widestOf } from './extent.ts';
 import type { SheetInput } from './sheetInput.ts';
+
+/**
+ * Where legend, quantities and particulars stand: all under the well, the first two under it and
+ * the rest on a page of its own, all on a page of its own, or at the side of a lying A3.
+ */
+export type Rest = 'band' | 'bandAndPage' | 'ownPage' | 'side';
 
 /** How a well is cut into pages and at which scale. */
 export interface Plan {
   readonly scale: number;
   readonly views: readonly View[];
-  /** Where legend, quantities and particulars stand. */
-  readonly rest: 'band' | 'side' | 'ownPage';
+  readonly rest: Rest;
+}
+
+export function hasOwnPage({ rest }: Plan): boolean {
+  return rest === 'bandAndPage' || rest === 'ownPage';
 }
 
 /** Width of the drawing: all of an A4, what the title block leaves of an A3. */
@@ -24,72 +33,110 @@ export function drawingWidth({ paper }: SheetInput): PaperMm {
   return paper.name === 'A3' ? paper.frame.width - 180 : paper.frame.width;
 }
 
-const margin: PaperMm = 2;
+/** Space between the body's edge and the ends of the well, and where a match line stands. */
+const margin: PaperMm = 1.2;
+const matchMargin: PaperMm = 4.5;
 const mostPages = 8;
 /** A layer or fill thinner than this on paper can hardly be read. */
-const legibleMm: PaperMm = 2;
+const legibleMm: PaperMm = 2.2;
+/** Kept free for findings and notes under the well when all stands on one page. */
+export const leastRemarks: PaperMm = 12;
 
-/** Height of the drawing's body with and without the band under it. */
-function bodyHeights(input: SheetInput): { full: PaperMm; withBand: PaperMm } {
+type Heights = Readonly<Record<Rest, PaperMm>> & { readonly full: PaperMm };
+
+/** Height of the drawing's body on its last page, by what stands under it; `full` on the others. */
+function bodyHeights(input: SheetInput): Heights {
   const { frame, name } = input.paper;
-  const full = frame.height - headHeight - scaleBarsHeight - (name === 'A4' ? titleBlockHeight : 0);
-  const band = name === 'A4' ? layBand(input, frame.width).height + marksHeight : 0;
-  return { full, withBand: full - band };
+  const side = frame.height - headHeight - scaleBarsHeight;
+  const full = side - titleBlockHeight;
+  const band = layBand(input, frame.width, false).height + marksHeight;
+  const all = layBand(input, frame.width, true).height + marksHeight;
+  const remarks = layRemarks(input, [], frame.width, leastRemarks) ? leastRemarks : 0;
+  return {
+    full: name === 'A3' ? side : full,
+    side,
+    ownPage: full,
+    bandAndPage: full - band,
+    band: full - all - remarks,
+  };
 }
 
-/** Cuts a length into pages; cuts stand on round depths. Undefined when it takes too many. */
-function cut(
-  fromM: DepthM,
-  toM: DepthM,
-  fullM: number,
-  lastM: number,
-): { fromM: DepthM; toM: DepthM }[] | undefined {
-  const length = toM - fromM;
-  if (lastM <= 0 && length > 0) return undefined;
-  const pages = length <= lastM ? 1 : 1 + Math.ceil((length - lastM) / fullM);
+interface Range {
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
+}
+
+/** The roundest depth in a range that is near the wish; the range's end where none is round. */
+function roundCut(wished: DepthM, leastM: DepthM, mostM: DepthM): DepthM {
+  for (const step of [10, 5, 1, 0.5]) {
+    const near = Math.min(Math.round(wished / step), Math.floor(mostM / step + 1e-9)) * step;
+    if (near >= leastM && near <= mostM + 1e-9 && Math.abs(near - wished) <= step) return near;
+  }
+  return mostM;
+}
+
+/** Cuts a length into pages of `fullM`, the last of `lastM`. Undefined when it takes too many. */
+function cut(fromM: DepthM, toM: DepthM, fullM: number, lastM: number): Range[] | undefined {
+  if (lastM <= 0 || fullM <= 0) return undefined;
+  const pages = 1 + Math.max(1, Math.ceil((toM - fromM - lastM) / fullM - 1e-9));
   if (pages > mostPages) return undefined;
-  const ranges: { fromM: DepthM; toM: DepthM }[] = [];
-  const step = fullM >= 40 ? 5 : 1;
+  const share = (toM - fromM) / (fullM * (pages - 1) + lastM);
+  const ranges: Range[] = [];
   let at = fromM;
-  for (let page = 0; page < pages - 1; page += 1) {
-    const share = (toM - at) * (fullM / (fullM * (pages - 1 - page) + lastM));
-    const wanted = Math.floor((at + Math.min(fullM, share)) / step) * step;
-    const least = toM - lastM - (pages - 2 - page) * fullM;
-    const end = Math.min(Math.max(wanted, Math.ceil(least / step) * step), at + fullM);
+  for (let left = pages - 1; left > 0; left -= 1) {
+    const end = roundCut(at + share * fullM, toM - lastM - (left - 1) * fullM, at + fullM);
     ranges.push({ fromM: at, toM: end });
     at = end;
   }
   return [...ranges, { fromM: at, toM }];
 }
 
-function viewsFor(
+interface Frame {
+  readonly columns: Columns;
+  readonly heights: Heights;
+}
+
+/** The views of a well cut at given depths, each in the body that its page leaves. */
+function viewsOf(
   input: SheetInput,
   scale: number,
-  rest: Plan['rest'],
-  columns: Columns,
-): View[] | undefined {
-  const { fromM, toM } = extentOf(input.model);
-  const heights = bodyHeights(input);
-  const lastHeight = rest === 'band' ? heights.withBand : heights.full;
-  const metresIn = (height: PaperMm) => ((height - 2 * margin) * scale) / 1000;
-  const ranges = cut(fromM, toM, metresIn(heights.full), metresIn(lastHeight));
-  const widest = widestOf(input.model);
-  const widthScale =
-    widest === undefined ? undefined : widthScaleFor(widest, columns.section.width - 5);
+  rest: Rest,
+  { columns, heights }: Frame,
+  ranges: readonly Range[],
+): View[] {
   const { x, y } = input.paper.frame;
-  return ranges?.map((range, at) => {
+  const widest = widestOf(input.model);
+  const room = columns.section.width - 2;
+  return ranges.map((range, at) => {
     const last = at === ranges.length - 1;
-    const height = last ? lastHeight : heights.full;
+    const height = last ? heights[rest] : heights.full;
     const body = { x, y: y + headHeight, width: drawingWidth(input), height };
     return {
-      axis: { ...range, scale, top: body.y + margin },
+      axis: { ...range, scale, top: body.y + (at === 0 ? margin : matchMargin) },
       columns,
       body,
-      ...(widthScale !== undefined && { widthScale }),
+      ...(widest !== undefined && { widthScale: widthScaleFor(widest, room) }),
       first: at === 0,
       last,
     };
   });
+}
+
+function planFor(input: SheetInput, scale: number, rest: Rest, frame: Frame): Plan[] {
+  const { fromM, toM } = extentOf(input.model);
+  const metresIn = (height: PaperMm, margins: PaperMm) => ((height - margins) * scale) / 1000;
+  const last = frame.heights[rest];
+  const single = metresIn(last, 2 * margin);
+  const ranges =
+    toM - fromM <= single
+      ? [{ fromM, toM }]
+      : cut(
+          fromM,
+          toM,
+          metresIn(frame.heights.full, 2 * matchMargin),
+          metresIn(last, margin + matchMargin),
+        );
+  return ranges ? [{ scale, rest, views: viewsOf(input, scale, rest, frame, ranges) }] : [];
 }
 
 /** Share of layers and fills that are too thin on paper to be read. */
@@ -99,41 +146,56 @@ function illegible({ model }: SheetInput, scale: number): number {
   return parts.filter((metres) => paperLength(metres, scale) < legibleMm).length / parts.length;
 }
 
-/** Lower is better: pages first, then what cannot be read or stand in full, then empty paper. */
+/** Lower is better: pages first, then what is too thin to read, then empty paper. */
 function costOf(input: SheetInput, plan: Plan): number {
-  const { kit, model } = input;
-  const pages = plan.views.length + (plan.rest === 'ownPage' ? 1 : 0);
-  const drawn = plan.views.reduce((sum, { axis }) => sum + paperLength(axis.toM - axis.fromM, axis.scale), 0);
-  const room = plan.views.reduce((sum, { body }) => sum + body.height, 0);
-  const crowded = plan.views.some(
-    (view) => !descriptionsFit(kit, model.strata, view) || !callsFit(input, view),
+  const drawn = plan.views.reduce(
+    (sum, { axis }) => sum + paperLength(axis.toM - axis.fromM, axis.scale),
+    0,
   );
+  const room = plan.views.reduce((sum, { body }) => sum + body.height, 0);
   return (
-    pages * 10 +
-    (crowded ? 35 : 0) +
+    plan.views.length * 13 +
+    (hasOwnPage(plan) ? 6 : 0) +
     (illegible(input, plan.scale) > 0.25 ? 25 : 0) +
-    Math.max(0, 0.5 - drawn / room) * 45 +
+    Math.max(0, 0.6 - drawn / room) * 60 +
     Math.max(0, 1 - drawn / room) * 2
   );
 }
 
+/** What it costs when words must be shortened to stand beside the well. */
+const crowdedCost = 35;
+
+function isCrowded({ kit, model, ...input }: SheetInput, { views }: Plan): boolean {
+  return views.some(
+    (view) =>
+      !descriptionsFit(kit, model.strata, view) || !callsFit({ kit, model, ...input }, view),
+  );
+}
+
+/** The cheapest plan. Words are measured only where a plan could still be the best. */
+function cheapest(input: SheetInput, plans: readonly Plan[]): Plan | undefined {
+  const sorted = plans
+    .map((plan) => ({ plan, cost: costOf(input, plan) }))
+    .sort((a, b) => a.cost - b.cost);
+  let best: { plan: Plan; cost: number } | undefined;
+  for (const { plan, cost } of sorted) {
+    if (best && best.cost <= cost) break;
+    const whole = cost + (isCrowded(input, plan) ? crowdedCost : 0);
+    if (!best || whole < best.cost) best = { plan, cost: whole };
+  }
+  return best?.plan;
+}
+
 /** The scale of the preferred series, and the pages, that show the well best. */
 export function planSheet(input: SheetInput): Plan {
-  const columns = layColumns(
-    input.paper.frame.x,
-    drawingWidth(input),
-    hasRates(input.model.strata),
-  );
-  const rests: Plan['rest'][] = input.paper.name === 'A3' ? ['side'] : ['band', 'ownPage'];
+  const { paper, model } = input;
+  const columns = layColumns(paper.frame.x, drawingWidth(input), hasRates(model.strata));
+  const frame = { columns, heights: bodyHeights(input) };
+  const rests: Rest[] = paper.name === 'A3' ? ['side'] : ['band', 'bandAndPage', 'ownPage'];
   const plans = depthScales.flatMap((scale) =>
-    rests.flatMap((rest): Plan[] => {
-      const views = viewsFor(input, scale, rest, columns);
-      return views ? [{ scale, views, rest }] : [];
-    }),
+    rests.flatMap((rest) => planFor(input, scale, rest, frame)),
   );
-  const best = plans
-    .map((plan) => ({ plan, cost: costOf(input, plan) }))
-    .sort((a, b) => a.cost - b.cost)[0];
+  const best = cheapest(input, plans);
   if (!best) throw new Error('no preferred scale holds this well');
-  return best.plan;
+  return best;
 }

@@ -5,8 +5,10 @@ import { drawScaleBars } from '../../parts/scaleBars.ts';
 import { drawTitleBlock, titleBlockHeight, type TitleFields } from '../../parts/titleBlock.ts';
 import { solid } from '../../pens.ts';
 import { group, line, rectangle } from '../../shapes.ts';
-import { layBand, layPanel } from './blocks.ts';
-import type { Plan } from './plan.ts';
+import type { Stratum } from '../../../model/wellModel.ts';
+import type { Block } from '../../parts/block.ts';
+import { layBand, layPanel, layRemarks } from './blocks.ts';
+import { leastRemarks, type Plan } from './plan.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { drawWell } from './wellView.ts';
 
@@ -15,14 +17,27 @@ export function drawFrame({ paper }: SheetInput): Item {
   return group('frame', [rectangle(paper.frame, { stroke: solid('frame') })]);
 }
 
-function drawBand(input: SheetInput): Item[] {
+/** What stands under the well on its last page, from the marks upwards. */
+function drawBand(input: SheetInput, plan: Plan): Item[] {
   const { frame } = input.paper;
   const marksTop = frame.y + frame.height - titleBlockHeight - marksHeight;
-  const band = layBand(input, frame.width);
+  const band = layBand(input, frame.width, plan.rest === 'band');
+  const top = marksTop - band.height;
+  const remarks = plan.rest === 'band' ? remarksUnder(input, plan) : undefined;
   return [
-    group('band', band.draw(frame.x, marksTop - band.height)),
+    ...(remarks ? [group('remarks', remarks.draw(frame.x, top - remarks.height))] : []),
+    group('band', band.draw(frame.x, top)),
     drawMarkBoxes(input.kit, input.record.marks ?? [], frame.x, marksTop, frame.width),
   ];
+}
+
+/** Findings and notes, as much as the body leaves free and at least what was kept for them. */
+function remarksUnder(input: SheetInput, plan: Plan): Block | undefined {
+  return layRemarks(input, cutStrata(input, plan), input.paper.frame.width, leastRemarks);
+}
+
+function cutStrata({ kit, model }: SheetInput, { views }: Plan): Stratum[] {
+  return views.flatMap((view) => shortenedStrata(kit, model.strata, view));
 }
 
 /** The right side of a lying A3: panel above, marks and title block below. */
@@ -30,8 +45,7 @@ function drawSide(input: SheetInput, plan: Plan): Item[] {
   const { frame } = input.paper;
   const x = frame.x + frame.width - 180;
   const marksTop = frame.y + frame.height - titleBlockHeight - marksHeight;
-  const cut = plan.views.flatMap((view) => shortenedStrata(input.kit, input.model.strata, view));
-  const panel = layPanel(input, cut, 180, marksTop - frame.y);
+  const panel = layPanel(input, cutStrata(input, plan), 180, marksTop - frame.y);
   return [
     line([x, frame.y], [x, frame.y + frame.height], solid('medium')),
     group('panel', panel.draw(x, frame.y)),
@@ -40,19 +54,15 @@ function drawSide(input: SheetInput, plan: Plan): Item[] {
 }
 
 /** One page of the well itself. */
-export function drawWellPage(
-  input: SheetInput,
-  plan: Plan,
-  at: number,
-  fields: TitleFields,
-): Page {
+export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: TitleFields): Page {
   const { kit, paper } = input;
   const { frame } = paper;
   const view = plan.views[at]!;
   const foot = frame.y + frame.height;
   const bodyFoot = view.body.y + view.body.height;
   const side = plan.rest === 'side' ? drawSide(input, plan) : [];
-  const band = plan.rest === 'band' && view.last ? drawBand(input) : [];
+  const banded = plan.rest === 'band' || plan.rest === 'bandAndPage';
+  const band = banded && view.last ? drawBand(input, plan) : [];
   return {
     width: paper.width,
     height: paper.height,

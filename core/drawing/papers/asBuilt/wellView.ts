@@ -1,6 +1,6 @@
 import type { Item } from '../../items.ts';
 import { calloutsFit, drawCallouts, type CalloutRoom } from '../../labels/callout.ts';
-import { drawColumns, headHeight, type Span, type View } from '../../parts/columns.ts';
+import { drawColumns, wordsRoom, type Span, type View } from '../../parts/columns.ts';
 import { drawDepthRuler } from '../../parts/depthRuler.ts';
 import { drawDescriptions } from '../../parts/descriptions.ts';
 import { drawGround } from '../../parts/ground.ts';
@@ -13,8 +13,7 @@ import { drawWaterColumn } from '../../parts/waterColumn.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 function roomOf(side: CalloutRoom['side'], { x, width }: Span, view: View): CalloutRoom {
-  const foot = view.body.y + view.body.height;
-  return { side, x, width, top: view.body.y + 0.3, foot: foot - 0.3 };
+  return { side, x, width, ...wordsRoom(view) };
 }
 
 /** Whether all words beside the section can stand in full on a page. */
@@ -29,7 +28,6 @@ export function callsFit({ kit, model }: SheetInput, view: View): boolean {
 /** Log and section of one page on their one depth axis, with heads, callouts and match lines. */
 export function drawWell({ kit, model, record }: SheetInput, view: View, sheet: number): Item[] {
   const { casing, fill } = view.columns;
-  const foot = view.body.y + view.body.height;
   return [
     drawGround(kit, model.strata, view),
     drawDescriptions(kit, model.strata, view),
@@ -40,6 +38,6 @@ export function drawWell({ kit, model, record }: SheetInput, view: View, sheet: 
     drawCallouts(kit, fillCallouts(kit, model, view), roomOf('right', fill, view)),
     drawDepthRuler(kit, view),
     drawMatchLines(kit, view, sheet),
-    drawColumns(kit, view.columns, view.body.y - headHeight, foot),
+    drawColumns(kit, view),
   ];
 }

@@ -53,7 +53,11 @@ function drawUnknownHole(kit: Kit, view: View, fromM: number, toM: number): Item
     ? [line([centre - half, foot], [centre + half, foot], dashed('medium'))]
     : [];
   const middle = (top + foot) / 2 + letterings.large / 2;
-  return [...walls, ...floor, ...letter(kit, '?', centre + half + 1, middle, { lettering: 'normal' })];
+  return [
+    ...walls,
+    ...floor,
+    ...letter(kit, '?', centre + half + 1, middle, { lettering: 'normal' }),
+  ];
 }
 
 function drawFound(view: View, bore: BoreModel): Item[] {

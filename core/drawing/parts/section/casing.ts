@@ -65,7 +65,8 @@ const leastCap: PaperMm = 0.9;
 
 function drawCap(view: View, piece: PieceModel): Item[] {
   if (!shows(view.axis, piece.bottomM, view.first)) return [];
-  const half = piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
+  const half =
+    piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
   const foot = yAt(view.axis, piece.bottomM);
   const top = Math.min(yAt(view.axis, Math.max(piece.topM, view.axis.fromM)), foot - leastCap);
   const box = { x: centreOf(view) - half, y: top, width: 2 * half, height: foot - top };

@@ -1,6 +1,7 @@
 import type { LevelModel, PieceModel, StringModel, WellModel } from '../../../model/wellModel.ts';
 import { depthFigure, momentFigure, plainFigure } from '../../figures.ts';
 import type { Kit } from '../../kit.ts';
+import { bound } from '../../letters.ts';
 import type { Callout } from '../../labels/callout.ts';
 import { shownPart, shows, yAt } from '../../scale.ts';
 import type { View } from '../columns.ts';
@@ -31,8 +32,7 @@ export function stretchesOf(string: StringModel): Stretch[] {
     const last = stretches.at(-1);
     if (last && alike(last.first, piece))
       stretches[stretches.length - 1] = { ...last, bottomM: piece.bottomM, count: last.count + 1 };
-    else
-      stretches.push({ first: piece, topM: piece.topM, bottomM: piece.bottomM, count: 1 });
+    else stretches.push({ first: piece, topM: piece.topM, bottomM: piece.bottomM, count: 1 });
   }
   return stretches;
 }
@@ -43,15 +43,22 @@ export function pieceWords(kit: Kit, piece: PieceModel): string {
   const size = [piece.outsideMm, piece.wallMm]
     .filter((one) => one !== undefined)
     .map((one) => plainFigure(kit, one, 1))
-    .join(' × ');
-  const slot = piece.slotWidthMm === undefined ? '' : `${words.slot} ${plainFigure(kit, piece.slotWidthMm, 2)}`;
-  const open = piece.openAreaPercent === undefined ? '' : `${plainFigure(kit, piece.openAreaPercent, 1)} %`;
+    .join(`${bound}×${bound}`);
+  const slot =
+    piece.slotWidthMm === undefined
+      ? ''
+      : `${words.slot}${bound}${plainFigure(kit, piece.slotWidthMm, 2)}`;
+  const open =
+    piece.openAreaPercent === undefined
+      ? ''
+      : `${plainFigure(kit, piece.openAreaPercent, 1)}${bound}%`;
   const what = [words.pieces[piece.kind], piece.material, size].filter(Boolean).join(' ');
   return [what, slot, open].filter(Boolean).join(', ');
 }
 
 function wallX(view: View, piece: PieceModel): number {
-  const half = piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
+  const half =
+    piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
   return centreOf(view) - half;
 }
 
@@ -100,10 +107,12 @@ function levelCallout(kit: Kit, level: LevelModel, view: View): Callout {
   const what = pumping ? words.legend.pumping : words.legend.rest;
   const when = level.at === undefined ? '' : momentFigure(level.at);
   const rate =
-    pumping && level.rateM3h !== undefined ? `${plainFigure(kit, level.rateM3h, 2)} m³/h` : '';
+    pumping && level.rateM3h !== undefined
+      ? `${plainFigure(kit, level.rateM3h, 2)}${bound}m³/h`
+      : '';
   const after =
     pumping && level.minutesPumped !== undefined
-      ? `${plainFigure(kit, level.minutesPumped, 0)} ${words.minutes}`
+      ? `${plainFigure(kit, level.minutesPumped, 0)}${bound}${words.minutes}`
       : '';
   return {
     depthM: level.depthM,

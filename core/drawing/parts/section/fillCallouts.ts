@@ -1,6 +1,7 @@
 import type { AnnulusZone, BoreModel, WellModel } from '../../../model/wellModel.ts';
 import { depthFigure, plainFigure } from '../../figures.ts';
 import type { Kit } from '../../kit.ts';
+import { bound } from '../../letters.ts';
 import type { Callout } from '../../labels/callout.ts';
 import { shownPart, shows, yAt } from '../../scale.ts';
 import type { View } from '../columns.ts';
@@ -16,7 +17,7 @@ export function fillWords(kit: Kit, zone: AnnulusZone): string {
   const name = zone.sanitary
     ? `${words.sanitarySeal}, ${words.fills[zone.fill]}`
     : words.fills[zone.fill];
-  return grain === '' ? name : `${name} ${grain} mm`;
+  return grain === '' ? name : `${name} ${grain}${bound}mm`;
 }
 
 function holeDiameterAt(bore: BoreModel, depthM: number): number | undefined {
@@ -51,38 +52,24 @@ function zoneCallouts(kit: Kit, zone: AnnulusZone, bore: BoreModel, view: View):
   return [body, foot];
 }
 
+/** The foot of each diameter, and the depth found again before casing. */
 function boreCallouts(kit: Kit, bore: BoreModel, view: View): Callout[] {
   const { words } = kit;
-  return bore.sections.flatMap((section) => {
-    const part = shownPart(view.axis, section.fromM, section.toM);
-    if (!part) return [];
-    const atM = part.fromM + Math.min(0.35 * (part.toM - part.fromM), 1.5);
-    return [
-      {
-        depthM: atM,
-        at: [edgeAt(view, 1, section.diameterMm), yAt(view.axis, atM)] as const,
-        text: `${words.quantities.hole} ${words.diameter} ${plainFigure(kit, section.diameterMm, 0)} mm`,
-        source: section.path,
-      },
-    ];
-  });
-}
-
-function footCallout(kit: Kit, bore: BoreModel, view: View): Callout[] {
-  const { words } = kit;
-  const edgeOf = (depthM: number) => {
+  const entry = (depthM: number, text: string, source: string): Callout => {
     const mm = holeDiameterAt(bore, depthM);
-    return mm === undefined ? centreOf(view) + unknownHalf(view) : edgeAt(view, 1, mm);
+    const x = mm === undefined ? centreOf(view) + unknownHalf(view) : edgeAt(view, 1, mm);
+    const at = [x, yAt(view.axis, depthM)] as const;
+    return { depthM, at, figure: depthFigure(kit, depthM), text, source };
   };
-  const entry = (depthM: number, text: string, source: string): Callout => ({
-    depthM,
-    at: [edgeOf(depthM), yAt(view.axis, depthM)],
-    figure: depthFigure(kit, depthM),
-    text,
-    source,
-  });
+  const size = (mm: number) =>
+    [words.quantities.hole, words.diameter, plainFigure(kit, mm, 0)].join(bound);
+  const steps = bore.sections.map(({ toM, diameterMm, path }) =>
+    entry(toM, size(diameterMm), path),
+  );
+  const deeper = bore.depthM !== undefined && bore.depthM > (bore.sections.at(-1)?.toM ?? -1);
   return [
-    ...(bore.depthM === undefined ? [] : [entry(bore.depthM, words.holeFoot, 'bore.depthReached')]),
+    ...steps,
+    ...(deeper ? [entry(bore.depthM!, words.holeFoot, 'bore.depthReached')] : []),
     ...(bore.foundM === undefined ? [] : [entry(bore.foundM, words.holeFound, 'bore.depthFound')]),
   ];
 }
@@ -107,7 +94,6 @@ export function fillCallouts(kit: Kit, model: WellModel, view: View): Callout[] 
   const all = [
     ...annulus.flatMap((zone) => zoneCallouts(kit, zone, bore, view)),
     ...boreCallouts(kit, bore, view),
-    ...footCallout(kit, bore, view),
   ];
   return withoutRepeats(all).filter(({ depthM }) => shows(view.axis, depthM, view.first));
 }

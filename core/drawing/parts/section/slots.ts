@@ -23,7 +23,8 @@ function pitchOf(view: View, piece: PieceModel): PaperMm {
 export function drawSlots(view: View, piece: PieceModel, filledWall: boolean): Item[] {
   const part = shownPart(view.axis, piece.topM, piece.bottomM);
   if (!part) return [];
-  const half = piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
+  const half =
+    piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
   const wall = Math.max((piece.wallMm ?? 0) / (view.widthScale ?? 10), pens.wide);
   const pitch = pitchOf(view, piece);
   const top = yAt(view.axis, part.fromM);
@@ -35,9 +36,10 @@ export function drawSlots(view: View, piece: PieceModel, filledWall: boolean): I
     const y = start + at * pitch;
     const inner = sides[at % 2]!;
     const across = sides.map((side) => {
-      const outer = piece.outsideMm === undefined
-        ? centreOf(view) + side * half
-        : edgeAt(view, side, piece.outsideMm);
+      const outer =
+        piece.outsideMm === undefined
+          ? centreOf(view) + side * half
+          : edgeAt(view, side, piece.outsideMm);
       return line(
         [outer, y],
         [outer - side * wall, y],
@@ -46,10 +48,15 @@ export function drawSlots(view: View, piece: PieceModel, filledWall: boolean): I
       );
     });
     const edge = centreOf(view) + inner * (half - wall);
-    const mark = line([edge, y], [edge - inner * stub, y], {
-      ink: black,
-      width: pens.narrow,
-    }, piece.path);
+    const mark = line(
+      [edge, y],
+      [edge - inner * stub, y],
+      {
+        ink: black,
+        width: pens.narrow,
+      },
+      piece.path,
+    );
     return [...across, mark];
   }).flat();
 }
