@@ -1,7 +1,7 @@
 import { materials } from '../../record/materials.ts';
 import type { Field } from './fields.ts';
 import type { MappedTable, Source, TableMapping } from './mapping.ts';
-import { convertLength, isLengthUnit, lengthUnits } from './units.ts';
+import { convertLength, lengthUnitOf, lengthUnits } from './units.ts';
 
 /** What a field's sources say in one row. A trouble names the column and the reason. */
 export type Cell =
@@ -72,10 +72,10 @@ function lengthCell(
   writing: Writing,
   to: 'm' | 'mm',
 ): Cell {
-  const unit = one.unitColumn === undefined ? one.unit! : cells.get(one.unitColumn)?.trim();
-  if (unit === undefined || !isLengthUnit(unit)) {
-    const known = lengthUnits.join(', ');
-    const sentence = `"${unit ?? ''}" is not a unit of length; known are ${known}.`;
+  const written = one.unitColumn === undefined ? one.unit! : cells.get(one.unitColumn)!.trim();
+  const unit = lengthUnitOf(written);
+  if (unit === undefined) {
+    const sentence = `"${written}" is not a unit of length; known are ${lengthUnits.join(', ')}.`;
     return { column: one.unitColumn!, sentence };
   }
   const read = numberCell(text, one, writing);

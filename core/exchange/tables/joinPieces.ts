@@ -8,6 +8,8 @@ export interface Piece {
   /** What the source calls the string that it belongs to. */
   readonly string?: string;
   readonly component: Component;
+  /** Its outside diameter is one of which the source does not say the side. */
+  readonly sideUnsaid?: boolean;
 }
 
 /** A string made of adjoining pieces, from the top down. */
@@ -81,11 +83,15 @@ export function joinPieces(pieces: readonly Piece[]): Joined {
   return { strings, gaps: gapsBetween(strings) };
 }
 
+const sideRemark =
+  'Diameters are taken as outside diameters; the source does not say of which side they are.';
+
 /** The string as the record holds it: counted from the bottom, set by its lower end. */
 export function recordString(joined: JoinedString): CasingString {
   return {
     ...(joined.name === undefined ? {} : { name: joined.name }),
     components: joined.pieces.map(({ component }) => component).toReversed(),
     set: { by: 'bottom', depth: bottomOf(joined) },
+    ...(joined.pieces.some(({ sideUnsaid }) => sideUnsaid) ? { remark: sideRemark } : {}),
   };
 }

@@ -25,6 +25,12 @@ const source = z
     { error: 'needs one of "column", "columns" and "value"' },
   );
 
+/** One source may stand for a list of one. */
+const sources = z.preprocess(
+  (given) => (Array.isArray(given) ? given : [given]),
+  z.array(source).min(1),
+);
+
 const reading = {
   delimiter: z.string().length(1).describe('Between cells; comma where absent.').optional(),
   decimal: z.enum(['.', ',']).describe('Decimal mark; point where absent.').optional(),
@@ -37,7 +43,7 @@ const table = z.strictObject({
   file: z.string().describe('Name of the file.'),
   well: z.string().describe('Column that says which well a row belongs to.'),
   fields: z
-    .record(z.string(), z.union([source, z.array(source).min(1)]))
+    .record(z.string(), sources)
     .describe('Where each field comes from; of several, the first that says something.'),
   sparse: z
     .boolean()
@@ -62,8 +68,7 @@ const isLength = (field: Field) => field.type === 'metres' || field.type === 'mi
 
 /** The sources of a field, in order of precedence. */
 export function sourcesOf(mapped: MappedTable, name: string): readonly Source[] {
-  const given = mapped.fields[name];
-  return given === undefined ? [] : Array.isArray(given) ? given : [given];
+  return mapped.fields[name] ?? [];
 }
 
 function strangeWord(field: Field, one: Source): string | undefined {
@@ -106,8 +111,8 @@ function missingField(kind: TableKind, given: MappedTable['fields']): string | u
  * Reads a mapping from its JSON document. Refused with `tables.mapping` and a sentence that names
  * the place where it is not understood.
  */
-export function readMapping(document: unknown): Result<TableMapping> {
-  const read = tableMapping.safeParse(document);
+export function readMapping(json: unknown): Result<TableMapping> {
+  const read = tableMapping.safeParse(json);
   if (!read.success) {
     const [issue] = read.error.issues;
     const place = issue!.path.join('.') || 'the document';

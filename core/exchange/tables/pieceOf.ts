@@ -6,55 +6,53 @@ interface PieceValues {
   readonly from: number;
   readonly to: number;
   readonly string?: string;
+  readonly outside?: number;
   readonly inside?: number;
+  readonly wall?: number;
   readonly diameter?: number;
-  readonly [field: string]: unknown;
+  readonly remark?: string;
 }
 
-interface Bore {
+interface Diameters {
   readonly outside?: number;
   readonly wall?: number;
-  readonly said?: string;
 }
 
 /** Sums and differences of depths, without the noise of binary fractions. */
 const tidy = (value: number) => Number(value.toPrecision(12));
 
-/**
- * The outside diameter, as given, or from the inside and the wall. An inside diameter alone stays
- * in words, since the record's diameters are outside ones; a diameter of unsaid kind is taken for
- * the outside one, and the remark says so.
- */
-function diametersOf(values: PieceValues): Bore {
-  const { inside, diameter } = values;
-  const outside = values['outside'] as number | undefined;
-  const wall = values['wall'] as number | undefined;
-  if (outside !== undefined) {
-    if (wall !== undefined || inside === undefined) return { outside };
-    if (inside >= outside) return { outside, said: `Inside diameter as given: ${inside} mm.` };
-    return { outside, wall: tidy((outside - inside) / 2) };
-  }
-  if (inside !== undefined && wall !== undefined) return { outside: tidy(inside + 2 * wall) };
-  if (inside !== undefined) return { said: `Inside diameter ${inside} mm.` };
-  if (diameter === undefined) return {};
-  return { outside: diameter, said: 'The source does not say of which side its diameter is.' };
+/** The outside diameter, as given, or from the inside and the wall. */
+function diametersOf(values: PieceValues): Diameters {
+  const { inside, wall, diameter } = values;
+  const outside = values.outside ?? (inside === undefined ? diameter : undefined);
+  if (inside === undefined) return outside === undefined ? {} : { outside };
+  if (outside === undefined) return wall === undefined ? {} : { outside: tidy(inside + 2 * wall) };
+  if (wall !== undefined || inside >= outside) return { outside };
+  return { outside, wall: tidy((outside - inside) / 2) };
 }
 
-const notOfComponent = ['from', 'to', 'string', 'inside', 'diameter'];
+/** An inside diameter that gave neither outside nor wall is kept in words. */
+function remarkOf({ remark, inside, ...given }: PieceValues, found: Diameters): string {
+  const used = inside === undefined || (given.wall ?? found.wall) !== undefined;
+  const said = used ? '' : `Inside diameter ${inside} mm`;
+  return [remark, said].filter(Boolean).join('; ');
+}
+
+const notOfComponent = ['from', 'to', 'string', 'inside', 'diameter', 'remark'];
 
 /** A row of the pieces as a component and where it stands. */
 export function pieceOf(row: Values): Piece {
-  const { from, to, string } = row as PieceValues;
-  const rest: Values = Object.fromEntries(
-    Object.entries(row).filter(([name]) => !notOfComponent.includes(name)),
-  );
-  const { said, ...diameters } = diametersOf(row as PieceValues);
-  const remark = [rest['remark'], said].filter(Boolean).join(' ');
+  const values = row as unknown as PieceValues;
+  const { from, to, string } = values;
+  const rest = Object.entries(row).filter(([name]) => !notOfComponent.includes(name));
+  const diameters = diametersOf(values);
+  const remark = remarkOf(values, diameters);
   const component = {
-    ...rest,
+    ...Object.fromEntries(rest),
     ...diameters,
     length: tidy(to - from),
     ...(remark === '' ? {} : { remark }),
-  } as unknown as Component;
-  return { from, to, component, ...(string === undefined ? {} : { string }) };
+  } as Component;
+  const sideUnsaid = diameters.outside !== undefined && diameters.outside === values.diameter;
+  return { from, to, component, sideUnsaid, ...(string === undefined ? {} : { string }) };
 }

@@ -44,7 +44,7 @@ function keepHalfTime(values: Values): Values {
   const { at, ...rest } = values;
   if (typeof at !== 'object') return values;
   const { day, asWritten } = at as HalfTime;
-  const remark = [values['remark'], `Time as written: ${asWritten}.`].filter(Boolean).join(' ');
+  const remark = [values['remark'], `Time as written: ${asWritten}`].filter(Boolean).join('; ');
   return { ...rest, at: day, remark };
 }
 

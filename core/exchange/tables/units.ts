@@ -15,8 +15,23 @@ const metresIn = {
 export type LengthUnit = keyof typeof metresIn;
 export const lengthUnits = Object.keys(metresIn) as [LengthUnit, ...LengthUnit[]];
 
-export function isLengthUnit(name: string): name is LengthUnit {
-  return Object.hasOwn(metresIn, name);
+/** Ways to write a unit in a cell, in small letters. */
+const spellings: Readonly<Record<string, LengthUnit>> = {
+  metre: 'm',
+  metres: 'm',
+  meter: 'm',
+  meters: 'm',
+  foot: 'ft',
+  feet: 'ft',
+  ftus: 'ftUS',
+  inch: 'in',
+  inches: 'in',
+};
+
+/** The unit that a cell names; undefined where it names none that is known. */
+export function lengthUnitOf(text: string): LengthUnit | undefined {
+  const small = text.toLowerCase();
+  return spellings[small] ?? lengthUnits.find((unit) => unit === small);
 }
 
 /** A length in a unit, brought to metres or millimetres. */
