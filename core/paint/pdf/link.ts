@@ -1,21 +1,25 @@
 import { linkAddress } from '../../base/linkAddress.ts';
-import type { LinkItem } from '../../drawing/items.ts';
+import type { LinkItem, Page } from '../../drawing/items.ts';
 import { onPageDictionary, pageObject, write } from './inside.ts';
 import { pointsPerMm, type Book, type Sheet } from './sheet.ts';
 
-/** Links are written with their page, at the end. */
+function pageOf({ drawing }: Book, number: number): Page {
+  const page = drawing.pages[number - 1];
+  if (!page) throw new Error(`A link leads to page ${number}, which the drawing has not`);
+  return page;
+}
+
+/**
+ * Links are written with their page, at the end. Where they lead is looked up now: what is thrown
+ * while jsPDF writes, jsPDF keeps to itself.
+ */
 export function paintLink({ book, number }: Sheet, link: LinkItem): void {
+  if ('page' in link.to) pageOf(book, link.to.page);
   book.links.set(number, [...(book.links.get(number) ?? []), link]);
 }
 
 function points(value: number): string {
   return (value * pointsPerMm).toFixed(4);
-}
-
-function pageOf({ drawing }: Book, number: number) {
-  const page = drawing.pages[number - 1];
-  if (!page) throw new Error(`A link leads to page ${number}, which the drawing has not`);
-  return page;
 }
 
 function rectangle({ box }: LinkItem, pageHeight: number): string {

@@ -5,10 +5,11 @@ import { pointsPerMm, type Book, type Sheet } from './sheet.ts';
 
 /** jsPDF takes a font file as a string of one letter a byte. */
 function byteString(bytes: Uint8Array): string {
+  // A call takes only so many arguments. Handing them over whole is ten times as fast as `...`.
   const step = 8192;
   const parts: string[] = [];
   for (let at = 0; at < bytes.length; at += step)
-    parts.push(String.fromCharCode(...bytes.subarray(at, at + step)));
+    parts.push(Reflect.apply(String.fromCharCode, String, bytes.subarray(at, at + step)));
   return parts.join('');
 }
 
