@@ -41,13 +41,29 @@ interface Block {
   readonly height: PaperMm;
 }
 
+/**
+ * The words' lines, the first beside the figure. On the left, where the figure stands last, words
+ * that do not all fit beside it go under it, since they would read broken.
+ */
+function linesOf(
+  kit: Kit,
+  text: string,
+  side: CalloutRoom['side'],
+  width: PaperMm,
+  beside: PaperMm,
+): string[] {
+  const lines = wrapped(kit, text, width, {}, beside);
+  if (side === 'right' || beside === width || lines.length < 2) return lines;
+  return ['', ...wrapped(kit, text, width)];
+}
+
 function blockOf(kit: Kit, callout: Callout, room: CalloutRoom, mostLines: number): Block {
   const { figure, text } = callout;
   const figureWidth = figure
     ? widthOf(kit, figure, { lettering: 'normal', face: 'bold' }) + afterFigure
     : 0;
   const width = room.width - leader - 0.8;
-  const lines = wrapped(kit, text, width, {}, width - figureWidth).slice(0, mostLines);
+  const lines = linesOf(kit, text, room.side, width, width - figureWidth).slice(0, mostLines);
   const first = figure ? lineHeight('normal') : lineHeight('small');
   const height = first + Math.max(0, lines.length - 1) * lineHeight('small') + gap;
   return { callout, lines, figureWidth, middle: callout.at[1], height };

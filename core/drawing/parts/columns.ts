@@ -41,9 +41,9 @@ export interface View {
 /** Widths on A4; the description and the two columns of callouts share what A3 has more. */
 const widths: Readonly<Record<ColumnName, PaperMm>> = {
   depth: 9,
-  water: 8,
+  water: 9,
   ground: 14,
-  description: 51,
+  description: 50,
   rate: 10,
   casing: 26,
   section: 37,

@@ -24,10 +24,9 @@ function share({ litres: computed, pouredLitres: poured }: AnnulusZone, kit: Kit
 
 function zoneRow(kit: Kit, zone: AnnulusZone): TableRow {
   const { words } = kit;
-  const name = words.fills[zone.fill];
   return {
     cells: [
-      zone.sanitary ? `${name}, ${words.sanitary}` : name,
+      zone.sanitary ? words.sanitarySeal : words.fills[zone.fill],
       rangeFigure(kit, zone.fromM, zone.toM),
       litres(kit, zone.litres),
       litres(kit, zone.pouredLitres),
@@ -77,9 +76,9 @@ function stringRow(kit: Kit, string: StringModel): TableRow {
 export function layQuantities(kit: Kit, model: WellModel, width: PaperMm): Block {
   const { quantities } = kit.words;
   const columns: TableColumn[] = [
-    { width: width - 59, anchor: 'start' },
+    { width: width - 61, anchor: 'start' },
     { width: 20, anchor: 'end' },
-    { width: 13, anchor: 'end' },
+    { width: 15, anchor: 'end' },
     { width: 11, anchor: 'end' },
     { width: 8, anchor: 'end' },
     { width: 7, anchor: 'end' },

@@ -48,7 +48,7 @@ function riseSign(x: number, from: number, to: number, source: string): Item[] {
       ],
       { fill: black, source },
     ),
-    line([x - 0.8, to], [x + 0.8, to], solid('thin'), source),
+    line([x - 0.6, to], [x + 0.6, to], solid('thin'), source),
   ];
 }
 
@@ -61,13 +61,13 @@ function drawStrike(kit: Kit, strike: StrikeModel, number: number, view: View): 
   const arrow = seen
     ? [
         ...strikeSign([right - 2.2, y], 2.6, path),
-        ...letter(kit, String(number), right - 5, y + 0.9, { anchor: 'end', source: path }),
+        ...letter(kit, String(number), right - 5.2, y + 0.9, { anchor: 'end', source: path }),
       ]
     : [];
   const range = riseM === undefined ? undefined : shownPart(view.axis, riseM, depthM);
   const rise = range
     ? riseSign(
-        x + 0.9 + ((number - 1) % 2) * 1.1,
+        x + 0.9 + ((number - 1) % 2) * 1,
         yAt(view.axis, range.toM),
         yAt(view.axis, range.fromM),
         path,

@@ -87,7 +87,6 @@ export const english: SheetWords = {
     unrecorded: 'not recorded',
   },
   sanitarySeal: 'sanitary seal',
-  sanitary: 'sanitary',
   pieces: {
     cap: 'bottom cap',
     sump: 'sump',
@@ -148,7 +147,7 @@ export const english: SheetWords = {
   legend: {
     title: 'Legend',
     rest: 'rest water level',
-    pumping: 'pumping water level',
+    pumping: 'pumping level',
     strike: 'water strike, rise',
     sample: 'sample taken',
     joint: 'pipe joint',
@@ -160,7 +159,7 @@ export const english: SheetWords = {
     pump: 'pump and riser',
     intake: 'pump intake',
     found: 'foot of hole before casing',
-    mixed: 'second material among it',
+    mixed: 'mixed ground',
   },
   quantities: {
     title: 'Quantities',
@@ -248,6 +247,7 @@ export const english: SheetWords = {
   holeFoot: 'foot of the hole',
   holeFound: 'found before casing',
   slot: 'slot',
+  openArea: 'open',
   matchLine: 'match line',
   continuedOn: 'goes on on sheet',
   continuedFrom: 'goes on from sheet',

@@ -28,7 +28,6 @@ export interface SheetWords {
   readonly noDescription: string;
   readonly fills: Readonly<Record<FillKind | 'unrecorded', string>>;
   readonly sanitarySeal: string;
-  readonly sanitary: string;
   readonly pieces: Readonly<Record<ComponentKind, string>>;
   readonly states: Readonly<Record<WellState, string>>;
   readonly methods: Readonly<Record<DrillingMethod, string>>;
@@ -154,6 +153,7 @@ export interface SheetWords {
   readonly holeFoot: string;
   readonly holeFound: string;
   readonly slot: string;
+  readonly openArea: string;
   readonly matchLine: string;
   readonly continuedOn: string;
   readonly continuedFrom: string;

@@ -51,7 +51,7 @@ export function pieceWords(kit: Kit, piece: PieceModel): string {
   const open =
     piece.openAreaPercent === undefined
       ? ''
-      : `${plainFigure(kit, piece.openAreaPercent, 1)}${bound}%`;
+      : [words.openArea, plainFigure(kit, piece.openAreaPercent, 1), '%'].join(bound);
   const what = [words.pieces[piece.kind], piece.material, size].filter(Boolean).join(' ');
   return [what, slot, open].filter(Boolean).join(', ');
 }

@@ -31,7 +31,7 @@ export function drawSlots(view: View, piece: PieceModel, filledWall: boolean): I
   const foot = yAt(view.axis, part.toM);
   const count = Math.max(1, Math.floor((foot - top) / pitch - 0.3));
   const start = top + (foot - top - (count - 1) * pitch) / 2;
-  const stub = Math.max((half - wall) * 0.45, 0.6);
+  const stub = Math.max((half - wall) * 0.35, 0.6);
   return Array.from({ length: count }, (_, at) => {
     const y = start + at * pitch;
     const inner = sides[at % 2]!;
