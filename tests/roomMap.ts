@@ -79,13 +79,7 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'electron/cli',
-    doors: [
-      'electron/service',
-      'electron/loopback',
-      'core/contract',
-      'core/base',
-      'electron/files',
-    ],
+    doors: ['core', 'electron/service', 'electron/archive', 'electron/loopback', 'electron/files'],
     packages: [],
     world: 'node',
   },

@@ -1,0 +1,53 @@
+import { refused, type Result } from '../../core/base/result.ts';
+
+/** 0: done · 1: the record has errors, or the work could not be done · 2: not understood. */
+export type ExitCode = 0 | 1 | 2;
+
+/** What a command touches outside itself. */
+export interface World {
+  /** A line on standard output. */
+  readonly print: (line: string) => void;
+  /** A sentence on standard error. */
+  readonly complain: (sentence: string) => void;
+  /** Now, ISO 8601. */
+  readonly now: () => string;
+  /** A new UUID. */
+  readonly newId: () => string;
+  /** Relative paths start here. */
+  readonly folder: string;
+  /** Comes true when the person or the system asks the program to end. */
+  readonly asksToStop: () => Promise<void>;
+}
+
+export interface OptionShape {
+  readonly type: 'string' | 'boolean';
+  readonly short?: string;
+}
+
+/** A command's words after its name, and its options. */
+export interface Given {
+  readonly words: readonly string[];
+  readonly options: Readonly<Record<string, string | boolean | undefined>>;
+}
+
+export interface Command {
+  /** One or two words, as typed. */
+  readonly name: string;
+  /** What follows the name, for the help. */
+  readonly takes: string;
+  /** What it does, for the help: a sentence without its full stop. */
+  readonly says: string;
+  readonly options: Readonly<Record<string, OptionShape>>;
+  run(given: Given, world: World): Result<ExitCode> | Promise<Result<ExitCode>>;
+}
+
+/** Refuses what was typed; ends with exit code 2. */
+export function misused(sentence: string): Result<never> {
+  return refused('usage', sentence);
+}
+
+/** The text of an option; undefined where it was not given. */
+export function textOption({ options }: Given, name: string): string | undefined {
+  const value = options[name];
+  return typeof value === 'string' ? value : undefined;
+}

@@ -1,0 +1,17 @@
+import { check } from './check.ts';
+import type { Command } from './command.ts';
+import { demoArchive } from './demoArchive.ts';
+import { importTables } from './importTables.ts';
+import { model } from './model.ts';
+import { paperAsBuilt } from './paperAsBuilt.ts';
+import { serve } from './serve.ts';
+
+/** Every command, in the order of the help. */
+export const commands: readonly Command[] = [
+  check,
+  model,
+  paperAsBuilt,
+  serve,
+  demoArchive,
+  importTables,
+];

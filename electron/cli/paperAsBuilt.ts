@@ -1,0 +1,73 @@
+import { ok, type Result } from '../../core/base/result.ts';
+import { readFonts } from '../files/fonts.ts';
+import { paperFileName } from '../service/papers.ts';
+import { makeAsBuilt, type SheetOptions } from '../service/sheet.ts';
+import { misused, textOption, type Command, type Given, type World } from './command.ts';
+import { onlyWord } from './readInput.ts';
+import { uniqueNames } from './uniqueNames.ts';
+import { tellErrors } from './recordErrors.ts';
+import { wellsToPrint, type WellToPrint } from './wellsToPrint.ts';
+import { readTarget, writeSheet, type Target } from './writeSheet.ts';
+
+type Paper = SheetOptions['paper'];
+
+function readPaper(given: Given): Result<Paper> {
+  const paper = (textOption(given, 'paper') ?? 'A4').toUpperCase();
+  if (paper === 'A4' || paper === 'A3') return ok(paper);
+  return misused(`There is no paper ${paper} here: --paper A4 or --paper A3.`);
+}
+
+interface Wanted {
+  readonly paper: Paper;
+  readonly target: Target;
+  readonly wells: readonly WellToPrint[];
+}
+
+function readWanted(given: Given, world: World): Result<Wanted> {
+  const file = onlyWord(given.words, 'paper as-built');
+  if (!file.ok) return file;
+  const paper = readPaper(given);
+  if (!paper.ok) return paper;
+  const target = readTarget(textOption(given, 'output'), world);
+  if (!target.ok) return target;
+  const number = textOption(given, 'well');
+  const choice = {
+    all: target.value.kind === 'folder',
+    ...(number === undefined ? {} : { number }),
+  };
+  const wells = wellsToPrint(file.value, choice, world);
+  if (!wells.ok) return wells;
+  return ok({ paper: paper.value, target: target.value, wells: wells.value });
+}
+
+function sheetName({ record, revision }: WellToPrint, paper: Paper): string {
+  return paperFileName(record, paper, revision ?? 1);
+}
+
+/** `paper as-built`: the as-built sheets of one well or of an archive’s. */
+export const paperAsBuilt: Command = {
+  name: 'paper as-built',
+  takes: 'RECORD.json|ARCHIVE [--well NUMBER] [--paper A4|A3] -o OUT.pdf|OUT.svg|FOLDER/',
+  says: 'Writes the as-built sheet; several pages of an SVG become OUT-1.svg and so on',
+  options: {
+    well: { type: 'string' },
+    paper: { type: 'string' },
+    output: { type: 'string', short: 'o' },
+  },
+  run(given, world) {
+    const wanted = readWanted(given, world);
+    if (!wanted.ok) return wanted;
+    const { paper, target, wells } = wanted.value;
+    const common = { paper, fonts: readFonts(), madeAt: world.now() };
+    const names = uniqueNames(wells.map((well) => sheetName(well, paper)));
+    let erring = false;
+    for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
+      const known = revision === undefined ? {} : { revision };
+      const sheet = makeAsBuilt(record, { ...common, ...known });
+      const written = writeSheet(sheet, target, names[at]!, world);
+      if (!written.ok) return written;
+      erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
+    }
+    return ok(erring ? 1 : 0);
+  },
+};

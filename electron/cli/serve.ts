@@ -1,0 +1,69 @@
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { ok, type Result } from '../../core/base/result.ts';
+import { openPage } from '../loopback/browser.ts';
+import { startLoopback } from '../loopback/server.ts';
+import { openService } from '../service/openService.ts';
+import type { Service } from '../service/service.ts';
+import { misused, type Command, type World } from './command.ts';
+import { makeDemoArchive } from './demoArchive.ts';
+import { builtPage } from './places.ts';
+
+/** Serves the page until it is to stop, or until its own window is closed. */
+async function servePage(service: Service, inWindow: boolean, world: World): Promise<void> {
+  const stopped = world.asksToStop();
+  const loopback = await startLoopback({ service, pageFolder: builtPage });
+  world.print(`The page is at ${loopback.url} (for this machine only; Ctrl-C ends it)`);
+  const closed = inWindow ? openPage(loopback.newUrl()).closed : new Promise<void>(() => {});
+  try {
+    await Promise.race([stopped, closed]);
+  } finally {
+    await loopback.close();
+  }
+}
+
+async function serveArchive(file: string, inWindow: boolean, world: World): Promise<Result<0>> {
+  const { now: clock, newId, complain } = world;
+  const opened = openService(file, { clock, newId, mustExist: true, onBackupTrouble: complain });
+  if (!opened.ok) return opened;
+  try {
+    await servePage(opened.value.service, inWindow, world);
+  } finally {
+    await opened.value.close();
+  }
+  return ok(0);
+}
+
+/** Without an archive: invented wells, in a folder that goes away at the end. */
+async function serveDemo(inWindow: boolean, world: World): Promise<Result<0>> {
+  const folder = mkdtempSync(path.join(tmpdir(), 'borefolio-demo-'));
+  try {
+    const file = path.join(folder, 'demo.borefolio');
+    const made = makeDemoArchive(file, world);
+    if (!made.ok) return made;
+    world.print('Serving invented wells; changes to them are not kept.');
+    return await serveArchive(file, inWindow, world);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** `serve`: the page behind a server that only this machine reaches. */
+export const serve: Command = {
+  name: 'serve',
+  takes: '[ARCHIVE] [--window]',
+  says: 'Serves the page to this machine and prints its address; --window opens it in a browser',
+  options: { window: { type: 'boolean' } },
+  run({ words, options }, world) {
+    const [file, ...more] = words;
+    if (more.length > 0) return misused(`Name one archive only; ${more.join(' ')} is too much.`);
+    if (!existsSync(path.join(builtPage, 'index.html')))
+      return misused('The page is not built: run `npm run build` first.');
+    const inWindow = options['window'] === true;
+    if (file === undefined) return serveDemo(inWindow, world);
+    const target = path.resolve(world.folder, file);
+    if (!existsSync(target)) return misused(`There is no archive ${file}: check its path.`);
+    return serveArchive(target, inWindow, world);
+  },
+};

@@ -1,0 +1,110 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { ownFolder, putRecord, type } from './typed.ts';
+
+const demo = (name: string) => path.resolve(import.meta.dirname, '../../../demo-data', name);
+const isPdf = (file: string) => readFileSync(file).subarray(0, 5).toString() === '%PDF-';
+
+async function demoArchive(folder: string) {
+  await type(folder, ['demo-archive', 'demo.borefolio']);
+  return 'demo.borefolio';
+}
+
+describe('borefolio paper as-built', () => {
+  it('writes a record’s sheet as a PDF, the same bytes each time', async () => {
+    const folder = ownFolder();
+    const record = demo('hand-drilled-32m.json');
+    const first = await type(folder, ['paper', 'as-built', record, '-o', 'one.pdf']);
+    await type(folder, ['paper', 'as-built', record, '-o', 'two.pdf']);
+    expect(first).toMatchObject({ code: 0, out: ['Written: one.pdf'] });
+    expect(isPdf(path.join(folder, 'one.pdf'))).toBe(true);
+    const [one, two] = ['one.pdf', 'two.pdf'].map((name) => readFileSync(path.join(folder, name)));
+    expect(one!.equals(two!)).toBe(true);
+  });
+
+  it('writes an SVG a page', async () => {
+    const folder = ownFolder();
+    const record = demo('hand-drilled-32m.json');
+    const { out } = await type(folder, ['paper', 'as-built', record, '-o', 'sheet.svg']);
+    const files = readdirSync(folder).sort();
+    expect(files.length).toBeGreaterThan(0);
+    expect(files).toEqual(
+      files.length === 1 ? ['sheet.svg'] : files.map((_, at) => `sheet-${at + 1}.svg`),
+    );
+    expect(out).toHaveLength(files.length);
+    for (const file of files) expect(readFileSync(path.join(folder, file), 'utf8')).toMatch(/<svg/);
+  });
+
+  it('takes A3 for a larger page', async () => {
+    const folder = ownFolder();
+    const record = demo('shallow-direct-action-9m.json');
+    const write = (paper: string) =>
+      type(folder, ['paper', 'as-built', record, '--paper', paper, '-o', `${paper}.svg`]);
+    await write('A4');
+    await write('a3');
+    const viewBox = (name: string) => {
+      const file = readdirSync(folder).find((one) => one.startsWith(name))!;
+      return /viewBox="([^"]+)"/.exec(readFileSync(path.join(folder, file), 'utf8'))?.[1];
+    };
+    const [wide, high] = viewBox('a3')!.split(' ').slice(2).map(Number);
+    expect([wide, high].sort()).toEqual([297, 420]);
+    expect(viewBox('A4')!.split(' ').slice(2).map(Number).sort()).toEqual([210, 297]);
+  });
+
+  it('finds a well of an archive by its number', async () => {
+    const folder = ownFolder();
+    const args = ['paper', 'as-built', await demoArchive(folder), '-o', 'sheet.pdf'];
+    const { code } = await type(folder, [...args, '--well', 'KV-25-011']);
+    expect(code).toBe(0);
+    expect(isPdf(path.join(folder, 'sheet.pdf'))).toBe(true);
+  });
+
+  it('asks which well, and names those that are there', async () => {
+    const folder = ownFolder();
+    const args = ['paper', 'as-built', await demoArchive(folder), '-o', 'sheet.pdf'];
+    const which = await type(folder, args);
+    expect(which.code).toBe(2);
+    expect(which.err[0]).toMatch(
+      /^demo\.borefolio has \d+ wells: choose one with --well NUMBER .*KV-25-011/,
+    );
+    const wrong = await type(folder, [...args, '--well', 'KV-99']);
+    expect(wrong.code).toBe(2);
+    expect(wrong.err[0]).toContain('no well with the number KV-99');
+  });
+
+  it('writes a sheet for every well into a folder', async () => {
+    const folder = ownFolder();
+    const archive = await demoArchive(folder);
+    const { out } = await type(folder, ['paper', 'as-built', archive, '-o', 'sheets/']);
+    const wells = readdirSync(demo('')).filter((name) => name.endsWith('.json'));
+    expect(readdirSync(path.join(folder, 'sheets'))).toHaveLength(wells.length);
+    expect(out).toHaveLength(wells.length);
+  });
+
+  it('writes the sheet of a record with errors, says them and gives 1', async () => {
+    const folder = ownFolder();
+    const log = [
+      { from: 0, to: 4, material: 'clay' },
+      { from: 3, to: 6, material: 'sand' },
+    ];
+    const args = ['paper', 'as-built', putRecord(folder, { log }), '-o', 'sheet.pdf'];
+    const { code, err } = await type(folder, args);
+    expect(code).toBe(1);
+    expect(err[0]).toMatch(/^record\.json: log\[1\]/);
+    expect(isPdf(path.join(folder, 'sheet.pdf'))).toBe(true);
+  });
+
+  it.each([
+    [['-o', 'sheet.docx'], 'ends in neither .pdf nor .svg'],
+    [[], 'Say where to write'],
+    [['-o', 'sheet.pdf', '--paper', 'B5'], 'There is no paper B5'],
+  ])('refuses %j as not understood', async (options, sentence) => {
+    const folder = ownFolder();
+    const args = ['paper', 'as-built', putRecord(folder, {}), ...options];
+    const { code, err } = await type(folder, args);
+    expect(code).toBe(2);
+    expect(err.join()).toContain(sentence);
+    expect(readdirSync(folder)).toEqual(['record.json']);
+  });
+});
