@@ -1,0 +1,100 @@
+import type { WellRecord } from '../schema.ts';
+import { troubleAt, type Trouble } from '../trouble.ts';
+
+/** A day or a moment and where it stands. */
+interface Dated {
+  readonly path: string;
+  readonly at: string | undefined;
+}
+
+const dayLength = 'YYYY-MM-DD'.length;
+
+function isDay(at: string): boolean {
+  return at.length === dayLength;
+}
+
+/** Moments are compared as such; where either is a day alone, by their days. */
+function isBefore(a: string, b: string): boolean {
+  if (isDay(a) || isDay(b)) return a.slice(0, dayLength) < b.slice(0, dayLength);
+  return Date.parse(a) < Date.parse(b);
+}
+
+function notBefore(later: Dated, earlier: Dated): Trouble[] {
+  if (later.at === undefined || earlier.at === undefined) return [];
+  if (!isBefore(later.at, earlier.at)) return [];
+  return [troubleAt(later.path, `${later.at} is before ${earlier.path} ${earlier.at}`)];
+}
+
+function checkPairs({ bore, development, quality, disinfection }: WellRecord): Trouble[] {
+  const pair = (path: string, first: Dated, last: Dated) =>
+    notBefore(
+      { ...last, path: `${path}.${last.path}` },
+      { ...first, path: `${path}.${first.path}` },
+    );
+  return [
+    ...pair(
+      'bore',
+      { path: 'startedOn', at: bore?.startedOn },
+      { path: 'finishedOn', at: bore?.finishedOn },
+    ),
+    ...(development ?? []).flatMap(({ startedAt, endedAt }, at) =>
+      pair(
+        `development[${at}]`,
+        { path: 'startedAt', at: startedAt },
+        { path: 'endedAt', at: endedAt },
+      ),
+    ),
+    ...(quality ?? []).flatMap(({ takenAt, receivedAt }, at) =>
+      pair(
+        `quality[${at}]`,
+        { path: 'takenAt', at: takenAt },
+        { path: 'receivedAt', at: receivedAt },
+      ),
+    ),
+    ...(disinfection ?? []).flatMap(({ at: begun, pumpedOffAt }, at) =>
+      pair(
+        `disinfection[${at}]`,
+        { path: 'at', at: begun },
+        { path: 'pumpedOffAt', at: pumpedOffAt },
+      ),
+    ),
+  ];
+}
+
+/** What cannot have been before drilling began. */
+function checkAfterStart(record: WellRecord): Trouble[] {
+  const { bore, strikes, development, tests, quality, headworks, pump } = record;
+  const start = { path: 'bore.startedOn', at: bore?.startedOn };
+  const listed = (path: string, key: string, dates: readonly (string | undefined)[] = []) =>
+    dates.map((at, row) => ({ path: `${path}[${row}].${key}`, at }));
+  const after = [
+    ...listed(
+      'strikes',
+      'at',
+      strikes?.map(({ at }) => at),
+    ),
+    ...listed(
+      'development',
+      'startedAt',
+      development?.map(({ startedAt }) => startedAt),
+    ),
+    ...listed(
+      'tests',
+      'startedAt',
+      tests?.map(({ startedAt }) => startedAt),
+    ),
+    ...listed(
+      'quality',
+      'takenAt',
+      quality?.map(({ takenAt }) => takenAt),
+    ),
+    { path: 'headworks.builtOn', at: headworks?.builtOn },
+    { path: 'pump.installedOn', at: pump?.installedOn },
+  ];
+  return after.flatMap((later) => notBefore(later, start));
+}
+
+/** Days and moments out of order. */
+export function checkDates(record: WellRecord): Trouble[] {
+  return [...checkPairs(record), ...checkAfterStart(record)];
+}
