@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readMapping, readTables, type TableMapping } from '../../../../core/exchange/index.ts';
+import { currentVersion } from '../../../../core/record/schema.ts';
 
 function mappingOf(...tables: object[]): TableMapping {
   const read = readMapping({ tables });
@@ -32,7 +33,7 @@ describe('a log table', () => {
     expect(troubles).toEqual([]);
     expect(records).toEqual([
       {
-        schemaVersion: 1,
+        schemaVersion: currentVersion,
         identity: { number: 'W2' },
         log: [
           { from: 0, to: 4, material: 'clay', words: 'a' },
@@ -40,7 +41,7 @@ describe('a log table', () => {
         ],
       },
       {
-        schemaVersion: 1,
+        schemaVersion: currentVersion,
         identity: { number: 'W1' },
         log: [{ from: 0, to: 2, material: 'clay', words: 'c' }],
       },
@@ -153,7 +154,7 @@ describe('a wells table', () => {
 
   it('takes the words that stand for an empty cell as nothing', () => {
     const { records } = wellsOf({ absent: ['n/a'] }, 'W1,n/a,n/a,n/a');
-    expect(records).toEqual([{ schemaVersion: 1, identity: { number: 'W1' } }]);
+    expect(records).toEqual([{ schemaVersion: currentVersion, identity: { number: 'W1' } }]);
   });
 });
 
