@@ -6,6 +6,9 @@ import { runCommand } from './runCommand.mjs';
 /** A desktop program that ends this soon with a fault has not opened its window. */
 const startSeconds = 10;
 
+/** Where the sheets go that no window can show. */
+const sheets = 'out/sheets/';
+
 /** @param {string} archive */
 function openWindow(archive) {
   say('Opening the program in a browser’s window; Ctrl-C ends it.');
@@ -26,8 +29,9 @@ async function openElectron(archive) {
 /** @param {string} archive */
 async function openPapers(archive) {
   say('No display is there: writing the as-built sheets, then serving the page.');
-  const written = await runBorefolio(['paper', 'as-built', archive, '-o', 'out/']);
-  return written.code === 0 ? runBorefolio(['serve', archive]) : written;
+  const written = await runBorefolio(['paper', 'as-built', archive, '-o', sheets]);
+  // 1: some record has errors; they are said, and the sheets are there all the same.
+  return written.code === 2 ? written : runBorefolio(['serve', archive]);
 }
 
 const openers = { electron: openElectron, window: openWindow, papers: openPapers };

@@ -6,5 +6,5 @@ import { bundlePage } from './bundlePage.ts';
 
 const top = path.resolve(import.meta.dirname, '../..');
 await bundlePage(top);
-await bundleCli(top);
 await bundleElectron(top);
+await bundleCli(top);
