@@ -33,6 +33,7 @@ function chainSections(rows: readonly Values[]): Values[] {
   return byEnd.map((row, at) => ({ from: byEnd[at - 1]?.['to'] ?? 0, ...row }));
 }
 
+/** Told at the lower piece, since that is the row to correct or to complete. */
 function gapTrouble(below: Entry, aboveM: number, belowM: number): TableTrouble {
   return {
     file: below.mapped.file,
@@ -45,6 +46,7 @@ function gapTrouble(below: Entry, aboveM: number, belowM: number): TableTrouble 
   };
 }
 
+/** Strings of all pieces; each piece is led back to its row by identity. */
 function stringsOf(entries: readonly Entry[]) {
   const entryOf = new Map<Piece, Entry>(entries.map((entry) => [pieceOf(entry.values), entry]));
   const { strings, gaps } = joinPieces([...entryOf.keys()]);
@@ -78,6 +80,7 @@ function noStringTrouble({ mapped, line, values }: Entry): TableTrouble {
   };
 }
 
+/** A fill that names a string gets its index; one that names none leaves it open. */
 function fillsOf(entries: readonly Entry[], strings: readonly JoinedString[]) {
   const fills: AnnulusFill[] = [];
   const troubles: TableTrouble[] = [];
@@ -105,6 +108,7 @@ export function assemble(well: string, entries: readonly Entry[]): Assembled {
   const { bore, identity, ...chapters } = nest(valuesOf('wells')[0] ?? {});
   const { strings, troubles } = stringsOf(of('pieces'));
   const annulus = fillsOf(of('fills'), strings);
+  // Every row has been checked, so what the schema refuses here is a defect and may throw.
   const record = wellRecord.parse({
     schemaVersion: currentVersion,
     identity: { number: well, ...(identity as object | undefined) },

@@ -47,7 +47,9 @@ function textOf(one: Source, cells: CellsByColumn, writing: Writing, joint: stri
 
 const columnOf = (one: Source) => one.column ?? one.columns?.join(' + ') ?? '';
 
+/** Marks for thousands are refused: `1.250` would be read as either number. */
 function readNumber(text: string, decimal: '.' | ','): number | undefined {
+  // With a decimal comma a point makes the text unreadable, so that it is not taken for one.
   const plain = decimal === ',' ? text.replace('.', '?').replace(',', '.') : text;
   return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : undefined;
 }
@@ -65,6 +67,7 @@ function countCell(text: string, one: Source): Cell {
   return { column: columnOf(one), sentence: `"${text}" is not a whole number.` };
 }
 
+/** A length in the record's unit; the unit comes from the mapping or from the row itself. */
 function lengthCell(
   text: string,
   one: Source,
@@ -83,6 +86,7 @@ function lengthCell(
   return { value: convertLength(read.value as number, unit, to) };
 }
 
+/** Gregorian, since a date library would bring its own time zone. */
 const daysOf = (year: number, month: number) =>
   month === 2
     ? (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0
@@ -110,6 +114,7 @@ function dayCell(text: string, one: Source, writing: Writing): Cell {
   return { column: columnOf(one), sentence };
 }
 
+/** A day alone stays a day; the mapping's offset serves times that carry none. */
 function momentCell(text: string, one: Source, writing: Writing): Cell {
   const day = readDay(text, writing.dateOrder);
   if (day === undefined) return dayCell(text, one, writing);
@@ -132,6 +137,7 @@ function translate(text: string, one: Source): string | readonly string[] | null
   return one.words === undefined ? text : lookUp(text, one.words);
 }
 
+/** A word of the mapping's table, or one of the record's own where there is no table. */
 function wordCell(text: string, one: Source, field: Field): Cell {
   const word = translate(text, one);
   if (word === null) return nothing;
@@ -140,12 +146,14 @@ function wordCell(text: string, one: Source, field: Field): Cell {
   return { column: columnOf(one), sentence };
 }
 
+/** Second materials; words that name none are silent, since the log keeps its words anyway. */
 function materialsCell(text: string, one: Source): Cell {
   const found = [translate(text, one) ?? []].flat();
   const known = materials.filter((material) => found.includes(material));
   return known.length === 0 ? nothing : { value: known.map((material) => ({ material })) };
 }
 
+/** Text stays as written where the table of words does not know it. */
 function textCell(text: string, one: Source): Cell {
   const said = one.words === undefined ? text : lookUp(text, one.words);
   if (said === null) return nothing;

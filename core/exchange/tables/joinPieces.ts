@@ -35,10 +35,12 @@ const sameDepthM = 0.001;
 const bottomOf = ({ pieces }: JoinedString): DepthM => pieces.at(-1)!.to;
 const topOf = ({ pieces }: JoinedString): DepthM => pieces[0]!.from;
 
+/** Unknown diameters count as the narrowest. */
 function widest({ pieces }: JoinedString): Millimetres {
   return Math.max(...pieces.map(({ component }) => component.outside ?? 0));
 }
 
+/** Pieces of strings that the source tells apart never join. */
 function adjoins(string: JoinedString, piece: Piece): boolean {
   return string.name === piece.string && Math.abs(bottomOf(string) - piece.from) < sameDepthM;
 }

@@ -31,6 +31,7 @@ const sources = z.preprocess(
   z.array(source).min(1),
 );
 
+/** How cells are written, for all tables or for one. */
 const reading = {
   delimiter: z.string().length(1).describe('Between cells; comma where absent.').optional(),
   decimal: z.enum(['.', ',']).describe('Decimal mark; point where absent.').optional(),
@@ -71,6 +72,7 @@ export function sourcesOf(mapped: MappedTable, name: string): readonly Source[] 
   return mapped.fields[name] ?? [];
 }
 
+/** A word that the mapping leads to and the record does not know. */
 function strangeWord(field: Field, one: Source): string | undefined {
   if (!field.words) return undefined;
   const meant = one.value === undefined ? [] : [one.value];
@@ -87,6 +89,7 @@ function faultOf(field: Field, one: Source): string | undefined {
   return `has the word "${word}", which is none of ${field.words!.join(', ')}`;
 }
 
+/** Checks what the schema cannot: fields by kind, units of lengths, words of lists. */
 function faultOfTable(mapped: MappedTable): string | undefined {
   const known: Readonly<Record<string, Field>> = fieldsOf[mapped.kind];
   for (const name of Object.keys(mapped.fields)) {
@@ -100,6 +103,7 @@ function faultOfTable(mapped: MappedTable): string | undefined {
   return missingField(mapped.kind, mapped.fields);
 }
 
+/** A needed field that no source is given for; every row would be left out. */
 function missingField(kind: TableKind, given: MappedTable['fields']): string | undefined {
   const name = Object.entries(fieldsOf[kind]).find(
     ([key, field]) => field.required === true && !(key in given),

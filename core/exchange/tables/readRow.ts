@@ -48,17 +48,20 @@ function keepHalfTime(values: Values): Values {
   return { ...rest, at: day, remark };
 }
 
+/** The column to look at for a field: its first source's. */
 function columnFor(mapped: MappedTable, name: string): string {
   const [one] = sourcesOf(mapped, name);
   return one?.column ?? one?.columns?.join(' + ') ?? '';
 }
 
+/** An interval without thickness says nothing; one upside down is a slip of the pen. */
 function orderTroubles(mapped: MappedTable, { from, to }: Values): RowTrouble[] {
   if (typeof from !== 'number' || typeof to !== 'number' || to > from) return [];
   const sentence = `The lower end, ${to} m, does not lie below the upper end, ${from} m.`;
   return [{ column: columnFor(mapped, 'to'), sentence }];
 }
 
+/** What the record's schema refuses, in the sentences that it has for records. */
 function recordTroubles(mapped: MappedTable, values: Values): RowTrouble[] {
   const record = { schemaVersion: currentVersion, ...aloneInRecord[mapped.kind](values) };
   const issues = wellRecord.safeParse(record).error?.issues ?? [];

@@ -19,11 +19,13 @@ export interface TablesRead {
   readonly troubles: readonly TableTrouble[];
 }
 
+/** What came of one table: rows that stand, each with its well, and those that do not. */
 interface TableRead {
   readonly entries: readonly (Entry & { readonly well: string })[];
   readonly troubles: readonly TableTrouble[];
 }
 
+/** Makes a trouble of a row that was left out. */
 type Say = (line: number, column: string, sentence: string) => TableTrouble;
 
 const leftOut = 'Correct it and read the file again; the row was left out.';
@@ -38,6 +40,7 @@ function columnsNeeded(mapped: MappedTable): string[] {
   return [...new Set([mapped.well, ...named])].filter((column) => column !== undefined);
 }
 
+/** A column that is missing or doubled spoils every row, so the table is not read at all. */
 function headingTroubles(mapped: MappedTable, { heading }: Rows, say: Say): TableTrouble[] {
   const twice = heading.filter((name, at) => heading.indexOf(name) !== at);
   return columnsNeeded(mapped).flatMap((column) => {
@@ -48,6 +51,7 @@ function headingTroubles(mapped: MappedTable, { heading }: Rows, say: Say): Tabl
   });
 }
 
+/** What all rows of a table have in common. */
 interface Context {
   readonly mapped: MappedTable;
   readonly heading: readonly string[];
@@ -119,6 +123,7 @@ function setApartRepeats(read: TableRead, seen: Set<string>): TableRead {
   };
 }
 
+/** Keeps the order of first sight, so that the same files always give the same list. */
 function byWell(entries: TableRead['entries']): Map<string, Entry[]> {
   const wells = new Map<string, Entry[]>();
   for (const entry of entries) {
@@ -134,6 +139,7 @@ function byTableAndLine(mapping: TableMapping) {
   return (a: TableTrouble, b: TableTrouble) => place(a) - place(b) || a.line - b.line;
 }
 
+/** A file that nobody asked for is told, lest its wells be missed without a word. */
 function unnamedTroubles(mapping: TableMapping, files: readonly TableFile[]): TableTrouble[] {
   const unnamed = files.filter(({ name }) => !mapping.tables.some(({ file }) => file === name));
   return unnamed.map(({ name }) => ({
