@@ -1,8 +1,9 @@
 import type { Finding } from '../base/finding.ts';
+import { known } from '../base/known.ts';
+import { tapeToleranceM } from './bore.ts';
 import type { WellCell } from './column.ts';
 import { preferFill, sameSpace, spaceOf, type Fill, type Space } from './fills.ts';
 import { found, type Resolved } from './findings.ts';
-import { known } from './pieceSize.ts';
 import { covers, joinLaid, type Laid } from './range.ts';
 import { pouredLitres, ringsLitres } from './volumes.ts';
 import type { AnnulusZone, Ring, StringModel } from './wellModel.ts';
@@ -150,12 +151,13 @@ function checkOverlaps(
   );
 }
 
+/** Stretches that nobody wrote of; those shorter than a tape tells apart are let pass. */
 function checkUnrecorded(
   zones: readonly AnnulusZone[],
   label: (index: number) => string | number,
 ): Finding[] {
   return zones
-    .filter(({ fill }) => fill === 'unrecorded')
+    .filter(({ fill, fromM, toM }) => fill === 'unrecorded' && toM - fromM > tapeToleranceM)
     .map(({ around, fromM, toM }) =>
       around === undefined
         ? found('annulus.unrecordedHole', 'annulus', {}, { fromM, toM })

@@ -1,10 +1,10 @@
 import type { Finding } from '../base/finding.ts';
+import { known } from '../base/known.ts';
 import type { DepthM, Metres } from '../base/units.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { Level } from '../record/water.ts';
 import { nestStrings } from './column.ts';
 import { found, type Resolved } from './findings.ts';
-import { known } from './pieceSize.ts';
 import { roundDepth } from './range.ts';
 import type { LevelModel, StringModel } from './wellModel.ts';
 

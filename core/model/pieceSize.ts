@@ -1,4 +1,5 @@
 import type { Finding } from '../base/finding.ts';
+import { known } from '../base/known.ts';
 import type { RecordPath } from '../base/recordPath.ts';
 import type { Metres, Millimetres } from '../base/units.ts';
 import type { Component } from '../record/strings.ts';
@@ -29,13 +30,6 @@ function positive(value: number | undefined): number | undefined {
 
 function upperOutside(component: Component, outsideMm: number | undefined): number | undefined {
   return component.kind === 'reducer' ? positive(component.upperOutside) : outsideMm;
-}
-
-/** Keeps only the keys whose values are known. */
-export function known<T extends object>(values: T): { [K in keyof T]?: NonNullable<T[K]> } {
-  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]?: NonNullable<T[K]>;
-  };
 }
 
 function sizesOf(component: Component) {

@@ -1,9 +1,9 @@
 import type { Finding } from '../base/finding.ts';
+import { known } from '../base/known.ts';
 import type { DepthM, Millimetres } from '../base/units.ts';
 import type { Pump } from '../record/headworks.ts';
 import { nestStrings } from './column.ts';
 import { found, type Resolved } from './findings.ts';
-import { known } from './pieceSize.ts';
 import type { PumpModel, StringModel } from './wellModel.ts';
 
 type Label = (index: number) => string | number;

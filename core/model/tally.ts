@@ -1,26 +1,24 @@
 import type { Finding } from '../base/finding.ts';
+import { known } from '../base/known.ts';
 import type { DepthM, Metres } from '../base/units.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { CasingString } from '../record/strings.ts';
 import { found, type Resolved } from './findings.ts';
-import { known, sizeComponent, type SizedComponent } from './pieceSize.ts';
+import { sizeComponent, type SizedComponent } from './pieceSize.ts';
 import { isRange, roundDepth } from './range.ts';
-import { placeString, stringLabel } from './setting.ts';
+import { placeString, stringLabel, type Placing } from './setting.ts';
 import type { PieceModel, StringModel } from './wellModel.ts';
-
-/** One piece of a tally before it is placed; the joint is the one to the piece below. */
-type LoosePiece = SizedComponent;
 
 /**
  * How far a piece goes into the one below. A joint longer than either piece is no joint: it is
  * counted as 0 and said.
  */
-function jointM(piece: LoosePiece, below: LoosePiece | undefined): Metres {
+function jointM(piece: SizedComponent, below: SizedComponent | undefined): Metres {
   if (!below) return 0;
   return piece.insertionM < Math.min(piece.lengthM, below.lengthM) ? piece.insertionM : 0;
 }
 
-function checkJoints(pieces: readonly LoosePiece[], string: string | number): Finding[] {
+function checkJoints(pieces: readonly SizedComponent[], string: string | number): Finding[] {
   const bad = pieces.filter((piece, at) => {
     const below = pieces[at - 1];
     return below && jointM(piece, below) !== piece.insertionM;
@@ -36,13 +34,13 @@ function checkJoints(pieces: readonly LoosePiece[], string: string | number): Fi
 }
 
 /** Sum of lengths less the joints, bottom-up. */
-export function tallyLength(pieces: readonly LoosePiece[]): Metres {
+export function tallyLength(pieces: readonly SizedComponent[]): Metres {
   return roundDepth(
     pieces.reduce((sum, piece, at) => sum + piece.lengthM - jointM(piece, pieces[at - 1]), 0),
   );
 }
 
-function centraliserDepths({ component, lengthM }: LoosePiece, bottomM: DepthM): DepthM[] {
+function centraliserDepths({ component, lengthM }: SizedComponent, bottomM: DepthM): DepthM[] {
   return (component.centralisers ?? [])
     .filter((heightM) => heightM >= 0 && heightM <= lengthM)
     .map((heightM) => roundDepth(bottomM - heightM))
@@ -67,7 +65,7 @@ function checkCentralisers(
   );
 }
 
-function pieceAt(piece: LoosePiece, bottomM: DepthM, insertionM: Metres): PieceModel {
+function pieceAt(piece: SizedComponent, bottomM: DepthM, insertionM: Metres): PieceModel {
   const { component, outsideMm, upperOutsideMm, wallMm, insideMm } = piece;
   const { material, slotWidth, slotSpacing, openArea } = component;
   return {
@@ -87,7 +85,7 @@ function pieceAt(piece: LoosePiece, bottomM: DepthM, insertionM: Metres): PieceM
 }
 
 /** Stands the pieces one on the other, the first with its lower end at `bottomM`; bottom-up. */
-function stack(pieces: readonly LoosePiece[], bottomM: DepthM): PieceModel[] {
+function stack(pieces: readonly SizedComponent[], bottomM: DepthM): PieceModel[] {
   const stood: PieceModel[] = [];
   for (const [at, piece] of pieces.entries()) {
     const insertionM = jointM(piece, pieces[at - 1]);
@@ -97,15 +95,38 @@ function stack(pieces: readonly LoosePiece[], bottomM: DepthM): PieceModel[] {
   return stood;
 }
 
-function loosePieces(components: readonly SizedComponent[]): LoosePiece[] {
+function loosePieces(components: readonly SizedComponent[]): SizedComponent[] {
   return components.flatMap((sized) =>
-    sized.lengthM > 0 ? Array<LoosePiece>(sized.count).fill(sized) : [],
+    sized.lengthM > 0 ? Array<SizedComponent>(sized.count).fill(sized) : [],
   );
 }
 
 function capPath(string: CasingString, path: string): string | undefined {
   const at = string.components.findIndex(({ kind, count }) => kind === 'cap' && count !== 0);
   return at === 0 ? `${path}.components[${at}]` : undefined;
+}
+
+function stringModel(
+  string: CasingString,
+  index: number,
+  pieces: readonly PieceModel[],
+  { bottomM, placedBy }: Placing,
+): StringModel | undefined {
+  const topM = pieces.at(-1)?.topM ?? bottomM;
+  const path = `strings[${index}]`;
+  const placed = pieces.every((piece) => isRange({ fromM: piece.topM, toM: piece.bottomM }));
+  if (!placed || pieces.length === 0) return undefined;
+  return {
+    index,
+    ...known({ name: string.name, capPath: capPath(string, path) }),
+    path,
+    pieces: pieces.toReversed(),
+    topM,
+    bottomM,
+    tallyM: roundDepth(bottomM - topM),
+    stickUpM: roundDepth(-topM),
+    placedBy,
+  };
 }
 
 function resolveString(
@@ -119,35 +140,20 @@ function resolveString(
   const sized = string.components.map((component, at) =>
     sizeComponent(component, `${path}.components[${at}]`, label),
   );
-  const components = sized.map(({ value }) => value);
-  const loose = loosePieces(components);
+  const loose = loosePieces(sized.map(({ value }) => value));
   const placing = placeString(record, index, tallyLength(loose), holeM);
-  const stood = stack(loose, placing.value.bottomM);
-  const topM = stood.at(-1)?.topM ?? placing.value.bottomM;
-  const { bottomM, placedBy } = placing.value;
+  const value = stringModel(string, index, stack(loose, placing.value.bottomM), placing.value);
   const findings = [
     ...sized.flatMap((one) => one.findings),
     ...checkJoints(loose, label),
-    ...components.flatMap((one) => checkCentralisers(one, label)),
+    ...sized.flatMap((one) => checkCentralisers(one.value, label)),
   ];
-  if (!stood.every((piece) => isRange({ fromM: piece.topM, toM: piece.bottomM })) || !stood[0])
-    return {
-      value: undefined,
-      findings: [...findings, found('string.noPieces', path, { string: label })],
-    };
   return {
-    value: {
-      index,
-      ...known({ name: string.name, capPath: capPath(string, path) }),
-      path,
-      pieces: stood.reverse(),
-      topM,
-      bottomM,
-      tallyM: roundDepth(bottomM - topM),
-      stickUpM: roundDepth(-topM),
-      placedBy,
-    },
-    findings: [...findings, ...placing.findings],
+    value,
+    findings: [
+      ...findings,
+      ...(value ? placing.findings : [found('string.noPieces', path, { string: label })]),
+    ],
   };
 }
 

@@ -91,7 +91,10 @@ export interface PieceModel {
   readonly path: RecordPath;
 }
 
-/** A body of revolution: a ring, or the full hole where `innerMm` is 0. */
+/**
+ * A body of revolution: a ring, or the full hole where `innerMm` is 0. A reducer counts as the
+ * cylinder that takes up as much.
+ */
 export interface Ring {
   readonly fromM: DepthM;
   readonly toM: DepthM;

@@ -85,6 +85,12 @@ describe('the annulus of one string', () => {
     expect(said(model, 'annulus.unrecorded')).toEqual([]);
   });
 
+  it('lets pass a gap that is shorter than a tape tells apart', () => {
+    const model = single([{ from: 0, to: 29.97, fill: 'gravelPack' }], 29.97);
+    expect(model.annulus[1]).toMatchObject({ fromM: 29.97, toM: 30, fill: 'unrecorded' });
+    expect(model.findings).toEqual([]);
+  });
+
   it('is cut at ground and at the foot of the hole', () => {
     const model = single([{ from: -0.2, to: 31, fill: 'gravelPack' }]);
     expect(zones(model)).toEqual([[0, 30, 'gravelPack']]);
