@@ -32,7 +32,8 @@ function drawBox(kit: Kit, role: Mark['role'], mark: Mark | undefined, at: numbe
   const foot = y + height;
   const inner = { x: x + 2, y: y + 3.4, width: width - 4, height: height - 9.6 };
   const look = { source, widest: width - 2.4 };
-  const name = [mark?.name, mark?.organisation].filter(Boolean).join(', ');
+  const who = mark ? [mark.name, mark.on].filter(Boolean).join(', ') : `${title.name}:`;
+  const forWhom = mark ? (mark.organisation ?? '') : `${title.markDate}:`;
   return group(
     'mark',
     [
@@ -40,8 +41,8 @@ function drawBox(kit: Kit, role: Mark['role'], mark: Mark | undefined, at: numbe
       ...letter(kit, roles[role], x + 1.2, y + 2.7, { face: 'bold', widest: width - 2.4 }),
       ...(mark ? drawStrokes(mark, inner, source!) : []),
       line([x + 1.2, foot - 6.1], [x + width - 1.2, foot - 6.1], solid('thin')),
-      ...letter(kit, name === '' ? `${title.name}:` : name, x + 1.2, foot - 3.7, look),
-      ...letter(kit, mark?.on ?? `${title.markDate}:`, x + 1.2, foot - 0.9, look),
+      ...letter(kit, who, x + 1.2, foot - 3.7, look),
+      ...letter(kit, forWhom, x + 1.2, foot - 0.9, look),
     ],
     { source },
   );

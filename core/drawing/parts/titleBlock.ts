@@ -12,6 +12,7 @@ export const titleBlockHeight: PaperMm = 33.5;
 export interface TitleFields {
   readonly client: string;
   readonly programme: string;
+  readonly contract: string;
   readonly contractor: string;
   readonly supervisor: string;
   readonly title: string;
@@ -48,13 +49,19 @@ function fittingLook(kit: Kit, cell: Cell, widest: PaperMm): TextLook {
 }
 
 function drawCell(kit: Kit, cell: Cell): Item[] {
-  const { box, label, value } = cell;
+  const { box, label, value, lettering } = cell;
   const widest = box.width - 2;
   const look = fittingLook(kit, cell, widest);
   return [
     rectangle(box, { stroke: solid('thin') }),
     ...letter(kit, label, box.x + 1, box.y + 2.5, { widest }),
-    ...letter(kit, value, box.x + 1, box.y + box.height - 0.9, look),
+    ...letter(
+      kit,
+      value,
+      box.x + 1,
+      box.y + box.height - (lettering === 'title' ? 2.4 : 0.9),
+      look,
+    ),
   ];
 }
 
@@ -71,7 +78,7 @@ function row(cells: readonly RowCell[], x: PaperMm, y: PaperMm, height: PaperMm)
 }
 
 const rowHeight: PaperMm = 6.7;
-const widths = { left: 62, centre: 72, right: 46 } as const;
+const widths = { left: 68, centre: 68, right: 44 } as const;
 
 /** A cell two rows high for the name or number that the eye looks for. */
 function tall([label, value, width, source]: RowCell, x: PaperMm, y: PaperMm): Cell {
@@ -90,8 +97,9 @@ function leftCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] 
     [[title.contractor, fields.contractor, widths.left, 'identity.contractor']],
     [[title.supervisor, fields.supervisor, widths.left, 'identity.supervisor']],
     [
-      [title.datum, title.datumText, 38],
-      [title.coordinates, title.coordinatesText, 24],
+      [title.datum, title.datumText, 31],
+      [title.coordinates, title.coordinatesText, 17],
+      [title.contract, fields.contract, 20, 'identity.contract'],
     ],
   ];
 }
@@ -102,8 +110,8 @@ function centreCells({ words }: Kit, fields: TitleFields): RowCell[][] {
     [[title.place, fields.place, widths.centre, 'site.spot']],
     [[title.district, fields.district, widths.centre, 'site.district']],
     [
-      [title.documentType, fields.documentType, 56],
-      [title.language, language, 16],
+      [title.documentType, fields.documentType, 54],
+      [title.language, language, 14],
     ],
   ];
 }
@@ -112,11 +120,11 @@ function rightCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][]
   return [
     [[title.status, fields.status, widths.right, 'identity.state']],
     [
-      [title.depthScale, fields.depthScale, 23],
-      [title.widthScale, fields.widthScale, 23],
+      [title.depthScale, fields.depthScale, 22],
+      [title.widthScale, fields.widthScale, 22],
     ],
     [
-      [title.revision, fields.revision, 14],
+      [title.revision, fields.revision, 12],
       [title.date, fields.date, 20],
       [title.sheet, fields.sheet, 12],
     ],

@@ -117,6 +117,7 @@ export interface SheetWords {
       | 'documentType'
       | 'client'
       | 'programme'
+      | 'contract'
       | 'contractor'
       | 'supervisor'
       | 'approval'

@@ -1,5 +1,6 @@
-import type { DepthM, Millimetres } from '../../../base/units.ts';
+import type { DepthM, Millimetres, PaperMm } from '../../../base/units.ts';
 import type { WellModel } from '../../../model/wellModel.ts';
+import { widthScaleFor } from '../../scale.ts';
 import { shownLevels } from '../../parts/section/waterLevels.ts';
 
 /** The depths that a sheet must show: from what stands highest to what reaches deepest. */
@@ -23,13 +24,32 @@ export function extentOf(model: WellModel): { fromM: DepthM; toM: DepthM } {
   return { fromM: Math.min(0, ...highest), toM: toM > 0 ? toM : 1 };
 }
 
-/** The widest thing in the section, or undefined where no diameter is known. */
-export function widestOf({ bore, strings }: WellModel): Millimetres | undefined {
-  const diameters = [
+function diametersOf({ bore, strings }: WellModel): Millimetres[] {
+  const all = [
     ...bore.sections.map(({ diameterMm }) => diameterMm),
     ...strings.flatMap(({ pieces }) =>
       pieces.flatMap(({ outsideMm, upperOutsideMm }) => [outsideMm, upperOutsideMm]),
     ),
-  ].filter((one) => one !== undefined && one > 0);
-  return diameters.length > 0 ? Math.max(...(diameters as number[])) : undefined;
+  ];
+  return all.filter((one) => one !== undefined && one > 0) as Millimetres[];
+}
+
+/** At a smaller scale than this the pipes of a small well can hardly be told apart. */
+const smallestWanted = 20;
+/** How much wider a dug part must be than the rest before it is cut rather than shown whole. */
+const muchWider = 2.5;
+
+/**
+ * The scale of diameters: the largest that shows the widest part whole. Where one part (a dug
+ * shaft) is so wide that the rest would shrink to a line, it is cut, and the rest decides.
+ * Undefined where no diameter is known.
+ */
+export function widthScaleOf(model: WellModel, room: PaperMm): number | undefined {
+  const diameters = diametersOf(model);
+  if (diameters.length === 0) return undefined;
+  const widest = Math.max(...diameters);
+  const whole = widthScaleFor(widest, room);
+  const rest = diameters.filter((one) => one * muchWider <= widest);
+  if (whole <= smallestWanted || rest.length === 0) return whole;
+  return widthScaleFor(Math.max(...rest), room);
 }

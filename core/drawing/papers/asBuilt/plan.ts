@@ -1,5 +1,5 @@
 import type { DepthM, PaperMm } from '../../../base/units.ts';
-import { depthScales, paperLength, widthScaleFor } from '../../scale.ts';
+import { depthScales, paperLength } from '../../scale.ts';
 import { headHeight, layColumns, type Columns, type View } from '../../parts/columns.ts';
 import { descriptionsFit } from '../../parts/descriptions.ts';
 import { hasRates } from '../../parts/rate.ts';
@@ -8,7 +8,7 @@ import { marksHeight } from '../../parts/markBoxes.ts';
 import { titleBlockHeight } from '../../parts/titleBlock.ts';
 import { callsFit } from './wellView.ts';
 import { layBand, layRemarks } from './blocks.ts';
-import { extentOf, widestOf } from './extent.ts';
+import { extentOf, widthScaleOf } from './extent.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 /**
@@ -105,8 +105,7 @@ function viewsOf(
   ranges: readonly Range[],
 ): View[] {
   const { x, y } = input.paper.frame;
-  const widest = widestOf(input.model);
-  const room = columns.section.width - 2;
+  const widthScale = widthScaleOf(input.model, columns.section.width - 2);
   return ranges.map((range, at) => {
     const last = at === ranges.length - 1;
     const height = last ? heights[rest] : heights.full;
@@ -115,7 +114,7 @@ function viewsOf(
       axis: { ...range, scale, top: body.y + (at === 0 ? margin : matchMargin) },
       columns,
       body,
-      ...(widest !== undefined && { widthScale: widthScaleFor(widest, room) }),
+      ...(widthScale !== undefined && { widthScale }),
       first: at === 0,
       last,
     };
@@ -155,7 +154,7 @@ function costOf(input: SheetInput, plan: Plan): number {
   const room = plan.views.reduce((sum, { body }) => sum + body.height, 0);
   return (
     plan.views.length * 13 +
-    (hasOwnPage(plan) ? 6 : 0) +
+    (hasOwnPage(plan) ? 4 : 0) +
     (illegible(input, plan.scale) > 0.25 ? 25 : 0) +
     Math.max(0, 0.6 - drawn / room) * 60 +
     Math.max(0, 1 - drawn / room) * 2

@@ -28,7 +28,8 @@ export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): Ti
   const state = identity.state && words.states[identity.state];
   return {
     client: identity.client ?? '',
-    programme: joined(identity.programme, identity.contract),
+    programme: identity.programme ?? '',
+    contract: identity.contract ?? '',
     contractor: identity.contractor ?? '',
     supervisor: identity.supervisor ?? '',
     title: identity.name ?? site.village ?? identity.number ?? '',

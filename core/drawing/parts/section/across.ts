@@ -9,9 +9,23 @@ export function centreOf(view: View): PaperMm {
   return middleOf(view.columns.section);
 }
 
-/** Half a diameter on paper, at the sheet's scale of diameters. */
-export function halfOf(view: View, diameterMm: Millimetres): PaperMm {
+/** The farthest that anything may stand from the centre line. */
+function mostHalf(view: View): PaperMm {
+  return view.columns.section.width / 2 - 1;
+}
+
+function trueHalf(view: View, diameterMm: Millimetres): PaperMm {
   return diameterMm / 2 / (view.widthScale ?? 10);
+}
+
+/** Whether a diameter is too wide for the column and is drawn cut, with a break line. */
+export function isCut(view: View, diameterMm: Millimetres): boolean {
+  return trueHalf(view, diameterMm) > mostHalf(view) + 1e-9;
+}
+
+/** Half a diameter on paper, at the sheet's scale of diameters; cut at the column's edge. */
+export function halfOf(view: View, diameterMm: Millimetres): PaperMm {
+  return Math.min(trueHalf(view, diameterMm), mostHalf(view));
 }
 
 /** Half the width that stands for a hole or pipe whose diameter nobody recorded. */

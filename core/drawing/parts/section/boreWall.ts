@@ -1,19 +1,33 @@
+import type { PaperMm } from '../../../base/units.ts';
 import type { BoreModel, BoreSectionModel } from '../../../model/wellModel.ts';
 import type { Item } from '../../items.ts';
 import type { Kit } from '../../kit.ts';
 import { letter } from '../../letters.ts';
 import { dashed, letterings, solid } from '../../pens.ts';
 import { shownPart, shows, yAt } from '../../scale.ts';
-import { group, line } from '../../shapes.ts';
+import { group, line, polyline, type Point } from '../../shapes.ts';
 import type { View } from '../columns.ts';
-import { centreOf, edgeAt, sides, unknownHalf } from './across.ts';
+import { centreOf, edgeAt, isCut, sides, unknownHalf } from './across.ts';
+
+/** A narrow zigzag where a part is wider than the column and was cut. */
+function breakLine(x: PaperMm, from: PaperMm, to: PaperMm): Item {
+  const teeth = Math.max(2, Math.round((to - from) / 2.2));
+  const points = Array.from({ length: teeth + 1 }, (_, at): Point => {
+    const swing = at === 0 || at === teeth ? 0 : at % 2 === 0 ? 0.7 : -0.7;
+    return [x + swing, from + ((to - from) * at) / teeth];
+  });
+  return polyline(points, solid('narrow'));
+}
 
 function drawSection(view: View, section: BoreSectionModel): Item[] {
   const part = shownPart(view.axis, section.fromM, section.toM);
   if (!part) return [];
+  const from = yAt(view.axis, part.fromM);
+  const to = yAt(view.axis, part.toM);
+  const cut = isCut(view, section.diameterMm);
   return sides.map((side) => {
     const x = edgeAt(view, side, section.diameterMm);
-    return line([x, yAt(view.axis, part.fromM)], [x, yAt(view.axis, part.toM)], solid('wide'));
+    return cut ? breakLine(x, from, to) : line([x, from], [x, to], solid('wide'));
   });
 }
 
