@@ -80,5 +80,9 @@ export function openPage(
 ): OpenedPage {
   const program = findBrowser(machine);
   if (program === undefined) return openTab(url, machine.platform);
-  return { how: 'window', closed: openWindow(program, url, machine.env) };
+  // A browser that is there and cannot be started leaves the default one.
+  const closed = openWindow(program, url, machine.env).catch(
+    () => openTab(url, machine.platform).closed,
+  );
+  return { how: 'window', closed };
 }

@@ -1,5 +1,8 @@
+import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { tabCommand, windowCommand } from '../../../electron/loopback/browser.ts';
+import { openPage, tabCommand, windowCommand } from '../../../electron/loopback/browser.ts';
+import { freshFolder } from '../archive/sample.ts';
 import { findBrowser, type Machine } from '../../../electron/loopback/findBrowser.ts';
 
 const url = 'http://127.0.0.1:5000/?k=a&b$(c)"d';
@@ -49,5 +52,18 @@ describe('opening the page', () => {
     expect(windowCommand('chromium', url, '/data', {}).args).not.toContain('--no-sandbox');
     const env = { BOREFOLIO_TEST_NO_SANDBOX: '1' };
     expect(windowCommand('chromium', url, '/data', env).args).toContain('--no-sandbox');
+  });
+
+  it('waits for the window and leaves no folder behind', async () => {
+    const folder = freshFolder();
+    const program = path.join(folder, 'chromium');
+    writeFileSync(program, `#!/bin/sh\nprintf '%s\\n' "$@" > "${folder}/said"\n`);
+    chmodSync(program, 0o755);
+    const opened = openPage(url, { platform: 'linux', env: { PATH: folder }, exists: existsSync });
+    expect(opened.how).toBe('window');
+    await opened.closed;
+    const said = readFileSync(path.join(folder, 'said'), 'utf8').split('\n');
+    expect(said[0]).toBe(`--app=${url}`);
+    expect(existsSync(said[1]!.slice('--user-data-dir='.length))).toBe(false);
   });
 });
