@@ -39,7 +39,7 @@ const committee = chapter({
   chair: text('Who chairs it.'),
   caretaker: text('Who looks after the pump.'),
   telephone: text('Whom to call.'),
-});
+}).describe('Who answers for the well in the village.');
 
 /** Where the well is, what stands round it, who uses it. */
 export const site = chapter({

@@ -39,8 +39,14 @@ const component = chapter({
 });
 
 const setting = z.discriminatedUnion('by', [
-  chapter({ by: z.literal('bottom'), depth: depth('Depth of the string’s lower end.') }),
-  chapter({ by: z.literal('stickUp'), height: signedMetres('Top above ground.') }),
+  chapter({
+    by: z.literal('bottom').describe('Set by its lower end.'),
+    depth: depth('Depth of the string’s lower end.'),
+  }),
+  chapter({
+    by: z.literal('stickUp').describe('Set by its top.'),
+    height: signedMetres('Top above ground.'),
+  }),
 ]);
 
 const string = chapter({
