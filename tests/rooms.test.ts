@@ -105,18 +105,37 @@ function isBareName(node: ts.Identifier): boolean {
   return !ts.isParameter(parent) && !ts.isQualifiedName(parent);
 }
 
+/** Names that a file declares itself; a parameter named `document` is not the page's. */
+function declaredIn(source: ts.SourceFile): Set<string> {
+  const names = new Set<string>();
+  const visit = (node: ts.Node): void => {
+    const declares =
+      ts.isParameter(node) ||
+      ts.isVariableDeclaration(node) ||
+      ts.isBindingElement(node) ||
+      ts.isFunctionDeclaration(node) ||
+      ts.isImportSpecifier(node);
+    if (declares && node.name && ts.isIdentifier(node.name)) names.add(node.name.text);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return names;
+}
+
 /** What a file touches of its host although its room must be handed it. */
 function hostTouches(file: string, room: Room): string[] {
   if (room.world === 'node' || room.world === 'page' || room.world === 'both') return [];
   const banned = new Set([...pageGlobals, ...nodeGlobals, ...worldGlobals]);
   const source = parsed.get(file)!;
+  const own = declaredIn(source);
   const found: string[] = [];
   const say = (node: ts.Node, what: string) =>
     found.push(
       `${file}:${source.getLineAndCharacterOfPosition(node.getStart()).line + 1} uses ${what}`,
     );
   const visit = (node: ts.Node): void => {
-    if (ts.isIdentifier(node) && banned.has(node.text) && isBareName(node)) say(node, node.text);
+    if (ts.isIdentifier(node) && banned.has(node.text) && isBareName(node) && !own.has(node.text))
+      say(node, node.text);
     if (room.world === 'handed' && ts.isPropertyAccessExpression(node)) {
       const text = node.getText();
       if (/^(Date\.now|Math\.random)$/.test(text) || /\.toLocale\w*$/.test(text)) say(node, text);

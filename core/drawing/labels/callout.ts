@@ -88,6 +88,11 @@ function placed(kit: Kit, callouts: readonly Callout[], room: CalloutRoom) {
   return { blocks: [], tops: [], whole: false };
 }
 
+/** Height that all callouts take in full. */
+export function calloutsHeight(kit: Kit, callouts: readonly Callout[], room: CalloutRoom): PaperMm {
+  return callouts.reduce((sum, one) => sum + blockOf(kit, one, room, Infinity).height, 0);
+}
+
 /** Whether all callouts can stand in full. */
 export function calloutsFit(kit: Kit, callouts: readonly Callout[], room: CalloutRoom): boolean {
   return placed(kit, callouts, room).whole;

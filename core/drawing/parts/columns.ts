@@ -87,7 +87,7 @@ function under(kit: Kit, name: ColumnName, { axis, widthScale }: View): string |
   if (name === 'depth' || name === 'rate') return columnUnits[name];
   if (name !== 'section') return undefined;
   const depths = `1:${axis.scale}`;
-  return widthScale === undefined ? depths : `${depths}, ${diameter} 1:${widthScale}`;
+  return `${depths}, ${diameter} ${widthScale === undefined ? '?' : `1:${widthScale}`}`;
 }
 
 function head(kit: Kit, name: ColumnName, view: View, top: PaperMm): Item[] {

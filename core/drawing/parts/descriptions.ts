@@ -38,11 +38,15 @@ function shortened(lines: readonly string[], most: number): string[] {
   return [...kept.slice(0, -1), `${kept.at(-1)!.replace(/.{2}$/, '')}…`];
 }
 
+/** Height that all descriptions of a page take in full. */
+export function descriptionsHeight(kit: Kit, strata: readonly Stratum[], view: View): PaperMm {
+  return blocksOf(kit, strata, view, Infinity).reduce((sum, { height }) => sum + height, 0);
+}
+
 /** Whether all descriptions of a page can stand in full beside each other. */
 export function descriptionsFit(kit: Kit, strata: readonly Stratum[], view: View): boolean {
-  const need = blocksOf(kit, strata, view, Infinity).reduce((sum, { height }) => sum + height, 0);
   const { top, foot } = wordsRoom(view);
-  return need <= foot - top;
+  return descriptionsHeight(kit, strata, view) <= foot - top;
 }
 
 /** Strata whose description had to be shortened on this page, so that it can stand elsewhere. */

@@ -184,19 +184,20 @@ function drawFacts(kit: Kit, rows: readonly FactRow[], x: PaperMm, y: PaperMm): 
   });
 }
 
-/** What else a reader needs to know of the well, in one or two columns. */
+/** What else a reader needs to know of the well, in one or two columns; undefined if nothing. */
 export function layParticulars(
   kit: Kit,
   record: WellRecord,
   model: WellModel,
   width: PaperMm,
   columns: 1 | 2 = 1,
-): Block {
+): Block | undefined {
   const each = columns === 1 ? width : (width - between) / 2;
   const rows = factsOf(kit, record, model).map((one) => ({
     ...one,
     lines: wrapped(kit, one.says, each - whatWidth).slice(0, mostLines),
   }));
+  if (rows.length === 0) return undefined;
   const parts = columns === 1 ? [rows] : halves(rows);
   const heights = parts.map((part) => part.reduce((sum, { lines }) => sum + lines.length, 0));
   return {

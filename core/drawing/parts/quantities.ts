@@ -72,8 +72,11 @@ function stringRow(kit: Kit, string: StringModel): TableRow {
   return { cells: [`${tally}: ${pieces}`], source: string.path };
 }
 
-/** What was computed and what was poured, zone by zone, and what hole and casing hold. */
-export function layQuantities(kit: Kit, model: WellModel, width: PaperMm): Block {
+/**
+ * What was computed and what was put in, zone by zone, and what hole and casing hold; undefined
+ * where nothing of it is known.
+ */
+export function layQuantities(kit: Kit, model: WellModel, width: PaperMm): Block | undefined {
   const { quantities } = kit.words;
   const columns: TableColumn[] = [
     { width: width - 61, anchor: 'start' },
@@ -98,6 +101,7 @@ export function layQuantities(kit: Kit, model: WellModel, width: PaperMm): Block
     ...model.annulus.map((zone) => zoneRow(kit, zone)),
     ...wholeRows(kit, model),
   ];
+  if (rows.length === 1 && model.strings.length === 0) return undefined;
   const strings = model.strings.map((one) => stringRow(kit, one));
   const pitch = lineHeight('small');
   return {

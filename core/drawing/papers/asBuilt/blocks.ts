@@ -50,23 +50,31 @@ function stacked(blocks: readonly (Block | undefined)[]): Block {
   };
 }
 
+/** Whether there is anything to say beside legend, quantities and remarks. */
+export function hasPanel({ kit, record, model }: SheetInput): boolean {
+  return model.strings.length > 0 || layParticulars(kit, record, model, 80) !== undefined;
+}
+
 /** Legend beside quantities across the foot of a page; the particulars under them if they go in. */
 export function layBand(
   { kit, record, model }: SheetInput,
   width: PaperMm,
   withParticulars: boolean,
 ): Block {
-  const legend = width * 0.52;
+  const share = width * 0.52;
+  const quantities = layQuantities(kit, model, width - share - gutter);
+  const legend = quantities ? share : width;
   const first = beside(
     [
       { ...layLegend(kit, model, legend - gutter), width: legend },
-      { ...layQuantities(kit, model, width - legend - gutter), width: width - legend },
+      ...(quantities ? [{ ...quantities, width: width - legend }] : []),
     ],
     width,
   );
-  if (!withParticulars) return first;
-  const particulars = layParticulars(kit, record, model, width - gutter, 2);
-  return stacked([first, beside([{ ...particulars, width }], width)]);
+  const particulars = withParticulars
+    ? layParticulars(kit, record, model, width - gutter, 2)
+    : undefined;
+  return stacked([first, particulars && beside([{ ...particulars, width }], width)]);
 }
 
 /** Findings that remain, most severe first. */

@@ -4,7 +4,7 @@ import { drawMarkBoxes, marksHeight } from '../../parts/markBoxes.ts';
 import { drawTitleBlock, titleBlockHeight, type TitleFields } from '../../parts/titleBlock.ts';
 import { group } from '../../shapes.ts';
 import { layPanel } from './blocks.ts';
-import type { Plan } from './plan.ts';
+import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { drawFrame } from './wellPage.ts';
 

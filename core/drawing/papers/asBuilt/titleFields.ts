@@ -32,7 +32,7 @@ export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): Ti
     contract: identity.contract ?? '',
     contractor: identity.contractor ?? '',
     supervisor: identity.supervisor ?? '',
-    title: identity.name ?? site.village ?? identity.number ?? '',
+    title: identity.name ?? site.village ?? '–',
     place: joined(site.village, site.spot),
     district: joined(site.commune, site.district, site.region, site.country),
     number: identity.number ?? '–',

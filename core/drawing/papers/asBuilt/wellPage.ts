@@ -8,7 +8,7 @@ import { group, line, rectangle } from '../../shapes.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 import type { Block } from '../../parts/block.ts';
 import { layBand, layPanel, layRemarks } from './blocks.ts';
-import { leastRemarks, type Plan } from './plan.ts';
+import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { drawWell } from './wellView.ts';
 
@@ -33,7 +33,7 @@ function drawBand(input: SheetInput, plan: Plan): Item[] {
 
 /** Findings and notes, as much as the body leaves free and at least what was kept for them. */
 function remarksUnder(input: SheetInput, plan: Plan): Block | undefined {
-  return layRemarks(input, cutStrata(input, plan), input.paper.frame.width, leastRemarks);
+  return layRemarks(input, cutStrata(input, plan), input.paper.frame.width, plan.remarksRoom);
 }
 
 function cutStrata({ kit, model }: SheetInput, { views }: Plan): Stratum[] {

@@ -1,5 +1,11 @@
+import type { PaperMm } from '../../../base/units.ts';
 import type { Item } from '../../items.ts';
-import { calloutsFit, drawCallouts, type CalloutRoom } from '../../labels/callout.ts';
+import {
+  calloutsFit,
+  calloutsHeight,
+  drawCallouts,
+  type CalloutRoom,
+} from '../../labels/callout.ts';
 import { drawColumns, wordsRoom, type Span, type View } from '../../parts/columns.ts';
 import { drawDepthRuler } from '../../parts/depthRuler.ts';
 import { drawDescriptions } from '../../parts/descriptions.ts';
@@ -22,6 +28,15 @@ export function callsFit({ kit, model }: SheetInput, view: View): boolean {
   return (
     calloutsFit(kit, casingCallouts(kit, model, view), roomOf('left', casing, view)) &&
     calloutsFit(kit, fillCallouts(kit, model, view), roomOf('right', fill, view))
+  );
+}
+
+/** Height that the words beside the section take in full, on the side that needs more. */
+export function callsHeight({ kit, model }: SheetInput, view: View): PaperMm {
+  const { casing, fill } = view.columns;
+  return Math.max(
+    calloutsHeight(kit, casingCallouts(kit, model, view), roomOf('left', casing, view)),
+    calloutsHeight(kit, fillCallouts(kit, model, view), roomOf('right', fill, view)),
   );
 }
 

@@ -1,0 +1,16 @@
+import type { PaperMm } from '../../../base/units.ts';
+import type { View } from '../../parts/columns.ts';
+import type { Rest } from './bodies.ts';
+
+/** How a well is cut into pages and at which scale. */
+export interface Plan {
+  readonly scale: number;
+  readonly views: readonly View[];
+  readonly rest: Rest;
+  /** Height kept under the well for findings and notes. */
+  readonly remarksRoom: PaperMm;
+}
+
+export function hasOwnPage({ rest }: Plan): boolean {
+  return rest === 'bandAndPage' || rest === 'ownPage';
+}
