@@ -1,21 +1,7 @@
 import type { Result } from '../base/result.ts';
+import type { Migration, RecordDocument } from './migrations/migration.ts';
 import { currentVersion } from './schema.ts';
 import { stringsAndLevels } from './migrations/stringsAndLevels.ts';
-
-/** A record as it came, of any version. */
-export type RecordDocument = Readonly<Record<string, unknown>>;
-
-/**
- * One step from a version to the next. A step that has been published is never edited: files of
- * its version are out there. It uses nothing of the present schema, which will have moved on.
- */
-export interface Migration {
-  /** The version that it makes. */
-  readonly version: number;
-  readonly name: string;
-  /** Throws a sentence in an Error when the document cannot be brought over. */
-  readonly change: (document: RecordDocument) => RecordDocument;
-}
 
 /** All steps, oldest first. */
 export const migrations: readonly Migration[] = checked([stringsAndLevels], currentVersion);
@@ -38,9 +24,9 @@ export interface FailedStep {
   readonly reason: string;
 }
 
-function step(document: RecordDocument, { version, name, change }: Migration) {
+function step(written: RecordDocument, { version, name, change }: Migration) {
   try {
-    return { ok: true, value: { ...change(document), schemaVersion: version } } as const;
+    return { ok: true, value: { ...change(written), schemaVersion: version } } as const;
   } catch (fault) {
     const reason = fault instanceof Error ? fault.message : String(fault);
     return { ok: false, error: { version, name, reason } } as const;
@@ -48,11 +34,8 @@ function step(document: RecordDocument, { version, name, change }: Migration) {
 }
 
 /** Brings a document from its version to the latest, or says which step failed and why. */
-export function migrate(
-  document: RecordDocument,
-  from: number,
-): Result<RecordDocument, FailedStep> {
-  let reached = document;
+export function migrate(written: RecordDocument, from: number): Result<RecordDocument, FailedStep> {
+  let reached = written;
   for (const migration of migrations.slice(from)) {
     const outcome = step(reached, migration);
     if (!outcome.ok) return outcome;

@@ -75,13 +75,13 @@ function cutPart(value: unknown, from: PathStep[], to: PathStep[], cut: Cut): un
  * document. Entries of a list close up; `places` tells where they came from.
  */
 export function leaveOut(
-  document: unknown,
+  written: unknown,
   out: ReadonlySet<RecordPath>,
   standIns: StandIns = {},
 ): Pruned {
   const places: Record<RecordPath, readonly number[]> = {};
   const cut = { out, onTheWay: waysTo(out), standIns, places };
-  return { value: cutPart(document, [], [], cut), places };
+  return { value: cutPart(written, [], [], cut), places };
 }
 
 /** Where in the document a part of the record stands. */

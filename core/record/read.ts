@@ -7,7 +7,8 @@ import {
 } from '../base/recordPath.ts';
 import type { Result } from '../base/result.ts';
 import { deepFreeze } from './freeze.ts';
-import { migrate, type RecordDocument } from './migrations.ts';
+import { migrate } from './migrations.ts';
+import type { RecordDocument } from './migrations/migration.ts';
 import { kindOfPlace, leaveOut, placeInDocument, type Places, type Pruned } from './prune.ts';
 import { currentVersion, wellRecord, type WellRecord } from './schema.ts';
 import { sayIssue, shown } from './sentences.ts';
@@ -46,9 +47,9 @@ export interface FailedReading {
 const standIns = { 'strings[]': { components: [] }, 'strings[].components': [] };
 
 /** A copy of plain JSON, so that freezing never reaches the caller's own document. */
-function copied(document: unknown): Result<unknown, string> {
+function copied(written: unknown): Result<unknown, string> {
   try {
-    return { ok: true, value: JSON.parse(JSON.stringify(document)) };
+    return { ok: true, value: JSON.parse(JSON.stringify(written)) };
   } catch {
     return { ok: false, error: 'cannot be written as JSON; give the record as plain JSON' };
   }
@@ -63,8 +64,8 @@ function failed(path: RecordPath, says: string): FailedReading {
 }
 
 /** A document from before versions were written counts as version 0. */
-function versionOf(document: RecordDocument): number | undefined {
-  const version = document['schemaVersion'] ?? 0;
+function versionOf(written: RecordDocument): number | undefined {
+  const version = written['schemaVersion'] ?? 0;
   return Number.isInteger(version) && (version as number) >= 0 ? (version as number) : undefined;
 }
 
@@ -83,10 +84,10 @@ function partToLeaveOut({ value, places }: Pruned, steps: readonly PropertyKey[]
 }
 
 /** Leaves out what the schema cannot take, and then what cannot stand without it. */
-function readable(document: RecordDocument): Pruned {
+function readable(written: RecordDocument): Pruned {
   const out = new Set<RecordPath>();
   for (;;) {
-    const pruned = leaveOut(document, out, standIns);
+    const pruned = leaveOut(written, out, standIns);
     const issues = wellRecord.safeParse(pruned.value).error?.issues ?? [];
     if (issues.length === 0) return pruned;
     const before = out.size;
@@ -95,25 +96,22 @@ function readable(document: RecordDocument): Pruned {
   }
 }
 
-function readCurrent(document: RecordDocument): ReadRecord {
-  const issues = wellRecord.safeParse(document).error?.issues ?? [];
-  const { value, places } = readable(document);
-  const troubles = [
-    ...issues.map((issue) => sayIssue(document, issue)),
-    ...misspelledKeys(document),
-  ];
-  return { kind: 'ok', record: value as WellRecord, troubles, document, places };
+function readCurrent(written: RecordDocument): ReadRecord {
+  const issues = wellRecord.safeParse(written).error?.issues ?? [];
+  const { value, places } = readable(written);
+  const troubles = [...issues.map((issue) => sayIssue(written, issue)), ...misspelledKeys(written)];
+  return { kind: 'ok', record: value as WellRecord, troubles, document: written, places };
 }
 
-function readDocument(document: RecordDocument): Reading {
-  const version = versionOf(document);
+function readDocument(written: RecordDocument): Reading {
+  const version = versionOf(written);
   if (version === undefined)
     return failed(
       'schemaVersion',
-      `${shown(document['schemaVersion'])} is no version; write a whole number, as in ${currentVersion}`,
+      `${shown(written['schemaVersion'])} is no version; write a whole number, as in ${currentVersion}`,
     );
   if (version > currentVersion) return tooNew(version);
-  const migrated = migrate(document, version);
+  const migrated = migrate(written, version);
   if (migrated.ok) return readCurrent(migrated.value);
   const { version: failedAt, name, reason } = migrated.error;
   return failed('', `${reason}; bringing it to version ${failedAt} (${name}) stopped there`);
@@ -123,8 +121,8 @@ function readDocument(document: RecordDocument): Reading {
  * Reads a well's record from parsed JSON of any version. Bad input never throws: what cannot be
  * read is left out of the record and named in a trouble. The document given is not touched.
  */
-export function readRecord(document: unknown): Reading {
-  const copy = copied(document);
+export function readRecord(written: unknown): Reading {
+  const copy = copied(written);
   if (!copy.ok) return deepFreeze(failed('', copy.error));
   if (isDocument(copy.value)) return deepFreeze(readDocument(copy.value));
   return deepFreeze(

@@ -77,7 +77,7 @@ function say(issue: Issue, value: unknown): string {
 }
 
 /** The schema library's issue as a sentence of our own about the document. */
-export function sayIssue(document: unknown, issue: Issue): Trouble {
+export function sayIssue(written: unknown, issue: Issue): Trouble {
   const path = writePath(issue.path as PathStep[]);
-  return troubleAt(path, say(issue, valueAt(document, path)));
+  return troubleAt(path, say(issue, valueAt(written, path)));
 }

@@ -1,4 +1,4 @@
-import type { Migration, RecordDocument } from '../migrations.ts';
+import type { Migration, RecordDocument } from './migration.ts';
 
 /**
  * Version 1. The draft shape had one flat list of pipes `casing` counted from the bottom and set
@@ -8,7 +8,7 @@ import type { Migration, RecordDocument } from '../migrations.ts';
 export const stringsAndLevels: Migration = {
   version: 1,
   name: 'stringsAndLevels',
-  change: (document) => withLevels(withIntervals(withStrings(document))),
+  change: (written) => withLevels(withIntervals(withStrings(written))),
 };
 
 const pipeNames = { type: 'kind', od: 'outside', thickness: 'wall' };
@@ -28,33 +28,32 @@ function renamed(row: unknown, names: Readonly<Record<string, string>>): unknown
   return Object.fromEntries(entries);
 }
 
-function listOf(document: RecordDocument, key: string): readonly unknown[] {
-  const value = document[key] ?? [];
+function listOf(written: RecordDocument, key: string): readonly unknown[] {
+  const value = written[key] ?? [];
   if (Array.isArray(value)) return value;
   throw new Error(`${key} is not a list`);
 }
 
 /** A record that has strings already keeps them, and its draft fields as they stand. */
-function withStrings(document: RecordDocument): RecordDocument {
-  const { casing, casingBottom, ...rest } = document;
-  if ((casing === undefined && casingBottom === undefined) || 'strings' in document)
-    return document;
-  const components = listOf(document, 'casing').map((pipe) => renamed(pipe, pipeNames));
+function withStrings(written: RecordDocument): RecordDocument {
+  const { casing, casingBottom, ...rest } = written;
+  if ((casing === undefined && casingBottom === undefined) || 'strings' in written) return written;
+  const components = listOf(written, 'casing').map((pipe) => renamed(pipe, pipeNames));
   const set = casingBottom === undefined ? {} : { set: { by: 'bottom', depth: casingBottom } };
   return { ...rest, strings: [{ components, ...set }] };
 }
 
-function withIntervals(document: RecordDocument): RecordDocument {
-  if (document['log'] === undefined) return document;
-  const log = listOf(document, 'log').map((row) => renamed(row, intervalNames));
-  return { ...document, log };
+function withIntervals(written: RecordDocument): RecordDocument {
+  if (written['log'] === undefined) return written;
+  const log = listOf(written, 'log').map((row) => renamed(row, intervalNames));
+  return { ...written, log };
 }
 
 /** A day without a rest level tells nothing and stays where it was. */
-function withLevels(document: RecordDocument): RecordDocument {
-  const { swl, swlDate, ...rest } = document;
-  if (swl === undefined) return document;
+function withLevels(written: RecordDocument): RecordDocument {
+  const { swl, swlDate, ...rest } = written;
+  if (swl === undefined) return written;
   const at = swlDate === undefined ? {} : { at: swlDate };
   const level = { ...at, reading: swl, datum: 'ground', state: 'static' };
-  return { ...rest, levels: [...listOf(document, 'levels'), level] };
+  return { ...rest, levels: [...listOf(written, 'levels'), level] };
 }

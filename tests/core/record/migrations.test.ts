@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  checked,
-  migrate,
-  migrations,
-  type Migration,
-  type RecordDocument,
-} from '../../../core/record/migrations.ts';
+import { checked, migrate, migrations } from '../../../core/record/migrations.ts';
+import type { Migration, RecordDocument } from '../../../core/record/migrations/migration.ts';
 import { stringsAndLevels } from '../../../core/record/migrations/stringsAndLevels.ts';
 import { readRecord } from '../../../core/record/read.ts';
 import { currentVersion } from '../../../core/record/schema.ts';
