@@ -77,6 +77,12 @@ describe('the hole', () => {
     ]);
   });
 
+  it('passes over a depth reached that is not below ground', () => {
+    const model = resolve({ bore: { sections, depthReached: -30 } });
+    expect(model.bore.depthM).toBe(30);
+    expect(said(model, 'bore.depthNotBelowGround')).toHaveLength(1);
+  });
+
   it('has no depth when nothing tells, and an empty record has no findings', () => {
     const model = resolve({});
     expect(model.bore).toEqual({ sections: [] });

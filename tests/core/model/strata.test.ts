@@ -48,6 +48,13 @@ describe('the log', () => {
     expect(said(model, 'log.short')).toMatchObject([{ fromM: 15, toM: 20 }]);
   });
 
+  it('is above ground only where it starts above ground', () => {
+    expect(said(resolve({ log: [{ from: 0.5, to: 7 }] }), 'log.aboveGround')).toEqual([]);
+    expect(said(resolve({ log: [{ from: -0.5, to: 7 }] }), 'log.aboveGround')).toMatchObject([
+      { fromM: -0.5, toM: 0 },
+    ]);
+  });
+
   it('turns an interval that was written upside down', () => {
     const model = resolve({ log: [{ from: 7, to: 0, material: 'silt' }] });
     expect(ranges(model)).toEqual([[0, 7, 'silt']]);
