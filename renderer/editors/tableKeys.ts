@@ -1,8 +1,9 @@
-/** What a key asks of a table: to go to a cell, to move the row, to take it away. */
+/** What a key asks of a table: a cell, another place for the row, its end, or the rest of it. */
 export type Wish =
   | { readonly kind: 'go'; readonly row: number; readonly column: number }
   | { readonly kind: 'move'; readonly by: -1 | 1 }
-  | { readonly kind: 'remove' };
+  | { readonly kind: 'remove' }
+  | { readonly kind: 'more' };
 
 /** A cell, and the size of the table that it stands in; the last row waits to be filled. */
 export interface Standing {
@@ -32,9 +33,11 @@ function step(at: Standing, by: 1 | -1): Wish | undefined {
 
 /**
  * Enter goes on and Shift+Enter back, through rows; arrows go up and down unless the control
- * needs them itself; Alt with an arrow moves the row; Ctrl+Delete takes it away.
+ * needs them itself; Alt with an arrow moves the row; Ctrl+Delete takes it away; Ctrl+Enter goes
+ * to the rest of the row.
  */
 export function wishOf(key: Key, at: Standing, ownArrows: boolean): Wish | undefined {
+  if (key.key === 'Enter' && key.ctrlKey) return { kind: 'more' };
   if (key.key === 'Enter') return goOn(at, key.shiftKey ? -1 : 1);
   if (key.key === 'Delete' && key.ctrlKey) return { kind: 'remove' };
   const by = key.key === 'ArrowUp' ? -1 : key.key === 'ArrowDown' ? 1 : undefined;

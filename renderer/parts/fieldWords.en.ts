@@ -104,7 +104,7 @@ export const fieldWords = {
   sacks: 'Sacks',
   sackMass: 'Mass of a sack',
   litres: 'Poured',
-  computed: 'Computed (l)',
+  computed: 'Computed (L)',
   grainMin: 'Finest grain',
   grainMax: 'Coarsest grain',
   waterCement: 'Water to cement',
@@ -202,7 +202,7 @@ export const choiceWords = {
   slope: { uphill: 'uphill', level: 'level', downhill: 'downhill' },
   boundary: { sharp: 'sharp', gradual: 'gradual', uncertain: 'uncertain' },
   grainScheme: { iso14688: 'ISO 14688', wentworth: 'Wentworth' },
-  datum: { ground: 'the ground', casingTop: 'the casing top' },
+  datum: { ground: 'ground', casingTop: 'casing top' },
   levelState: { static: 'at rest', pumping: 'pumping', recovering: 'recovering' },
   development: {
     surging: 'surging',

@@ -78,7 +78,7 @@ export const english = {
     remove: 'Delete row',
     sort: 'Put in order of depth',
     cell: (label: string, row: number) => `${label}, row ${row}`,
-    keys: 'Enter goes on. Alt with arrow up or down moves the row, Ctrl with Delete removes it. Rows from a spreadsheet can be pasted.',
+    keys: 'Enter goes on. Ctrl with Enter opens the rest of the row, Escape leads back. Alt with arrow up or down moves the row, Ctrl with Delete removes it. Rows from a spreadsheet can be pasted.',
     removeItem: (title: string) => `Delete ${title}`,
     choose: '–',
   },

@@ -4,105 +4,101 @@ import {
   zoomIdentity,
   zoomTransform,
   type D3ZoomEvent,
-  type ZoomTransform,
+  type Selection,
+  type ZoomBehavior,
 } from 'd3';
+import type { Box } from '../../core/drawing/items.ts';
+import { fitted, inSight, scales, type Fit, type Size } from './fit.ts';
 
-/** Pixels for a millimetre of paper. */
-type Scale = number;
-
-export type Fit = 'page' | 'width';
-
-interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
-export interface Viewport {
-  /** Takes the size of the page in millimetres, and shows it by the last fit asked for. */
-  setPage(page: Size): void;
-  fit(how: Fit): void;
-  zoomBy(factor: number): void;
-  /** Moves the sight by shares of its own width and height. */
-  panBy(right: number, down: number): void;
-  stop(): void;
-}
-
-/** Pixels left free round a fitted page. */
-const rim = 12;
-const scales: [Scale, Scale] = [0.5, 60];
 /** Milliseconds of a glide; none where the user asked the system for less motion. */
 const glide = () => (matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : 160);
-
-/** Where a page of some size stands when it fits a window of some size. */
-export function fitted(how: Fit, page: Size, sight: Size): { k: Scale; x: number; y: number } {
-  const wide = (sight.width - 2 * rim) / page.width;
-  const high = (sight.height - 2 * rim) / page.height;
-  const k = Math.max(scales[0], how === 'width' ? wide : Math.min(wide, high));
-  return {
-    k,
-    x: (sight.width - k * page.width) / 2,
-    y: Math.max(rim, (sight.height - k * page.height) / 2),
-  };
-}
 
 /**
  * Zoom and pan of a board (the svg that fills the window) over a world (its group, in
  * millimetres of paper). Until the user zooms, the page keeps fitting as the window changes.
  */
-export function openViewport(board: SVGSVGElement, world: SVGGElement): Viewport {
-  let page: Size = { width: 210, height: 297 };
-  let fitting: Fit | undefined = 'page';
-  const root = select<SVGSVGElement, unknown>(board);
-  const sight = (): Size => ({ width: board.clientWidth, height: board.clientHeight });
+export class Viewport {
+  readonly #board: SVGSVGElement;
+  readonly #root: Selection<SVGSVGElement, unknown, null, undefined>;
+  readonly #behaviour: ZoomBehavior<SVGSVGElement, unknown>;
+  readonly #watcher: ResizeObserver;
+  #page: Size = { width: 210, height: 297 };
+  #fitting: Fit | undefined = 'page';
 
-  const behaviour = zoom<SVGSVGElement, unknown>()
-    .scaleExtent(scales)
-    .extent(() => [
-      [0, 0],
-      [board.clientWidth, board.clientHeight],
-    ])
-    .on('zoom', ({ transform, sourceEvent }: D3ZoomEvent<SVGSVGElement, unknown>) => {
-      world.setAttribute('transform', transform.toString());
-      if (sourceEvent) fitting = undefined;
-    });
-  root.call(behaviour).on('dblclick.zoom', null);
+  constructor(board: SVGSVGElement, world: SVGGElement) {
+    this.#board = board;
+    this.#root = select<SVGSVGElement, unknown>(board);
+    this.#behaviour = zoom<SVGSVGElement, unknown>()
+      .scaleExtent(scales)
+      .extent(() => [
+        [0, 0],
+        [this.#sight.width, this.#sight.height],
+      ])
+      .on('zoom', ({ transform, sourceEvent }: D3ZoomEvent<SVGSVGElement, unknown>) => {
+        world.setAttribute('transform', transform.toString());
+        if (sourceEvent) this.#fitting = undefined;
+      });
+    // A double click would zoom away from the part that its first click chose.
+    this.#root.call(this.#behaviour).on('dblclick.zoom', null);
+    this.#watcher = new ResizeObserver(() => this.#fitAgain());
+    this.#watcher.observe(board);
+  }
 
-  const moving = (milliseconds: number) => root.transition().duration(milliseconds);
+  get #sight(): Size {
+    return { width: this.#board.clientWidth, height: this.#board.clientHeight };
+  }
 
-  const fit = (how: Fit, milliseconds = glide()) => {
-    fitting = how;
-    const { k, x, y } = fitted(how, page, sight());
-    const transform: ZoomTransform = zoomIdentity.translate(x, y).scale(k);
-    if (milliseconds === 0) root.call(behaviour.transform, transform);
-    else moving(milliseconds).call(behaviour.transform, transform);
-  };
+  #fitAgain() {
+    if (this.#fitting) this.fit(this.#fitting, 0);
+  }
 
-  const watcher = new ResizeObserver(() => fitting && fit(fitting, 0));
-  watcher.observe(board);
+  #moving(milliseconds = glide()) {
+    return this.#root.transition().duration(milliseconds);
+  }
 
-  return {
-    setPage(next) {
-      page = next;
-      behaviour.translateExtent([
-        [-page.width, -page.height],
-        [2 * page.width, 2 * page.height],
-      ]);
-      if (fitting) fit(fitting, 0);
-    },
-    fit: (how) => fit(how),
-    zoomBy(factor) {
-      fitting = undefined;
-      moving(glide()).call(behaviour.scaleBy, factor);
-    },
-    panBy(right, down) {
-      fitting = undefined;
-      const { k } = zoomTransform(board);
-      const { width, height } = sight();
-      root.call(behaviour.translateBy, (-right * width) / k, (-down * height) / k);
-    },
-    stop() {
-      watcher.disconnect();
-      root.interrupt().on('.zoom', null);
-    },
-  };
+  /** Takes the size of the page in millimetres, and shows it by the last fit asked for. */
+  setPage(page: Size) {
+    this.#page = page;
+    this.#behaviour.translateExtent([
+      [-page.width, -page.height],
+      [2 * page.width, 2 * page.height],
+    ]);
+    this.#fitAgain();
+  }
+
+  fit(how: Fit, milliseconds = glide()) {
+    this.#fitting = how;
+    const { k, x, y } = fitted(how, this.#page, this.#sight);
+    const transform = zoomIdentity.translate(x, y).scale(k);
+    if (milliseconds === 0) this.#root.call(this.#behaviour.transform, transform);
+    else this.#moving(milliseconds).call(this.#behaviour.transform, transform);
+  }
+
+  zoomBy(factor: number) {
+    this.#fitting = undefined;
+    this.#moving().call(this.#behaviour.scaleBy, factor);
+  }
+
+  /** Moves the sight by shares of its own width and height. */
+  panBy(right: number, down: number) {
+    this.#fitting = undefined;
+    const { k } = zoomTransform(this.#board);
+    const { width, height } = this.#sight;
+    this.#root.call(this.#behaviour.translateBy, (-right * width) / k, (-down * height) / k);
+  }
+
+  /** Glides to the first of some boxes (millimetres) unless one of them is in sight already. */
+  reveal(boxes: readonly Box[]) {
+    const [first] = boxes;
+    const standing = zoomTransform(this.#board);
+    if (!first || boxes.some((box) => inSight(box, standing, this.#sight))) return;
+    this.#fitting = undefined;
+    const [x, y] = [first.x + first.width / 2, first.y + first.height / 2];
+    this.#moving().call(this.#behaviour.translateTo, x, y);
+  }
+
+  stop() {
+    this.#watcher.disconnect();
+    this.#root.interrupt().on('.zoom', null);
+  }
 }

@@ -16,8 +16,10 @@ export function join(base: RecordPath, name: string): RecordPath {
 
 export function withTyped(desk: Desk, key: RecordPath, text: string | undefined): Desk {
   if (desk.typed[key] === text) return desk;
-  const { [key]: _old, ...others } = desk.typed;
-  return { ...desk, typed: text === undefined ? others : { ...others, [key]: text } };
+  const typed = { ...desk.typed };
+  if (text === undefined) delete typed[key];
+  else typed[key] = text;
+  return { ...desk, typed };
 }
 
 /** What a field shows: what was typed last, else what the record holds. */

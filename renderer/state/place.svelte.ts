@@ -16,7 +16,7 @@ export class Place {
 
   readonly host: PageHost;
   /** Texts that could not be read, of folders left, so that they are there again. */
-  readonly #typed = new Map<string, Desk['typed']>();
+  readonly #typed: Record<string, Desk['typed']> = {};
   #asked = 0;
 
   constructor(host: PageHost) {
@@ -59,7 +59,7 @@ export class Place {
   }
 
   #lay(stored: StoredWell) {
-    const typed = this.#typed.get(stored.id) ?? {};
+    const typed = this.#typed[stored.id] ?? {};
     const readOnly = this.archive?.readOnly ?? false;
     this.folder = new Folder(this.host, stored, { typed, readOnly });
   }
@@ -73,7 +73,7 @@ export class Place {
     await folder?.saving.flush();
     if (folder && folder.saving.state.kind !== 'saved' && !insist) return false;
     folder?.saving.stop();
-    if (folder) this.#typed.set(folder.id, folder.desk.typed);
+    if (folder) this.#typed[folder.id] = folder.desk.typed;
     this.folder = undefined;
     await this.list();
     return true;

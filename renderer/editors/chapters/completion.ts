@@ -1,4 +1,5 @@
 import { english } from '../../../core/drawing/words/en.ts';
+import { formatDepth } from '../../../core/base/numbers.ts';
 import type { RecordPath } from '../../../core/base/recordPath.ts';
 import type { WellModel } from '../../../core/model/wellModel.ts';
 import { fieldWords as f } from '../../parts/fieldWords.en.ts';
@@ -22,7 +23,7 @@ function stands(model: WellModel, path: RecordPath): string {
   if (pieces.length === 0) return '';
   const top = Math.min(...pieces.map(({ topM }) => topM));
   const bottom = Math.max(...pieces.map(({ bottomM }) => bottomM));
-  return `${top.toFixed(2)} – ${bottom.toFixed(2)}`;
+  return `${formatDepth(top)} – ${formatDepth(bottom)}`;
 }
 
 /** Computed litres of a fill: the sum over the zones that it became. */
@@ -80,11 +81,11 @@ const annulus: TableBlock = {
     depthField('from', f.from, { required: true }),
     depthField('to', f.to, { required: true }),
     choiceField('fill', f.fill, english.fills, { required: true }),
-    amountField('sacks', f.sacks, ''),
+    numberField('sacks', f.sacks, {}, { least: 0 }),
   ],
   more: [
     amountField('sackMass', f.sackMass, 'kg'),
-    amountField('litres', f.litres, 'l'),
+    amountField('litres', f.litres, 'L'),
     amountField('grainMin', f.grainMin, 'mm'),
     amountField('grainMax', f.grainMax, 'mm'),
     amountField('waterCement', f.waterCement, 'by mass'),

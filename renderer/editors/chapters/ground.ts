@@ -55,7 +55,7 @@ const bore: FormBlock = {
     depthField('depthFound', f.depthFound),
     textField('fluid', f.fluid),
     textField('additive', f.additive),
-    amountField('fluidLost', f.fluidLost, 'l'),
+    amountField('fluidLost', f.fluidLost, 'L'),
     textField('remark', f.remark),
   ],
 };

@@ -33,7 +33,7 @@ const development: TableBlock = {
   more: [
     rate,
     amountField('turbidity', f.turbidity, 'NTU'),
-    amountField('sand', f.sand, 'mg/l'),
+    amountField('sand', f.sand, 'mg/L'),
     textField('remark', f.remark),
   ],
 };
@@ -110,14 +110,14 @@ const disinfection: TableBlock = {
   columns: [
     momentField('at', f.at),
     textField('product', f.product),
-    amountField('dose', f.dose, 'mg/l'),
+    amountField('dose', f.dose, 'mg/L'),
     amountField('contactHours', f.contactHours, 'h'),
   ],
   more: [
     numberField('strength', f.strength, { unit: '%' }, { least: 0, most: 100 }),
     amountField('productMass', f.productMass, 'g'),
     momentField('pumpedOffAt', f.pumpedOffAt),
-    amountField('residual', f.residual, 'mg/l'),
+    amountField('residual', f.residual, 'mg/L'),
     textField('remark', f.remark),
   ],
 };

@@ -7,8 +7,10 @@ export interface EntryField extends Field {
   readonly control: 'line' | 'long' | 'choice' | 'suggest';
   /** Words offered, in their order. */
   readonly options?: readonly string[];
-  /** A mobile keyboard fit for it. */
+  /** A number: set to the right in tables. */
   readonly figures?: boolean;
+  /** Needs room for a date with its time and offset. */
+  readonly roomy?: boolean;
 }
 
 /** What may be said of a field besides its name and label. */

@@ -50,5 +50,13 @@ export function dayField(name: string, label: string, extras: Extras = {}): Entr
 }
 
 export function momentField(name: string, label: string, extras: Extras = {}): EntryField {
-  return { name, label, control: 'line', ...extras, read: readMoment, write: writeMoment };
+  return {
+    name,
+    label,
+    control: 'line',
+    roomy: true,
+    ...extras,
+    read: readMoment,
+    write: writeMoment,
+  };
 }
