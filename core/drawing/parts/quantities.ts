@@ -1,3 +1,4 @@
+import { formatFixed } from '../../base/numbers.ts';
 import type { PaperMm } from '../../base/units.ts';
 import type { AnnulusZone, StringModel, WellModel } from '../../model/wellModel.ts';
 import { depthFigure, litreFigure, plainFigure, rangeFigure } from '../figures.ts';
@@ -19,7 +20,9 @@ function litres(kit: Kit, value: number | undefined): string {
 }
 
 function share({ litres: computed, pouredLitres: poured }: AnnulusZone, kit: Kit): string {
-  return computed && poured !== undefined ? plainFigure(kit, poured / computed, 2) : '–';
+  return computed && poured !== undefined
+    ? formatFixed(poured / computed, 2, kit.words.decimalMark)
+    : '–';
 }
 
 function zoneRow(kit: Kit, zone: AnnulusZone): TableRow {

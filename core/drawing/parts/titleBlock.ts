@@ -54,12 +54,12 @@ function drawCell(kit: Kit, cell: Cell): Item[] {
   const look = fittingLook(kit, cell, widest);
   return [
     rectangle(box, { stroke: solid('thin') }),
-    ...letter(kit, label, box.x + 1, box.y + 2.5, { widest }),
+    ...letter(kit, label, box.x + 1, box.y + 2.4, { widest }),
     ...letter(
       kit,
       value,
       box.x + 1,
-      box.y + box.height - (lettering === 'title' ? 2.4 : 0.9),
+      box.y + box.height - (lettering === 'title' ? 2.4 : 1.2),
       look,
     ),
   ];
@@ -97,9 +97,9 @@ function leftCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] 
     [[title.contractor, fields.contractor, widths.left, 'identity.contractor']],
     [[title.supervisor, fields.supervisor, widths.left, 'identity.supervisor']],
     [
-      [title.datum, title.datumText, 31],
+      [title.datum, title.datumText, 25],
       [title.coordinates, title.coordinatesText, 17],
-      [title.contract, fields.contract, 20, 'identity.contract'],
+      [title.contract, fields.contract, 26, 'identity.contract'],
     ],
   ];
 }

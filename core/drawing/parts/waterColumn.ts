@@ -1,3 +1,4 @@
+import type { PaperMm } from '../../base/units.ts';
 import type { Stratum, StrikeModel } from '../../model/wellModel.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
@@ -36,8 +37,10 @@ export function strikeSign([x, y]: Point, length: number, source?: string): Item
   ];
 }
 
-function riseSign(x: number, from: number, to: number, source: string): Item[] {
+/** The rise to the level that the water came to; its head only where the page shows that level. */
+function riseSign(x: PaperMm, from: PaperMm, to: PaperMm, ends: boolean, source: string): Item[] {
   const up = to < from ? 1 : -1;
+  if (!ends) return [line([x, from], [x, to], solid('thin'), source)];
   return [
     line([x, from], [x, to + up * 1.2], solid('thin'), source),
     polygon(
@@ -70,6 +73,7 @@ function drawStrike(kit: Kit, strike: StrikeModel, number: number, view: View): 
         x + 0.9 + ((number - 1) % 2) * 1,
         yAt(view.axis, range.toM),
         yAt(view.axis, range.fromM),
+        range.fromM === riseM,
         path,
       )
     : [];

@@ -40,9 +40,15 @@ export function stretchesOf(string: StringModel): Stretch[] {
 /** `screen uPVC 110 × 4.2, slot 0.75, open 7 %`. */
 export function pieceWords(kit: Kit, piece: PieceModel): string {
   const { words } = kit;
-  const size = [piece.outsideMm, piece.wallMm]
-    .filter((one) => one !== undefined)
-    .map((one) => plainFigure(kit, one, 1))
+  const { outsideMm, upperOutsideMm, wallMm } = piece;
+  const ends = upperOutsideMm === outsideMm ? [outsideMm] : [upperOutsideMm, outsideMm];
+  const figures = (sizes: readonly (number | undefined)[], between: string) =>
+    sizes
+      .filter((one) => one !== undefined)
+      .map((one) => plainFigure(kit, one, 1))
+      .join(between);
+  const size = [figures(ends, '/'), figures([wallMm], '')]
+    .filter(Boolean)
     .join(`${bound}×${bound}`);
   const slot =
     piece.slotWidthMm === undefined

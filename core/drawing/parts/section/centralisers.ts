@@ -1,7 +1,7 @@
 import type { BoreModel, PieceModel, StringModel } from '../../../model/wellModel.ts';
 import type { Item } from '../../items.ts';
 import { solid } from '../../pens.ts';
-import { shows, yAt } from '../../scale.ts';
+import { paperLength, shows, yAt } from '../../scale.ts';
 import { group, polyline } from '../../shapes.ts';
 import type { View } from '../columns.ts';
 import { edgeAt, sides } from './across.ts';
@@ -28,15 +28,16 @@ function drawBow(view: View, depthM: number, piece: PieceModel, aroundMm: number
   const outside = piece.outsideMm;
   if (outside === undefined) return [];
   const y = yAt(view.axis, depthM);
+  const reach = Math.min(1.6, paperLength(0.5, view.axis.scale));
   return sides.map((side) =>
     polyline(
       [
-        [edgeAt(view, side, outside), y - 1.6],
-        [edgeAt(view, side, aroundMm) - side * 0.25, y - 0.4],
-        [edgeAt(view, side, aroundMm) - side * 0.25, y + 0.4],
-        [edgeAt(view, side, outside), y + 1.6],
+        [edgeAt(view, side, outside), y - reach],
+        [edgeAt(view, side, aroundMm) - side * 0.25, y - reach / 4],
+        [edgeAt(view, side, aroundMm) - side * 0.25, y + reach / 4],
+        [edgeAt(view, side, outside), y + reach],
       ],
-      { ...solid('medium'), join: 'round' },
+      { ...solid('narrow'), join: 'round' },
       piece.path,
     ),
   );
