@@ -48,6 +48,17 @@ describe('the log', () => {
     expect(said(model, 'log.short')).toMatchObject([{ fromM: 15, toM: 20 }]);
   });
 
+  it('has nothing to say of intervals that follow one another to the foot of the hole', () => {
+    const model = resolve({
+      bore: { sections: [{ from: 0, to: 20, diameter: 150 }] },
+      log: [
+        { from: 0, to: 8 },
+        { from: 8, to: 20 },
+      ],
+    });
+    expect(model.findings).toEqual([]);
+  });
+
   it('is above ground only where it starts above ground', () => {
     expect(said(resolve({ log: [{ from: 0.5, to: 7 }] }), 'log.aboveGround')).toEqual([]);
     expect(said(resolve({ log: [{ from: -0.5, to: 7 }] }), 'log.aboveGround')).toMatchObject([

@@ -124,6 +124,33 @@ describe('where a string stands', () => {
   });
 });
 
+describe('the casing height at the headworks', () => {
+  const conductor = {
+    components: [{ kind: 'plain' as const, length: 6, outside: 180 }],
+    set: bottom(6),
+  };
+  const elsewhere = (casingAboveGround: number) =>
+    said(
+      resolve({
+        bore: hole,
+        strings: [conductor, { components, set: bottom(15) }],
+        headworks: { casingAboveGround },
+      }),
+      'string.stickUpElsewhere',
+    );
+
+  it('is set against the last string alone, which stands 0.50 m out of the ground', () => {
+    expect(elsewhere(0.47)).toEqual([]);
+    expect(elsewhere(0.3)).toMatchObject([
+      { path: 'headworks.casingAboveGround', values: { string: 2, measuredM: 0.3, stickUpM: 0.5 } },
+    ]);
+  });
+
+  it('is not asked for where it was not measured', () => {
+    expect(said(one({ set: bottom(15) }), 'string.stickUpElsewhere')).toEqual([]);
+  });
+});
+
 describe('how a string fits together', () => {
   const reducer = { kind: 'reducer' as const, outside: 160, upperOutside: 110, wall: 5 };
   const lower = { kind: 'screen' as const, outside: 160, wall: 6.2, length: 3 };
