@@ -90,6 +90,13 @@ describe('the hole', () => {
     expect(model.totals).toEqual({ screenM: 0 });
   });
 
+  it('was found no deeper than it was drilled', () => {
+    const found = (depthFound: number) =>
+      said(resolve({ bore: { sections, depthReached: 30, depthFound } }), 'bore.foundBelowDepth');
+    expect(found(30)).toEqual([]);
+    expect(found(30.5)).toMatchObject([{ path: 'bore.depthFound', fromM: 30.5 }]);
+  });
+
   it('keeps the depth found by sounding only where it differs', () => {
     expect(resolve({ bore: { sections, depthFound: 30 } }).bore.foundM).toBeUndefined();
     expect(resolve({ bore: { sections, depthFound: 29.2 } }).bore.foundM).toBe(29.2);
