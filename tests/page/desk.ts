@@ -1,0 +1,23 @@
+import type { Page } from 'playwright-core';
+import type { Program } from './program.ts';
+
+/** What tests reach for in an open well folder. */
+export const field = (page: Page, path: string) => page.locator(`[data-field="${path}"]`);
+export const saving = (page: Page) => page.locator('[data-saving]');
+
+/** A new window with a well open in it and its sheet drawn. */
+export async function openWell(program: Program, number: string, width?: number, height?: number) {
+  const page = await program.newPage(width, height);
+  await page.getByRole('button', { name: number }).click();
+  await page.locator('#sheet text').first().waitFor();
+  return page;
+}
+
+/** The log as the archive holds it now. */
+export async function storedLog({ service }: Program, number: string) {
+  const list = await service.call('wells.list', { search: number });
+  const [row] = list.ok ? list.value : [];
+  if (!row) throw new Error(`The archive has no well ${number}`);
+  const well = await service.call('wells.open', { id: row.id });
+  return well.ok ? (well.value.record.log ?? []) : [];
+}
