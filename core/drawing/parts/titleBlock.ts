@@ -54,12 +54,12 @@ function drawCell(kit: Kit, cell: Cell): Item[] {
   const look = fittingLook(kit, cell, widest);
   return [
     rectangle(box, { stroke: solid('thin') }),
-    ...letter(kit, label, box.x + 1, box.y + 2.4, { widest }),
+    ...letter(kit, label, box.x + 1, box.y + 2.75, { widest }),
     ...letter(
       kit,
       value,
       box.x + 1,
-      box.y + box.height - (lettering === 'title' ? 2.4 : 1.2),
+      box.y + box.height - (lettering === 'title' ? 2.4 : 1),
       look,
     ),
   ];
