@@ -6,6 +6,7 @@
 import { mkdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { ensureBuilt } from '../electron/launch/build.mjs';
+import { endWithCaller } from '../electron/launch/endWithCaller.mjs';
 import { ensureInstalled } from '../electron/launch/install.mjs';
 import { runMain, say, Stopped, top } from '../electron/launch/project.mjs';
 import { runCommand, runNpm } from '../electron/launch/runCommand.mjs';
@@ -63,6 +64,7 @@ async function runAll() {
   return code;
 }
 
+endWithCaller();
 await runMain(async () => {
   try {
     await ensureInstalled();

@@ -8,6 +8,7 @@ import { ensureBuilt } from './build.mjs';
 import { chooseHost } from './chooseHost.mjs';
 import { hasDisplay } from './display.mjs';
 import { electronProgram, fetchElectron } from './electronRuntime.mjs';
+import { endWithCaller } from './endWithCaller.mjs';
 import { ensureInstalled } from './install.mjs';
 import { openHost } from './openHost.mjs';
 import { runMain, say, Stopped, top } from './project.mjs';
@@ -56,6 +57,7 @@ async function open() {
   return openHost(host, archive);
 }
 
+endWithCaller();
 await runMain(async () => {
   await ensureInstalled();
   return underCurrentNode(open);
