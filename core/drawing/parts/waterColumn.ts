@@ -2,11 +2,12 @@ import type { PaperMm } from '../../base/units.ts';
 import type { Stratum, StrikeModel } from '../../model/wellModel.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
+import { spread } from '../labels/spread.ts';
 import { letter } from '../letters.ts';
-import { black, solid } from '../pens.ts';
+import { black, letterings, solid } from '../pens.ts';
 import { shownPart, shows, yAt } from '../scale.ts';
 import { group, line, polygon, type Point } from '../shapes.ts';
-import type { View } from './columns.ts';
+import { wordsRoom, type View } from './columns.ts';
 
 /** A sample: a small filled diamond. */
 export function sampleSign([x, y]: Point, source?: string): Item {
@@ -55,7 +56,30 @@ function riseSign(x: PaperMm, from: PaperMm, to: PaperMm, ends: boolean, source:
   ];
 }
 
-function drawStrike(kit: Kit, strike: StrikeModel, number: number, view: View): Item[] {
+const numberHeight: PaperMm = letterings.small * 1.4;
+
+/** Where the middles of the strikes' numbers stand: at their arrows, apart where those are near. */
+function numberMiddles(strikes: readonly StrikeModel[], view: View): Map<StrikeModel, PaperMm> {
+  const shown = strikes
+    .filter(({ depthM }) => shows(view.axis, depthM, view.first))
+    .sort((a, b) => a.depthM - b.depthM);
+  const wanted = shown.map(({ depthM }) => yAt(view.axis, depthM));
+  const { top, foot } = wordsRoom(view);
+  const tops = spread(
+    wanted.map((middle) => ({ middle, height: numberHeight })),
+    top,
+    foot,
+  );
+  return new Map(shown.map((one, at) => [one, (tops?.[at] ?? wanted[at]!) + numberHeight / 2]));
+}
+
+function drawStrike(
+  kit: Kit,
+  strike: StrikeModel,
+  number: number,
+  numberY: PaperMm,
+  view: View,
+): Item[] {
   const { x, width } = view.columns.water;
   const { depthM, riseM, path } = strike;
   const right = x + width;
@@ -64,7 +88,10 @@ function drawStrike(kit: Kit, strike: StrikeModel, number: number, view: View): 
   const arrow = seen
     ? [
         ...strikeSign([right - 2.2, y], 2.6, path),
-        ...letter(kit, String(number), right - 5.2, y + 0.9, { anchor: 'end', source: path }),
+        ...letter(kit, String(number), right - 5.2, numberY + letterings.small / 2, {
+          anchor: 'end',
+          source: path,
+        }),
       ]
     : [];
   const range = riseM === undefined ? undefined : shownPart(view.axis, riseM, depthM);
@@ -97,8 +124,9 @@ export function drawWaterColumn(
   strikes: readonly StrikeModel[],
   view: View,
 ): Item {
+  const middles = numberMiddles(strikes, view);
   return group('waterColumn', [
     ...strata.flatMap((one) => drawSample(one, view)),
-    ...strikes.flatMap((one, at) => drawStrike(kit, one, at + 1, view)),
+    ...strikes.flatMap((one, at) => drawStrike(kit, one, at + 1, middles.get(one) ?? 0, view)),
   ]);
 }
