@@ -1,0 +1,37 @@
+/**
+ * `npm run bench -- --machine "2 cores, Linux" --date 2026-01-15 [--rounds 20]`: runs every trial of
+ * this folder and writes docs/benchmarks.md.
+ */
+import { readdirSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import { writeReport } from './report.ts';
+import { runTrial, type Timing, type Trial } from './trial.ts';
+
+const here = import.meta.dirname;
+const { values } = parseArgs({
+  options: {
+    machine: { type: 'string' },
+    date: { type: 'string' },
+    rounds: { type: 'string', default: '20' },
+  },
+});
+const { machine, date } = values;
+const rounds = Number(values.rounds);
+if (!machine || !date || !(rounds >= 1)) {
+  console.error(
+    'Say where and when: npm run bench -- --machine "2 cores, Linux" --date 2026-01-15',
+  );
+  process.exit(2);
+}
+
+const results: [Trial, Timing[]][] = [];
+for (const name of readdirSync(here)
+  .filter((file) => file.endsWith('.bench.ts'))
+  .sort()) {
+  const { trial } = (await import(path.join(here, name))) as { trial: Trial };
+  results.push([trial, runTrial(trial, rounds, () => performance.now())]);
+}
+const report = writeReport(results, { machine, date, rounds });
+writeFileSync(path.resolve(here, '../../docs/benchmarks.md'), report);
+console.log(report);
