@@ -1,9 +1,10 @@
+import type { PaperMm } from '../../base/units.ts';
 import type { Stratum } from '../../model/wellModel.ts';
 import { hatchFor, mixedHatch } from '../hatches/index.ts';
 import type { Item, Stroke } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { letter } from '../letters.ts';
-import { dashed, solid } from '../pens.ts';
+import { dashed, lineHeight, solid } from '../pens.ts';
 import { shownPart, yAt } from '../scale.ts';
 import { corners, group, hatched, line, rectangle } from '../shapes.ts';
 import type { View } from './columns.ts';
@@ -24,7 +25,28 @@ function contactStroke({ interval }: Stratum): Stroke {
     : dashed('narrow');
 }
 
-function drawStratum(kit: Kit, stratum: Stratum, view: View): Item[] {
+/** Room that the sign of a doubtful contact takes, across and down. */
+const doubtWidth: PaperMm = 1.6;
+const doubtHeight: PaperMm = lineHeight('small');
+
+/**
+ * Which place from the right the sign of each doubtful contact takes: the next one to the left
+ * where the contact above is too near for signs under each other.
+ */
+function doubtPlaces(strata: readonly Stratum[], view: View): Map<Stratum, number> {
+  const places = new Map<Stratum, number>();
+  let [lastY, place] = [-Infinity, 0];
+  for (const stratum of strata) {
+    if (stratum.interval.boundary !== 'uncertain' || stratum.toM > view.axis.toM) continue;
+    const y = yAt(view.axis, stratum.toM);
+    place = y - lastY < doubtHeight ? place + 1 : 0;
+    lastY = y;
+    if ((place + 1) * doubtWidth < view.columns.ground.width) places.set(stratum, place);
+  }
+  return places;
+}
+
+function drawStratum(kit: Kit, stratum: Stratum, view: View, doubt: number | undefined): Item[] {
   const part = shownPart(view.axis, stratum.fromM, stratum.toM);
   if (!part) return [];
   const { x, width } = view.columns.ground;
@@ -36,11 +58,13 @@ function drawStratum(kit: Kit, stratum: Stratum, view: View): Item[] {
     ? hatched(corners(box), hatch, stratum.path, '#ffffff')
     : rectangle(box, { fill: '#ffffff', source: stratum.path });
   const contact = line([x, foot], [x + width, foot], contactStroke(stratum), stratum.path);
-  const doubt =
-    stratum.interval.boundary === 'uncertain' && stratum.toM <= view.axis.toM
-      ? letter(kit, '?', x + width - 1.6, foot - 0.4, { source: stratum.path })
-      : [];
-  return [group('stratum', [fill, contact, ...doubt], { source: stratum.path })];
+  const sign =
+    doubt === undefined
+      ? []
+      : letter(kit, '?', x + width - (doubt + 1) * doubtWidth, foot - 0.4, {
+          source: stratum.path,
+        });
+  return [group('stratum', [fill, contact, ...sign], { source: stratum.path })];
 }
 
 /** The log as hatched boxes to scale, each with the contact at its foot. */
@@ -57,5 +81,9 @@ export function drawGround(kit: Kit, strata: readonly Stratum[], view: View): It
         ),
       ]
     : [];
-  return group('ground', [...shown.flatMap((one) => drawStratum(kit, one, view)), ...cap]);
+  const doubts = doubtPlaces(shown, view);
+  return group('ground', [
+    ...shown.flatMap((one) => drawStratum(kit, one, view, doubts.get(one))),
+    ...cap,
+  ]);
 }
