@@ -15,6 +15,7 @@ export interface TitleFields {
   readonly contract: string;
   readonly contractor: string;
   readonly supervisor: string;
+  readonly approval: string;
   readonly title: string;
   readonly place: string;
   readonly district: string;
@@ -95,7 +96,10 @@ function leftCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] 
     [[title.client, fields.client, widths.left, 'identity.client']],
     [[title.programme, fields.programme, widths.left, 'identity.programme']],
     [[title.contractor, fields.contractor, widths.left, 'identity.contractor']],
-    [[title.supervisor, fields.supervisor, widths.left, 'identity.supervisor']],
+    [
+      [title.supervisor, fields.supervisor, 36, 'identity.supervisor'],
+      [title.approval, fields.approval, 32],
+    ],
     [
       [title.datum, title.datumText, 25],
       [title.coordinates, title.coordinatesText, 17],

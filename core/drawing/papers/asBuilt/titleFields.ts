@@ -32,6 +32,7 @@ export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): Ti
     contract: identity.contract ?? '',
     contractor: identity.contractor ?? '',
     supervisor: identity.supervisor ?? '',
+    approval: record.marks?.find(({ role }) => role === 'client')?.name ?? '',
     title: identity.name ?? site.village ?? '–',
     place: joined(site.village, site.spot),
     district: joined(site.commune, site.district, site.region, site.country),
