@@ -2,32 +2,17 @@ import type { Answer, CallName, Takes } from '../../core/contract/calls.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import { callPath, eventsPath, type PageHost } from '../../core/contract/host.ts';
 
-/** Code of the refusal that the page itself gives when nobody answers. */
-export const unreachable = 'unreachable';
-
-const noAnswer = {
-  ok: false,
-  error: {
-    code: unreachable,
-    sentence: 'The program does not answer. Leave this page open and start Borefolio again.',
-  },
-} as const;
-
 async function post<N extends CallName>(
   fetching: typeof fetch,
   name: N,
   args: Takes<N>,
 ): Promise<Answer<N>> {
-  try {
-    const response = await fetching(`${callPath}${name}`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify(args),
-    });
-    return (await response.json()) as Answer<N>;
-  } catch {
-    return noAnswer;
-  }
+  const response = await fetching(`${callPath}${name}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(args),
+  });
+  return (await response.json()) as Answer<N>;
 }
 
 function listen(listener: (event: HostEvent) => void): () => void {
@@ -36,7 +21,7 @@ function listen(listener: (event: HostEvent) => void): () => void {
   return () => source.close();
 }
 
-/** The service behind the page's own server. */
+/** The service behind the page's own server. Calls throw when nobody answers. */
 export function loopbackHost(fetching: typeof fetch): PageHost {
   return { send: (name, args) => post(fetching, name, args), onEvent: listen };
 }

@@ -53,15 +53,19 @@ export const english = {
     loadNewer: 'Load the newer revision',
     loadNewerHint: 'What you typed comes back with Undo.',
     keepMine: 'Save mine as a newer revision',
+    stale: (revision: number) =>
+      `Not saved: revision ${revision} of this well was saved elsewhere after you opened it. Choose which to go on with; nothing that you typed is lost.`,
     again: 'Try again',
     leave: 'Leave without saving',
+    stays: 'This window stays open, since not all that was typed is saved.',
+    close: 'Close all the same',
     changedElsewhere: (revision: number) =>
       `This well was changed elsewhere: revision ${revision} is newer than the one open here.`,
     troubles: (n: number) => (n === 1 ? 'Saved with one trouble:' : `Saved with ${n} troubles:`),
   },
   findings: {
     title: 'Findings',
-    none: 'Nothing to find fault with.',
+    none: 'None on what is recorded so far.',
     count: (errors: number, warnings: number, notes: number) =>
       `${errors} wrong, ${warnings} to look at, ${notes} to know`,
     severity: { error: 'Wrong', warning: 'Look again', note: 'Note' },

@@ -16,11 +16,16 @@ function boxOf(element: Element, toPaper: DOMMatrix): Box {
   };
 }
 
+/** Leaders and other lines run through their neighbours: they are coloured and not framed. */
+const isLine = (element: Element) => element.matches('path[fill="none"]');
+
 /** Boxes round the marked parts of a page, in millimetres of paper; none within another part. */
 export function markedBoxes(paper: SVGSVGElement): Box[] {
   const toPaper = paper.getScreenCTM()?.inverse();
   if (!toPaper) return [];
-  return [...paper.querySelectorAll(`.${markedClass}`)]
-    .filter((element) => !element.parentElement?.closest(`.${markedClass}`))
-    .map((element) => boxOf(element, toPaper));
+  const marked = [...paper.querySelectorAll(`.${markedClass}`)].filter(
+    (element) => !element.parentElement?.closest(`.${markedClass}`),
+  );
+  const bodies = marked.filter((element) => !isLine(element));
+  return (bodies.length > 0 ? bodies : marked).map((element) => boxOf(element, toPaper));
 }

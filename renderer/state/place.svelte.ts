@@ -55,7 +55,9 @@ export class Place {
     const record: WellRecord = { schemaVersion: 1 };
     const answer = await this.host.send('wells.create', { record });
     this.refusal = answer.ok ? undefined : answer.error.sentence;
-    if (answer.ok) this.#lay(answer.value);
+    if (!answer.ok) return;
+    this.#lay(answer.value);
+    this.folder?.goTo('identity.number');
   }
 
   #lay(stored: StoredWell) {

@@ -2,7 +2,7 @@ import type { StoredWell } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import { deepFreeze } from '../../core/record/freeze.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
-import { unreachable } from '../host/loopback.ts';
+import { unreachable } from '../host/pageHost.ts';
 import { makeSaver, type Saver, type SaveState } from './saver.ts';
 
 /** The archive's refusal of a save upon a revision that is no longer the newest. */

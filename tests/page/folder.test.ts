@@ -37,8 +37,11 @@ describe('the archive’s list', () => {
   it('makes a new well whose first interval starts at the ground', async () => {
     page = await program.newPage();
     await page.getByRole('button', { name: 'New well' }).click();
+    await page.keyboard.type('KV-27-001');
+    await page.getByRole('heading', { name: 'KV-27-001' }).waitFor();
+    await page.getByRole('tab', { name: 'Ground' }).click();
     await field(page, 'log[0].to').fill('1,5');
-    await saving(page).filter({ hasText: 'revision 2' }).waitFor();
+    await expect.poll(() => storedLog(program, 'KV-27-001')).toEqual([{ from: 0, to: 1.5 }]);
     expect(await field(page, 'log[0].from').inputValue()).toBe('0');
     expect(await field(page, 'log[1].from').inputValue()).toBe('1.5');
   });
