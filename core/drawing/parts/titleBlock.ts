@@ -56,13 +56,7 @@ function drawCell(kit: Kit, cell: Cell): Item[] {
   return [
     rectangle(box, { stroke: solid('thin') }),
     ...letter(kit, label, box.x + 1, box.y + 2.75, { widest }),
-    ...letter(
-      kit,
-      value,
-      box.x + 1,
-      box.y + box.height - (lettering === 'title' ? 2.4 : 1),
-      look,
-    ),
+    ...letter(kit, value, box.x + 1, box.y + box.height - (lettering === 'title' ? 2.4 : 1), look),
   ];
 }
 
