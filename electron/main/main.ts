@@ -15,7 +15,7 @@ import { setMenu } from './menu.ts';
 import { declarePageScheme, servePage } from './pageProtocol.ts';
 import { openPageWindow } from './pageWindow.ts';
 
-// Both lie beside the bundled program; see electron/make/bundle.ts.
+// Both lie beside the bundled program; see electron/make/bundleElectron.ts.
 const preload = path.join(import.meta.dirname, 'preload.cjs');
 const pageFolder = path.join(import.meta.dirname, '../page');
 

@@ -71,6 +71,28 @@ describe.each(documents)('%s', (file) => {
   });
 });
 
+/** Files that comments of the sources send the reader to, by their path from the top. */
+function placesInSource(file: string): string[] {
+  const named = read(file).matchAll(
+    /(?:^|[\s(`'"])((?:core|electron|renderer|assets|tests|demo-data|docs)\/[\w./-]+\.\w+)/g,
+  );
+  return [...named].map(([, place]) => place!);
+}
+
+it('no source sends its reader to a file that is gone', () => {
+  const sources = ['core', 'electron', 'renderer'].flatMap((folder) =>
+    readdirSync(path.join(top, folder), { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.(ts|mjs|svelte|css)$/.test(name))
+      .map((name) => path.join(folder, name)),
+  );
+  const gone = sources.flatMap((file) =>
+    placesInSource(file)
+      .filter((place) => !existsSync(path.join(top, place)))
+      .map((place) => `${file} names ${place}`),
+  );
+  expect(gone).toEqual([]);
+});
+
 it('finds the documents that it reads', () => {
   expect(documents).toEqual(expect.arrayContaining(['README.md', 'DEVELOPERS.md', 'docs/flow.md']));
 });

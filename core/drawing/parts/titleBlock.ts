@@ -8,7 +8,7 @@ import { group, rectangle } from '../shapes.ts';
 
 export const titleBlockHeight: PaperMm = 33.5;
 
-/** What the title block says; fields follow ISO 7200 (see docs/sheet.md for the list). */
+/** What the title block says; fields follow ISO 7200. */
 export interface TitleFields {
   readonly client: string;
   readonly programme: string;
