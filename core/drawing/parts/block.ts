@@ -41,6 +41,23 @@ export interface TableRow {
   readonly source?: RecordPath | undefined;
 }
 
+/**
+ * As many rows as stand in a height. Where it is too low, the last row says in its cell `at` how
+ * many are left out, so that nothing is left out in silence.
+ */
+export function rowsWithin(
+  kit: Kit,
+  rows: readonly TableRow[],
+  height: PaperMm,
+  at: number,
+): TableRow[] {
+  const most = Math.max(1, Math.floor(height / lineHeight('small') + 1e-9));
+  if (rows.length <= most) return [...rows];
+  const says = `${rows.length - most + 1} ${kit.words.moreFindings}`;
+  const cells = [...Array<string>(at).fill(''), says];
+  return [...rows.slice(0, most - 1), { cells }];
+}
+
 /** Rows of cells on the small line pitch; a text too wide for its cell is cut. */
 export function drawRows(
   kit: Kit,

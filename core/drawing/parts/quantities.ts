@@ -9,6 +9,7 @@ import {
   blockTitle,
   blockTitleHeight,
   drawRows,
+  rowsWithin,
   type Block,
   type TableColumn,
   type TableRow,
@@ -76,10 +77,15 @@ function stringRow(kit: Kit, string: StringModel): TableRow {
 }
 
 /**
- * What was computed and what was put in, zone by zone, and what hole and casing hold; undefined
- * where nothing of it is known.
+ * What was computed and what was put in, as many zones as the room holds, and what hole and casing
+ * hold; undefined where nothing of it is known.
  */
-export function layQuantities(kit: Kit, model: WellModel, width: PaperMm): Block | undefined {
+export function layQuantities(
+  kit: Kit,
+  model: WellModel,
+  width: PaperMm,
+  room: PaperMm = Infinity,
+): Block | undefined {
   const { quantities } = kit.words;
   const columns: TableColumn[] = [
     { width: width - 61, anchor: 'start' },
@@ -99,14 +105,13 @@ export function layQuantities(kit: Kit, model: WellModel, width: PaperMm): Block
       quantities.share,
     ],
   };
-  const rows = [
-    heads,
-    ...model.annulus.map((zone) => zoneRow(kit, zone)),
-    ...wholeRows(kit, model),
-  ];
-  if (rows.length === 1 && model.strings.length === 0) return undefined;
+  const zones = model.annulus.map((zone) => zoneRow(kit, zone));
+  const whole = wholeRows(kit, model);
   const strings = model.strings.map((one) => stringRow(kit, one));
+  if (zones.length + whole.length + strings.length === 0) return undefined;
   const pitch = lineHeight('small');
+  const others = blockTitleHeight + (1 + whole.length + strings.length) * pitch + blockPad;
+  const rows = [heads, ...rowsWithin(kit, zones, room - others, 0), ...whole];
   return {
     height: blockTitleHeight + (rows.length + strings.length) * pitch + blockPad,
     draw: (x, y) => [

@@ -8,6 +8,7 @@ import {
   blockTitle,
   blockTitleHeight,
   drawRows,
+  rowsWithin,
   type Block,
   type TableColumn,
   type TableRow,
@@ -35,8 +36,13 @@ function stringRows(kit: Kit, string: StringModel, several: boolean): TableRow[]
   return [...head, ...string.pieces.map((piece, at) => pieceRow(kit, piece, at + 1))];
 }
 
-/** Every piece from the top down with its length, joint and depths. */
-export function layTallyTable(kit: Kit, { strings }: WellModel, width: PaperMm): Block | undefined {
+/** Every piece from the top down with its length, joint and depths, as many as the room holds. */
+export function layTallyTable(
+  kit: Kit,
+  { strings }: WellModel,
+  width: PaperMm,
+  room: PaperMm,
+): Block | undefined {
   if (strings.length === 0) return undefined;
   const { tally } = kit.words;
   const columns: TableColumn[] = [
@@ -51,7 +57,8 @@ export function layTallyTable(kit: Kit, { strings }: WellModel, width: PaperMm):
     cells: [tally.piece, tally.what, tally.length, tally.insertion, tally.from, tally.to],
     bold: true,
   };
-  const rows = [heads, ...strings.flatMap((one) => stringRows(kit, one, strings.length > 1))];
+  const all = [heads, ...strings.flatMap((one) => stringRows(kit, one, strings.length > 1))];
+  const rows = rowsWithin(kit, all, room - blockTitleHeight - blockPad, 1);
   return {
     height: blockTitleHeight + rows.length * lineHeight('small') + blockPad,
     draw: (x, y) => [

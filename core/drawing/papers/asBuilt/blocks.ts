@@ -15,10 +15,12 @@ import { depthFigure } from '../../figures.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 const gutter: PaperMm = 3;
+/** What the rule above blocks takes. */
+const ruleHeight: PaperMm = 1;
 
 /** Blocks side by side, with a rule above and rules between; as high as the highest. */
 function beside(blocks: readonly (Block & { width: PaperMm })[], width: PaperMm): Block {
-  const height = Math.max(...blocks.map((one) => one.height)) + 1;
+  const height = Math.max(...blocks.map((one) => one.height)) + ruleHeight;
   return {
     height,
     draw: (x, y) => {
@@ -100,7 +102,10 @@ function ownNotes({ record, kit }: SheetInput, cut: readonly Stratum[]): Note[] 
   ];
 }
 
-/** Findings and notes across a width, no higher than the room. */
+/**
+ * Findings and notes across a width, no higher than the room; a title and a line of each stand in
+ * any case, so that what is left out is counted.
+ */
 export function layRemarks(
   input: SheetInput,
   cut: readonly Stratum[],
@@ -109,11 +114,23 @@ export function layRemarks(
 ): Block | undefined {
   const { kit } = input;
   const inner = width - gutter;
-  const findings = layNotes(kit, kit.words.findings, findingNotes(input), inner, room);
-  const left = room - (findings?.height ?? 0);
-  const notes = layNotes(kit, kit.words.notes, ownNotes(input, cut), inner, left);
+  const layOwn = (height: PaperMm) =>
+    layNotes(kit, kit.words.notes, ownNotes(input, cut), inner, height);
+  const inside = room - ruleHeight;
+  const left = inside - (layOwn(0)?.height ?? 0);
+  const findings = layNotes(kit, kit.words.findings, findingNotes(input), inner, left);
+  const notes = layOwn(inside - (findings?.height ?? 0));
   if (!findings && !notes) return undefined;
   return beside([{ ...stacked([findings, notes]), width }], width);
+}
+
+function layLegendAndQuantities(
+  { kit, model }: SheetInput,
+  width: PaperMm,
+  room: PaperMm,
+): (Block | undefined)[] {
+  const legend = layLegend(kit, model, width);
+  return [legend, layQuantities(kit, model, width, room - legend.height)];
 }
 
 /**
@@ -130,11 +147,12 @@ export function layPanel(
   const { kit, record, model } = input;
   const half = width / 2;
   const inner = half - gutter;
-  const tally = layTallyTable(kit, model, inner);
+  const remarks = layRemarks(input, cut, width, 0)?.height ?? 0;
+  const height = room - remarks - ruleHeight;
   const particulars = layParticulars(kit, record, model, inner);
-  const left = withLegend
-    ? [layLegend(kit, model, inner), layQuantities(kit, model, inner)]
-    : [particulars];
+  const beforeTally = withLegend ? (particulars?.height ?? 0) : 0;
+  const tally = layTallyTable(kit, model, inner, height - beforeTally);
+  const left = withLegend ? layLegendAndQuantities(input, inner, height) : [particulars];
   const right = withLegend ? [particulars, tally] : [tally];
   const columns = beside(
     [

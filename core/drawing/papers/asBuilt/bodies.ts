@@ -12,8 +12,14 @@ import type { SheetInput } from './sheetInput.ts';
  */
 export type Rest = 'band' | 'bandAndPage' | 'ownPage' | 'side';
 
-/** Kept free for findings and notes under the well when all stands on one page. */
-export const leastRemarks: PaperMm = 12;
+/** Kept free at least for findings and notes under the well when all stands on one page. */
+const leastRemarks: PaperMm = 12;
+
+/** Height kept under the well for findings and notes: at least a title and a line of each. */
+export function remarksKept(input: SheetInput): PaperMm {
+  const least = layRemarks(input, [], input.paper.frame.width, 0);
+  return least ? Math.max(leastRemarks, least.height) : 0;
+}
 
 /** Width of the drawing: all of an A4, what the title block leaves of an A3. */
 export function drawingWidth({ paper }: SheetInput): PaperMm {
@@ -29,12 +35,11 @@ export function bodyHeights(input: SheetInput): Heights {
   const full = side - titleBlockHeight;
   const band = layBand(input, frame.width, false).height + marksHeight;
   const all = layBand(input, frame.width, true).height + marksHeight;
-  const remarks = layRemarks(input, [], frame.width, leastRemarks) ? leastRemarks : 0;
   return {
     full: name === 'A3' ? side : full,
     side,
     ownPage: full,
     bandAndPage: full - band,
-    band: full - all - remarks,
+    band: full - all - remarksKept(input),
   };
 }

@@ -45,7 +45,10 @@ function isCrowded({ kit, model, ...input }: SheetInput, { views }: Plan): boole
   );
 }
 
-/** The cheapest plan. Words are measured only where a plan could still be the best. */
+/**
+ * The cheapest plan. Words are measured only where a plan could still be the best. A plan that
+ * has no room for words in full, neither beside the well nor in notes, is none.
+ */
 export function cheapest(input: SheetInput, plans: readonly Plan[]): Plan | undefined {
   const sorted = plans
     .map((plan) => ({ plan, cost: costOf(input, plan) }))
@@ -53,7 +56,9 @@ export function cheapest(input: SheetInput, plans: readonly Plan[]): Plan | unde
   let best: { plan: Plan; cost: number } | undefined;
   for (const { plan, cost } of sorted) {
     if (best && best.cost <= cost) break;
-    const whole = cost + (isCrowded(input, plan) ? crowdedCost : 0);
+    const crowded = isCrowded(input, plan);
+    if (crowded && plan.rest === 'band') continue;
+    const whole = cost + (crowded ? crowdedCost : 0);
     if (!best || whole < best.cost) best = { plan, cost: whole };
   }
   return best?.plan;

@@ -4,7 +4,7 @@ import { descriptionsHeight } from '../../parts/descriptions.ts';
 import { hasRates } from '../../parts/rate.ts';
 import { axisBottom, depthScales } from '../../scale.ts';
 import { hasPanel, layRemarks } from './blocks.ts';
-import { bodyHeights, drawingWidth, leastRemarks, type Heights, type Rest } from './bodies.ts';
+import { bodyHeights, drawingWidth, remarksKept, type Heights, type Rest } from './bodies.ts';
 import { cheapest } from './choose.ts';
 import { cut, type Range } from './cut.ts';
 import { extentOf, widthScaleOf } from './extent.ts';
@@ -62,7 +62,7 @@ function planFor(input: SheetInput, scale: number, rest: Rest, frame: Frame): Pl
         );
   if (!ranges) return [];
   const views = viewsOf(input, scale, rest, frame, ranges);
-  return [{ scale, rest, views, remarksRoom: leastRemarks }];
+  return [{ scale, rest, views, remarksRoom: remarksKept(input) }];
 }
 
 /** Height that the words and the well of a page need at least. */
@@ -79,10 +79,11 @@ function settled(input: SheetInput, plan: Plan): Plan {
   const last = plan.views.at(-1)!;
   if (plan.rest !== 'band') return plan;
   const spare = Math.max(0, last.body.height - neededHeight(input, last) - 1);
-  const room = leastRemarks + spare;
+  const kept = plan.remarksRoom;
+  const room = kept + spare;
   const used = layRemarks(input, [], input.paper.frame.width, room)?.height;
   if (used === undefined) return plan;
-  const body = { ...last.body, height: last.body.height + leastRemarks - used };
+  const body = { ...last.body, height: last.body.height + kept - used };
   return { ...plan, remarksRoom: room, views: [...plan.views.slice(0, -1), { ...last, body }] };
 }
 
@@ -91,15 +92,17 @@ function restsFor(input: SheetInput): Rest[] {
   return hasPanel(input) ? ['band', 'bandAndPage', 'ownPage'] : ['band'];
 }
 
+/** A page of its own, where words that were cut stand in full, if no other plan has room for them. */
+const lastResort: readonly Rest[] = ['ownPage'];
+
 /** The scale of the preferred series, and the pages, that show the well best. */
 export function planSheet(input: SheetInput): Plan {
   const { paper, model } = input;
   const columns = layColumns(paper.frame.x, drawingWidth(input), hasRates(model.strata));
   const frame = { columns, heights: bodyHeights(input) };
-  const plans = depthScales.flatMap((scale) =>
-    restsFor(input).flatMap((rest) => planFor(input, scale, rest, frame)),
-  );
-  const best = cheapest(input, plans);
+  const plansFor = (rests: readonly Rest[]) =>
+    depthScales.flatMap((scale) => rests.flatMap((rest) => planFor(input, scale, rest, frame)));
+  const best = cheapest(input, plansFor(restsFor(input))) ?? cheapest(input, plansFor(lastResort));
   if (!best) throw new Error('no preferred scale holds this well');
   return settled(input, best);
 }
