@@ -1,3 +1,5 @@
+import { intervalsOf } from '../model/strata.ts';
+import type { Stratum } from '../model/wellModel.ts';
 import type { LogInterval } from '../record/log.ts';
 import type { SheetWords } from './words/words.ts';
 
@@ -43,4 +45,10 @@ export function describe(interval: LogInterval, words: SheetWords): string {
   const seen = [principal(interval, words), ...further(interval, words)].filter(Boolean).join(', ');
   const sentences = [seen, interval.remarks].filter(Boolean);
   return sentences.length === 0 ? words.noDescription : sentences.join('. ');
+}
+
+/** All that the log says of a stratum: several rows of one range follow each other. */
+export function describeStratum(stratum: Stratum, words: SheetWords): string {
+  const said = intervalsOf(stratum).map((interval) => describe(interval, words));
+  return [...new Set(said)].join('; ');
 }

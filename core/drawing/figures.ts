@@ -21,7 +21,7 @@ export function litreFigure(kit: Kit, litres: number): string {
   return plainFigure(kit, litres, litres < 10 ? 1 : 0);
 }
 
-/** `2026-03-14T09:40:00+00:00` becomes `2026-03-14 09:40`. */
+/** `2026-03-14T09:40:00+00:00` becomes `2026-03-14 09:40`; a day alone stays a day. */
 export function momentFigure(at: string): string {
   return at.slice(0, 16).replace('T', ' ');
 }

@@ -11,13 +11,17 @@ export const tapeToleranceM = 0.05;
 
 type Section = Placed<BoreSection>;
 
+function hasDiameter({ entry }: Section): boolean {
+  return entry.diameter > 0;
+}
+
 function checkSection(section: Section): Finding[] {
   const findings: Finding[] = [];
   if (section.fromM < 0)
     findings.push(
       found('bore.aboveGround', `${section.path}.from`, {}, { fromM: section.fromM, toM: 0 }),
     );
-  if (!(section.entry.diameter > 0))
+  if (!hasDiameter(section))
     findings.push(found('bore.noDiameter', `${section.path}.diameter`, {}, section));
   return findings;
 }
@@ -29,7 +33,7 @@ function checkSection(section: Section): Finding[] {
 export function resolveSections(bore: Bore | undefined): Resolved<BoreSectionModel[]> {
   const read = readRanges('bore', 'bore.sections', bore?.sections ?? []);
   const usable = read.value.flatMap((section) => {
-    const below = section.entry.diameter > 0 && cut(section, 0, Infinity);
+    const below = hasDiameter(section) && cut(section, 0, Infinity);
     return below ? [{ ...section, ...below }] : [];
   });
   const laid = layFlat(usable, (a, b) => (b.entry.diameter > a.entry.diameter ? b : a));
@@ -94,6 +98,24 @@ function checkDepths(bore: Bore | undefined, sections: readonly BoreSectionModel
 }
 
 /**
+ * Where no diameter is known: one note where nothing is recorded of any, else a warning for each
+ * stretch that is left out. Sections that lack theirs are said by themselves.
+ */
+function checkGaps(
+  bore: Bore | undefined,
+  sections: readonly BoreSectionModel[],
+  depthM: DepthM,
+): Finding[] {
+  const path = 'bore.sections';
+  const bare = readRanges('bore', path, bore?.sections ?? []).value.filter(
+    (section) => !hasDiameter(section),
+  );
+  if (sections.length === 0 && bare.length === 0)
+    return [found('bore.diametersUnknown', path, {}, { fromM: 0, toM: depthM })];
+  return gapsIn([...sections, ...bare], 0, depthM).map((gap) => found('bore.gap', path, {}, gap));
+}
+
+/**
  * The hole. Its depth is what the bore's chapter says; where that is silent, the deepest of the
  * log and the strings (`implied`), with a note. Sections are cut at the depth reached.
  */
@@ -112,8 +134,7 @@ export function resolveBore(
     const range = cut(section, 0, depthM);
     return range ? [{ ...section, ...range }] : [];
   });
-  for (const gap of gapsIn(kept, 0, depthM))
-    findings.push(found('bore.gap', 'bore.sections', {}, gap));
+  findings.push(...checkGaps(bore, kept, depthM));
   const foundM = bore?.depthFound;
   const sounded = foundM !== undefined && roundDepth(foundM) !== depthM ? { foundM } : {};
   return { value: { sections: kept, depthM, ...sounded }, findings };

@@ -34,8 +34,9 @@ function outsideOf({ outsideMm, upperOutsideMm }: PieceModel): Millimetres | und
 function insideOf(piece: PieceModel): Millimetres | undefined {
   if (piece.kind === 'cap') return 0;
   const { outsideMm, upperOutsideMm = outsideMm, wallMm, insideMm } = piece;
-  if (outsideMm === undefined || wallMm === undefined || insideMm === undefined) return undefined;
-  if (outsideMm === upperOutsideMm || upperOutsideMm === undefined) return insideMm;
+  if (outsideMm === undefined || upperOutsideMm === undefined) return insideMm;
+  if (outsideMm === upperOutsideMm) return insideMm;
+  if (wallMm === undefined || insideMm === undefined) return undefined;
   return meanMm(outsideMm - 2 * wallMm, upperOutsideMm - 2 * wallMm);
 }
 
@@ -69,7 +70,9 @@ function pipeAt(string: StringModel, cell: Range): PipeAt | undefined {
 function widestMm(string: StringModel): Millimetres {
   return Math.max(
     0,
-    ...string.pieces.map((piece) => Math.max(piece.outsideMm ?? 0, piece.upperOutsideMm ?? 0)),
+    ...string.pieces.map(({ outsideMm, insideMm, upperOutsideMm }) =>
+      Math.max(outsideMm ?? insideMm ?? 0, upperOutsideMm ?? 0),
+    ),
   );
 }
 

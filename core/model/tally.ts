@@ -1,9 +1,11 @@
 import type { Finding } from '../base/finding.ts';
 import { known } from '../base/known.ts';
+import type { RecordPath } from '../base/recordPath.ts';
 import type { DepthM, Metres } from '../base/units.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { CasingString } from '../record/strings.ts';
 import { found, type Resolved } from './findings.ts';
+import { checkMissingSizes } from './missingSizes.ts';
 import { sizeComponent, type SizedComponent } from './pieceSize.ts';
 import { isRange, roundDepth } from './range.ts';
 import { placeString, stringLabel, type Placing } from './setting.ts';
@@ -147,6 +149,7 @@ function resolveString(
     ...sized.flatMap((one) => one.findings),
     ...checkJoints(loose, label),
     ...sized.flatMap((one) => checkCentralisers(one.value, label)),
+    ...(value ? checkMissingSizes(value, label) : []),
   ];
   return {
     value,
@@ -155,6 +158,11 @@ function resolveString(
       ...(value ? placing.findings : [found('string.noPieces', path, { string: label })]),
     ],
   };
+}
+
+/** The cap at a string's foot that has no length and is therefore none of its pieces. */
+export function looseCap({ capPath, pieces }: StringModel): RecordPath | undefined {
+  return pieces.at(-1)?.kind === 'cap' ? undefined : capPath;
 }
 
 /**

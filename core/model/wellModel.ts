@@ -45,6 +45,13 @@ export interface Stratum {
   readonly toM: DepthM;
   readonly interval: LogInterval;
   readonly path: RecordPath;
+  /** What the log says besides of the very same range, in the record's order; mostly nothing. */
+  readonly others: readonly LoggedInterval[];
+}
+
+export interface LoggedInterval {
+  readonly interval: LogInterval;
+  readonly path: RecordPath;
 }
 
 export interface StringModel {
@@ -79,7 +86,7 @@ export interface PieceModel {
   readonly outsideMm?: Millimetres;
   readonly upperOutsideMm?: Millimetres;
   readonly wallMm?: Millimetres;
-  /** Inside diameter, of a reducer the narrower. */
+  /** Inside diameter, of a reducer the narrower; may be known where the outside is not. */
   readonly insideMm?: Millimetres;
   readonly material?: string;
   readonly slotWidthMm?: Millimetres;

@@ -21,6 +21,7 @@ const component = chapter({
   material: text('Pipe material, as in uPVC or steel.'),
   outside: millimetres('Outside diameter.').optional(),
   wall: millimetres('Wall thickness.').optional(),
+  inside: millimetres('Inside diameter; of a reducer the narrower.').optional(),
   upperOutside: millimetres('Reducer: outside diameter at its upper end.').optional(),
   length: metres('Length of one, end to end, with its bell.').optional(),
   joint: text('Joint, as in glued bell or threaded.'),

@@ -1,6 +1,6 @@
 import type { PaperMm } from '../../base/units.ts';
 import type { Stratum } from '../../model/wellModel.ts';
-import { describe } from '../describe.ts';
+import { describeStratum } from '../describe.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { spread } from '../labels/spread.ts';
@@ -26,7 +26,7 @@ function blocksOf(kit: Kit, strata: readonly Stratum[], view: View, mostLines: n
   return strata.flatMap((stratum) => {
     const part = shownPart(view.axis, stratum.fromM, stratum.toM);
     if (!part) return [];
-    const all = wrapped(kit, describe(stratum.interval, kit.words), width);
+    const all = wrapped(kit, describeStratum(stratum, kit.words), width);
     const lines = all.length > mostLines ? shortened(all, mostLines) : all;
     const middle = (yAt(view.axis, part.fromM) + yAt(view.axis, part.toM)) / 2;
     return [{ stratum, lines, middle, height: lines.length * lineHeight('small') + gap }];

@@ -1,5 +1,7 @@
 import type { PaperMm } from '../../base/units.ts';
+import { intervalsOf } from '../../model/strata.ts';
 import type { Stratum } from '../../model/wellModel.ts';
+import type { Material } from '../../record/materials.ts';
 import { hatchFor, mixedHatch } from '../hatches/index.ts';
 import type { Item, Stroke } from '../items.ts';
 import type { Kit } from '../kit.ts';
@@ -9,14 +11,21 @@ import { shownPart, yAt } from '../scale.ts';
 import { corners, group, hatched, line, rectangle } from '../shapes.ts';
 import type { View } from './columns.ts';
 
-/** The hatch of an interval: its material's, with its first second material's mark among it. */
-export function hatchOf({ interval }: Stratum): string | undefined {
-  const { material, qualifiers } = interval;
+/** The materials of all that the log says of a stratum, each once. */
+export function materialsOf(stratum: Stratum): Material[] {
+  return [...new Set(intervalsOf(stratum).flatMap(({ material }) => material ?? []))];
+}
+
+/**
+ * The hatch of a stratum: its material's, with the mark of a second among it. That is the next
+ * interval's of the same range, else the first of its own second materials.
+ */
+export function hatchOf(stratum: Stratum): string | undefined {
+  const [material, other] = materialsOf(stratum);
   if (material === undefined) return undefined;
-  const second = qualifiers?.find((one) => one.degree !== 'slightly')?.material;
-  return second === undefined || second === material
-    ? hatchFor(material)
-    : mixedHatch(material, second);
+  const { qualifiers } = stratum.interval;
+  const second = other ?? qualifiers?.find((one) => one.degree !== 'slightly')?.material;
+  return second === undefined ? hatchFor(material) : mixedHatch(material, second);
 }
 
 function contactStroke({ interval }: Stratum): Stroke {

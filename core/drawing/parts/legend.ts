@@ -7,7 +7,7 @@ import { baseline, letter } from '../letters.ts';
 import { dashed, lineHeight, solid } from '../pens.ts';
 import { corners, hatched, line, rectangle } from '../shapes.ts';
 import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
-import { hatchOf } from './ground.ts';
+import { hatchOf, materialsOf } from './ground.ts';
 import { signEntries, type LegendEntry } from './legendSigns.ts';
 
 const swatch = { width: 8, height: 3.5 } as const;
@@ -31,7 +31,7 @@ function hatchEntry(says: string, hatch: string): LegendEntry {
 /** One entry for each principal material, and one that shows how a second material is marked. */
 function groundEntries(kit: Kit, strata: readonly Stratum[]): LegendEntry[] {
   const { materials, legend } = kit.words;
-  const used = [...new Set(strata.flatMap(({ interval }) => interval.material ?? []))];
+  const used = [...new Set(strata.flatMap(materialsOf))];
   const pure = used.map((one) => hatchEntry(materials[one].noun, hatchFor(one)));
   const mixed = strata.map(hatchOf).find((hatch) => hatch?.includes('+'));
   return mixed === undefined ? pure : [...pure, hatchEntry(legend.mixed, mixed)];

@@ -1,5 +1,7 @@
 import type { PaperMm } from '../../base/units.ts';
-import type { WellModel } from '../../model/wellModel.ts';
+import { intervalsOf } from '../../model/strata.ts';
+import { looseCap } from '../../model/tally.ts';
+import type { StringModel, WellModel } from '../../model/wellModel.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { black, dashed, solid, white } from '../pens.ts';
@@ -75,6 +77,10 @@ const intake: Sign = (x, y) => [
   ),
 ];
 
+function isCapped(string: StringModel): boolean {
+  return looseCap(string) !== undefined || string.pieces.some(({ kind }) => kind === 'cap');
+}
+
 /** Signs that the sheet uses, in the order of the columns. */
 export function signEntries(kit: Kit, model: WellModel): LegendEntry[] {
   const { legend } = kit.words;
@@ -83,7 +89,7 @@ export function signEntries(kit: Kit, model: WellModel): LegendEntry[] {
   const candidates: readonly (readonly [boolean, string, Sign])[] = [
     [model.strikes.length > 0, legend.strike, (x, y) => strikeSign([x + 6.5, y + 2], 5)],
     [
-      model.strata.some(({ interval }) => interval.sampled),
+      model.strata.some((one) => intervalsOf(one).some(({ sampled }) => sampled)),
       legend.sample,
       (x, y) => [sampleSign([x + 4, y + 2])],
     ],
@@ -92,7 +98,7 @@ export function signEntries(kit: Kit, model: WellModel): LegendEntry[] {
     [pieces.some(({ kind }) => kind === 'screen'), legend.screen, screen],
     [pieces.length > 1, legend.joint, joint],
     [pieces.some(({ centralisersM }) => centralisersM.length > 0), legend.centraliser, centraliser],
-    [pieces.some(({ kind }) => kind === 'cap'), legend.cap, cap],
+    [model.strings.some(isCapped), legend.cap, cap],
     [model.pump?.intakeM !== undefined, legend.intake, intake],
   ];
   return candidates.filter(([used]) => used).map(([, says, draw]) => ({ says, draw }));

@@ -1,5 +1,6 @@
 import type { PaperMm } from '../../base/units.ts';
 import type { WellModel } from '../../model/wellModel.ts';
+import { minutesBetween } from '../../record/moment.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import { dayFigure, depthFigure, momentFigure, plainFigure } from '../figures.ts';
 import type { Item } from '../items.ts';
@@ -62,10 +63,11 @@ function boreFacts(kit: Kit, { bore, identity }: WellRecord): Fact[] {
 function developmentFacts(kit: Kit, { development }: WellRecord): Fact[] {
   const last = development?.at(-1);
   if (!development || !last) return [];
-  const minutes = development.reduce((sum, { startedAt, endedAt }) => {
-    const spent = startedAt && endedAt ? Date.parse(endedAt) - Date.parse(startedAt) : 0;
-    return sum + spent / 60_000;
-  }, 0);
+  const minutes = development.reduce(
+    (sum, { startedAt, endedAt }) =>
+      sum + (startedAt && endedAt ? (minutesBetween(startedAt, endedAt) ?? 0) : 0),
+    0,
+  );
   const hours = minutes > 0 ? `${plainFigure(kit, minutes / 60, 1)} ${kit.words.hours}` : '';
   const turbidity =
     last.turbidity === undefined ? '' : `${plainFigure(kit, last.turbidity, 1)} NTU`;

@@ -1,5 +1,6 @@
 import { formatFixed } from '../../base/numbers.ts';
 import type { PaperMm } from '../../base/units.ts';
+import { looseCap } from '../../model/tally.ts';
 import type { AnnulusZone, StringModel, WellModel } from '../../model/wellModel.ts';
 import { depthFigure, litreFigure, plainFigure, rangeFigure } from '../figures.ts';
 import type { Kit } from '../kit.ts';
@@ -71,6 +72,7 @@ function stringRow(kit: Kit, string: StringModel): TableRow {
   const counts = new Map<string, number>();
   for (const { first, count } of stretchesOf(string))
     counts.set(words.pieces[first.kind], (counts.get(words.pieces[first.kind]) ?? 0) + count);
+  if (looseCap(string) !== undefined) counts.set(words.pieces.cap, 1);
   const pieces = [...counts].map(([what, count]) => `${count} ${what}`).join(', ');
   const tally = `${words.quantities.tally} ${depthFigure(kit, string.tallyM)} m`;
   return { cells: [`${tally}: ${pieces}`], source: string.path };

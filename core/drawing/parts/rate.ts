@@ -1,3 +1,4 @@
+import { intervalsOf } from '../../model/strata.ts';
 import type { Stratum } from '../../model/wellModel.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
@@ -7,13 +8,19 @@ import { shownPart, yAt } from '../scale.ts';
 import { group, line, polyline, type Point } from '../shapes.ts';
 import type { View } from './columns.ts';
 
+/** Minutes for each metre, by the first row of the stratum that tells. */
+function rateOf(stratum: Stratum): number | undefined {
+  const rates = intervalsOf(stratum).map(({ minutesPerMetre }) => minutesPerMetre);
+  return rates.find((rate) => rate !== undefined);
+}
+
 export function hasRates(strata: readonly Stratum[]): boolean {
-  return strata.some(({ interval }) => interval.minutesPerMetre !== undefined);
+  return strata.some((stratum) => rateOf(stratum) !== undefined);
 }
 
 /** The next of 1, 2, 5, 10, 20 … at or above the largest rate. */
 function fullScale(strata: readonly Stratum[]): number {
-  const most = Math.max(1, ...strata.map(({ interval }) => interval.minutesPerMetre ?? 0));
+  const most = Math.max(1, ...strata.map((stratum) => rateOf(stratum) ?? 0));
   const power = 10 ** Math.floor(Math.log10(most));
   return [1, 2, 5, 10].map((step) => step * power).find((step) => step >= most)!;
 }
@@ -28,7 +35,7 @@ export function drawRate(kit: Kit, strata: readonly Stratum[], view: View): Item
   const runs: Point[][] = [];
   for (const stratum of strata) {
     const part = shownPart(view.axis, stratum.fromM, stratum.toM);
-    const rate = stratum.interval.minutesPerMetre;
+    const rate = rateOf(stratum);
     if (!part || rate === undefined) {
       runs.push([]);
       continue;

@@ -1,4 +1,5 @@
 import type { PaperMm } from '../../base/units.ts';
+import { intervalsOf } from '../../model/strata.ts';
 import type { Stratum, StrikeModel } from '../../model/wellModel.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
@@ -112,7 +113,12 @@ function drawStrike(
 function drawSample(stratum: Stratum, view: View): Item[] {
   const part = shownPart(view.axis, stratum.fromM, stratum.toM);
   const middleM = (stratum.fromM + stratum.toM) / 2;
-  if (!stratum.interval.sampled || !part || !shows(view.axis, middleM, view.first)) return [];
+  if (
+    !intervalsOf(stratum).some(({ sampled }) => sampled) ||
+    !part ||
+    !shows(view.axis, middleM, view.first)
+  )
+    return [];
   const { x, width } = view.columns.water;
   return [sampleSign([x + width - 1.1, yAt(view.axis, middleM)], `${stratum.path}.sampled`)];
 }

@@ -267,6 +267,7 @@ export const english: SheetWords = {
     string: 'String',
   },
   diameter: 'Ø',
+  insideDiameter: 'Ø in',
   of: 'of',
   hours: 'h',
   minutes: 'min',

@@ -166,6 +166,8 @@ export interface SheetWords {
     Record<'title' | 'piece' | 'what' | 'length' | 'insertion' | 'from' | 'to' | 'string', string>
   >;
   readonly diameter: string;
+  /** Before the figure of a pipe of which only the inside is known. */
+  readonly insideDiameter: string;
   readonly of: string;
   readonly hours: string;
   readonly minutes: string;

@@ -1,7 +1,13 @@
 import type { AnnulusFill } from '../../record/annulus.ts';
 import { currentVersion, wellRecord, type WellRecord } from '../../record/schema.ts';
 import type { TableKind } from './fields.ts';
-import { joinPieces, recordString, type JoinedString, type Piece } from './joinPieces.ts';
+import {
+  hasDiameter,
+  joinPieces,
+  recordString,
+  type JoinedString,
+  type Piece,
+} from './joinPieces.ts';
 import { sourcesOf, type MappedTable } from './mapping.ts';
 import { pieceOf } from './pieceOf.ts';
 import { nest, type Values } from './readRow.ts';
@@ -61,7 +67,7 @@ function stringAround(values: Values, strings: readonly JoinedString[]): number 
   const { string, aroundDiameter, from, to } = values;
   const meant = (piece: Piece) =>
     (string === undefined || piece.string === string) &&
-    (aroundDiameter === undefined || piece.component.outside === aroundDiameter);
+    (aroundDiameter === undefined || hasDiameter(piece, Number(aroundDiameter)));
   const reached = (piece: Piece) => piece.from < Number(to) && piece.to > Number(from);
   const beside = strings.findIndex(({ pieces }) =>
     pieces.some((piece) => meant(piece) && reached(piece)),

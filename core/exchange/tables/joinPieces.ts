@@ -32,12 +32,31 @@ export interface Joined {
 /** Depths that differ by less are the same: no tape reads finer than a millimetre. */
 const sameDepthM = 0.001;
 
+/** Millimetres: less apart is the noise of sums in binary fractions. */
+const sameSizeMm = 1e-6;
+
+function isSameSize(a: Millimetres, b: Millimetres): boolean {
+  return Math.abs(a - b) < sameSizeMm;
+}
+
 const bottomOf = ({ pieces }: JoinedString): DepthM => pieces.at(-1)!.to;
 const topOf = ({ pieces }: JoinedString): DepthM => pieces[0]!.from;
 
+/** The outside where it is given, else the inside: what tells pipes of one source apart. */
+function sizeOf({ component: { outside, inside } }: Piece): Millimetres | undefined {
+  return outside ?? inside;
+}
+
+/** Whether a piece has a diameter, outside or inside, as another table names it by. */
+export function hasDiameter({ component }: Piece, mm: Millimetres): boolean {
+  const { outside, inside, wall } = component;
+  const around = inside === undefined || wall === undefined ? undefined : inside + 2 * wall;
+  return [outside, inside, around].some((one) => one !== undefined && isSameSize(one, mm));
+}
+
 /** Unknown diameters count as the narrowest. */
 function widest({ pieces }: JoinedString): Millimetres {
-  return Math.max(...pieces.map(({ component }) => component.outside ?? 0));
+  return Math.max(...pieces.map((piece) => sizeOf(piece) ?? 0));
 }
 
 /** Pieces of strings that the source tells apart never join. */
@@ -48,8 +67,7 @@ function adjoins(string: JoinedString, piece: Piece): boolean {
 /** Of several strings that end where the piece begins, one of its own diameter comes first. */
 function stringAbove(strings: readonly JoinedString[], piece: Piece): number {
   const found = strings.findLastIndex(
-    (one) =>
-      adjoins(one, piece) && one.pieces.at(-1)!.component.outside === piece.component.outside,
+    (one) => adjoins(one, piece) && sizeOf(one.pieces.at(-1)!) === sizeOf(piece),
   );
   return found < 0 ? strings.findLastIndex((one) => adjoins(one, piece)) : found;
 }

@@ -41,6 +41,12 @@ export const englishGround: Record<GroundCode, FindingText> = {
     why: 'Without the diameter no annulus and no volume can be told here.',
     todo: 'Write the bit that drilled this stretch.',
   },
+  'bore.diametersUnknown': {
+    title: 'Diameter of the hole not recorded',
+    sentence: 'The diameter of the hole is not recorded at any depth down to {toM} m.',
+    why: 'Without it the annulus has no volume, and whether the strings fit is not known.',
+    todo: 'Write each bit with the depths that it drilled.',
+  },
   'bore.depthNotBelowGround': {
     title: 'Depth of the hole impossible',
     sentence: 'The depth reached is recorded as {depthM} m, which is not below ground.',
@@ -84,6 +90,13 @@ export const englishGround: Record<GroundCode, FindingText> = {
     sentence: 'From {fromM} m to {toM} m the log holds two materials.',
     why: 'A lens within an interval is drawn; else the upper interval is drawn to its foot, and the other may be the true one.',
     todo: 'Let each interval start where the one above it ends.',
+  },
+  'log.sameRange': {
+    title: 'Several materials over one range',
+    sentence:
+      'From {fromM} m to {toM} m the log holds {count} intervals; they are taken as one, the first as the principal.',
+    why: 'Drillers log two materials that alternate in this way.',
+    todo: 'If they lie one over the other, write the depth at which the material changes.',
   },
   'log.gap': {
     title: 'Gap in the log',

@@ -17,16 +17,17 @@ export const englishStrings: Record<StringCode, FindingText> = {
     todo: 'Write the length of one piece, end to end with its bell.',
   },
   'string.noDiameter': {
-    title: 'Piece without diameter',
-    sentence: 'String {string}: a {piece} has no outside diameter.',
+    title: 'Outside diameter not recorded',
+    sentence:
+      'Pieces of string {string} without outside diameter, from {fromM} m to {toM} m: {count} of {of}.',
     why: 'The annulus around it has no volume without it.',
     todo: 'Write the outside diameter in millimetres.',
   },
   'string.noWall': {
-    title: 'Piece without wall thickness',
-    sentence: 'String {string}: the wall of a {piece} is not recorded.',
+    title: 'Wall thickness not recorded',
+    sentence: 'Pieces of string {string} without wall or inside diameter: {count} of {of}.',
     why: 'The inside diameter tells which pump goes in and how much water the well holds.',
-    todo: 'Write the wall thickness in millimetres, as printed on the pipe.',
+    todo: 'Write the wall thickness in millimetres as printed on the pipe, or the inside diameter.',
   },
   'string.wallTooThick': {
     title: 'Wall thicker than the pipe',
@@ -34,6 +35,20 @@ export const englishStrings: Record<StringCode, FindingText> = {
       'String {string}: a {piece} of {outsideMm} mm has a wall of {wallMm} mm, which leaves no inside.',
     why: 'Twice the wall must be less than the outside diameter.',
     todo: 'Check whether the wall was written in another unit, or a diameter in its place.',
+  },
+  'string.insideTooWide': {
+    title: 'Inside wider than the pipe',
+    sentence:
+      'String {string}: a {piece} of {outsideMm} mm outside is recorded as {insideMm} mm inside; the inside is passed over.',
+    why: 'A pipe is narrower inside than outside.',
+    todo: 'Check whether the two diameters were swapped.',
+  },
+  'string.sizesDisagree': {
+    title: 'Outside, wall and inside disagree',
+    sentence:
+      'String {string}: a {piece} of {outsideMm} mm with a wall of {wallMm} mm is recorded as {insideMm} mm inside; the inside is taken as recorded.',
+    why: 'The inside is the outside less twice the wall; one of the three is wrong.',
+    todo: 'Correct the one that is wrong, or leave out the one that was not measured.',
   },
   'string.countTooHigh': {
     title: 'Too many pieces alike',
@@ -115,12 +130,26 @@ export const englishStrings: Record<StringCode, FindingText> = {
     why: 'It could not have gone in; no annulus can be told here.',
     todo: 'Correct the diameter of the hole or of the pipe.',
   },
+  'string.insideWiderThanHole': {
+    title: 'String wider inside than the hole',
+    sentence:
+      'From {fromM} m to {toM} m string {string} is {insideMm} mm inside, in a hole of {holeMm} mm.',
+    why: 'With its wall it is wider still, and could not have gone in.',
+    todo: 'Correct the diameter of the hole or of the pipe.',
+  },
   'string.widerThanOuter': {
     title: 'String wider than the one around it',
     sentence:
       'From {fromM} m to {toM} m string {string} is {outsideMm} mm wide within string {outer}, whose inside is {insideMm} mm.',
     why: 'It could not have gone in; no annulus can be told here.',
     todo: 'Correct the diameters and walls, or the depths, of the two strings.',
+  },
+  'string.noRoomInOuter': {
+    title: 'No room for one string in the other',
+    sentence:
+      'From {fromM} m to {toM} m string {string}, recorded as {sizeMm} mm, stands within string {outer}, recorded as {roomMm} mm: with their walls that leaves no room.',
+    why: 'It could not have gone in; one of the two may be the same pipe recorded twice.',
+    todo: 'Correct the diameters or the depths, or remove the string that was not set.',
   },
   'screen.noStratum': {
     title: 'Screen where the log is silent',

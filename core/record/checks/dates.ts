@@ -1,3 +1,4 @@
+import { dayOf, minutesBetween } from '../moment.ts';
 import type { WellRecord } from '../schema.ts';
 import { troubleAt, type Trouble } from '../trouble.ts';
 
@@ -7,16 +8,10 @@ interface Dated {
   readonly at: string | undefined;
 }
 
-const dayLength = 'YYYY-MM-DD'.length;
-
-function isDay(at: string): boolean {
-  return at.length === dayLength;
-}
-
 /** Moments are compared as such; where either is a day alone, by their days. */
 function isBefore(a: string, b: string): boolean {
-  if (isDay(a) || isDay(b)) return a.slice(0, dayLength) < b.slice(0, dayLength);
-  return Date.parse(a) < Date.parse(b);
+  const minutes = minutesBetween(a, b);
+  return minutes === undefined ? dayOf(a) < dayOf(b) : minutes > 0;
 }
 
 function notBefore(later: Dated, earlier: Dated): Trouble[] {

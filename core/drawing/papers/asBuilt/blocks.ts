@@ -1,6 +1,6 @@
 import { sayFinding } from '../../../practice/catalogue.ts';
 import type { PaperMm } from '../../../base/units.ts';
-import { describe } from '../../describe.ts';
+import { describeStratum } from '../../describe.ts';
 import type { Item } from '../../items.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 import { layLegend } from '../../parts/legend.ts';
@@ -96,7 +96,7 @@ function ownNotes({ record, kit }: SheetInput, cut: readonly Stratum[]): Note[] 
   return [
     ...(record.notes ? [{ text: record.notes, source: 'notes' }] : []),
     ...cut.map((one) => ({
-      text: range(one) + describe(one.interval, kit.words),
+      text: range(one) + describeStratum(one, kit.words),
       source: one.path,
     })),
   ];

@@ -1,6 +1,7 @@
 import type { PaperMm } from '../../../base/units.ts';
 import { descriptionsFit } from '../../parts/descriptions.ts';
 import { paperLength } from '../../scale.ts';
+import { hasPanel } from './blocks.ts';
 import { hasOwnPage, type Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { callsFit } from './wellView.ts';
@@ -15,8 +16,15 @@ function illegible({ model }: SheetInput, scale: number): number {
   return parts.filter((metres) => paperLength(metres, scale) < legibleMm).length / parts.length;
 }
 
+const pageCost = 13;
+
 /** What a scale costs for being small: more than a page where the series offers no better. */
 const smallScaleCost: Readonly<Record<number, number>> = { 1000: 6, 2000: 30 };
+
+/** A page of its own costs little where it has much to say, else as much as a page of the well. */
+function ownPageCost(input: SheetInput): number {
+  return hasPanel(input) ? 4 : pageCost;
+}
 
 /** Lower is better: pages first, then what is too thin to read, then empty paper. */
 function costOf(input: SheetInput, plan: Plan): number {
@@ -26,8 +34,8 @@ function costOf(input: SheetInput, plan: Plan): number {
   );
   const room = plan.views.reduce((sum, { body }) => sum + body.height, 0);
   return (
-    plan.views.length * 13 +
-    (hasOwnPage(plan) ? 4 : 0) +
+    plan.views.length * pageCost +
+    (hasOwnPage(plan) ? ownPageCost(input) : 0) +
     (illegible(input, plan.scale) > 0.25 ? 25 : 0) +
     (smallScaleCost[plan.scale] ?? 0) +
     Math.max(0, 0.6 - drawn / room) * 60 +

@@ -28,7 +28,10 @@ function diametersOf({ bore, strings }: WellModel): Millimetres[] {
   const all = [
     ...bore.sections.map(({ diameterMm }) => diameterMm),
     ...strings.flatMap(({ pieces }) =>
-      pieces.flatMap(({ outsideMm, upperOutsideMm }) => [outsideMm, upperOutsideMm]),
+      pieces.flatMap(({ outsideMm, upperOutsideMm, insideMm }) => [
+        outsideMm ?? insideMm,
+        upperOutsideMm,
+      ]),
     ),
   ];
   return all.filter((one) => one !== undefined && one > 0) as Millimetres[];

@@ -89,20 +89,18 @@ function settled(input: SheetInput, plan: Plan): Plan {
 
 function restsFor(input: SheetInput): Rest[] {
   if (input.paper.name === 'A3') return ['side'];
-  return hasPanel(input) ? ['band', 'bandAndPage', 'ownPage'] : ['band'];
+  return hasPanel(input) ? ['band', 'bandAndPage', 'ownPage'] : ['band', 'ownPage'];
 }
-
-/** A page of its own, where words that were cut stand in full, if no other plan has room for them. */
-const lastResort: readonly Rest[] = ['ownPage'];
 
 /** The scale of the preferred series, and the pages, that show the well best. */
 export function planSheet(input: SheetInput): Plan {
   const { paper, model } = input;
   const columns = layColumns(paper.frame.x, drawingWidth(input), hasRates(model.strata));
   const frame = { columns, heights: bodyHeights(input) };
-  const plansFor = (rests: readonly Rest[]) =>
-    depthScales.flatMap((scale) => rests.flatMap((rest) => planFor(input, scale, rest, frame)));
-  const best = cheapest(input, plansFor(restsFor(input))) ?? cheapest(input, plansFor(lastResort));
+  const plans = depthScales.flatMap((scale) =>
+    restsFor(input).flatMap((rest) => planFor(input, scale, rest, frame)),
+  );
+  const best = cheapest(input, plans);
   if (!best) throw new Error('no preferred scale holds this well');
   return settled(input, best);
 }

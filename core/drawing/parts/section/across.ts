@@ -1,4 +1,5 @@
 import type { Millimetres, PaperMm } from '../../../base/units.ts';
+import type { PieceModel } from '../../../model/wellModel.ts';
 import { middleOf, type View } from '../columns.ts';
 
 /** The two sides of the well's centre line. */
@@ -31,6 +32,17 @@ export function halfOf(view: View, diameterMm: Millimetres): PaperMm {
 /** Half the width that stands for a hole or pipe whose diameter nobody recorded. */
 export function unknownHalf(view: View): PaperMm {
   return view.columns.section.width / 4;
+}
+
+/** The width at which a piece is drawn: where only its inside is known, that of its inner walls. */
+export function drawnMm({ outsideMm, insideMm }: PieceModel): Millimetres | undefined {
+  return outsideMm ?? insideMm;
+}
+
+/** Half a piece's width on paper, also where nothing of it is known. */
+export function halfOfPiece(view: View, piece: PieceModel): PaperMm {
+  const mm = drawnMm(piece);
+  return mm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, mm);
 }
 
 /** Where a diameter's edge stands on one side of the centre line. */

@@ -1,11 +1,12 @@
 import type { PaperMm } from '../../../base/units.ts';
+import { looseCap } from '../../../model/tally.ts';
 import type { PieceModel, StringModel } from '../../../model/wellModel.ts';
 import type { Item } from '../../items.ts';
 import { black, dashed, pens, solid, white } from '../../pens.ts';
 import { shownPart, shows, yAt } from '../../scale.ts';
 import { group, line, polygon, rectangle } from '../../shapes.ts';
 import type { View } from '../columns.ts';
-import { centreOf, edgeAt, halfOf, sides, unknownHalf, type Side } from './across.ts';
+import { centreOf, drawnMm, edgeAt, halfOfPiece, sides, type Side } from './across.ts';
 import { drawSlots } from './slots.ts';
 
 /** Below this a wall is drawn as one filled line, since two lines would run together in print. */
@@ -44,11 +45,11 @@ function drawWall(view: View, piece: PieceModel, side: Side): Item[] {
   ];
 }
 
-/** A pipe whose diameter nobody recorded: dashed walls. */
+/** A pipe whose outside nobody recorded: dashed walls, at its inside where that is known. */
 function drawUnknownPiece(view: View, piece: PieceModel): Item[] {
   const part = shownPart(view.axis, piece.topM, piece.bottomM);
   if (!part) return [];
-  const half = unknownHalf(view) * 0.7;
+  const half = halfOfPiece(view, piece);
   return sides.map((side) => {
     const x = centreOf(view) + side * half;
     return line(
@@ -65,8 +66,7 @@ const leastCap: PaperMm = 0.9;
 
 function drawCap(view: View, piece: PieceModel): Item[] {
   if (!shows(view.axis, piece.bottomM, view.first)) return [];
-  const half =
-    piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
+  const half = halfOfPiece(view, piece);
   const foot = yAt(view.axis, piece.bottomM);
   const top = Math.min(yAt(view.axis, Math.max(piece.topM, view.axis.fromM)), foot - leastCap);
   const box = { x: centreOf(view) - half, y: top, width: 2 * half, height: foot - top };
@@ -76,10 +76,10 @@ function drawCap(view: View, piece: PieceModel): Item[] {
 /** The joint at a piece's foot: a short tick across the wall, where the next piece begins. */
 function drawJoint(view: View, piece: PieceModel, last: boolean): Item[] {
   const y = piece.bottomM - piece.insertionM;
-  if (last || piece.outsideMm === undefined || !shows(view.axis, y, view.first)) return [];
-  const outside = piece.outsideMm;
+  const mm = drawnMm(piece);
+  if (last || mm === undefined || !shows(view.axis, y, view.first)) return [];
   return sides.map((side) => {
-    const x = edgeAt(view, side, outside);
+    const x = edgeAt(view, side, mm);
     const at = yAt(view.axis, y);
     return line([x - side * 0.9, at], [x + side * 0.7, at], solid('narrow'), piece.path);
   });
@@ -96,12 +96,23 @@ function drawPiece(view: View, piece: PieceModel, last: boolean): Item {
   return group(piece.kind, items, { source: piece.path });
 }
 
+/** A cap without a length closes the foot of the lowest piece. */
+function drawLooseCap(view: View, string: StringModel): Item[] {
+  const [path, lowest] = [looseCap(string), string.pieces.at(-1)];
+  if (path === undefined || !lowest) return [];
+  const cap = { ...lowest, topM: lowest.bottomM, path };
+  return [group('cap', drawCap(view, cap), { source: path })];
+}
+
 /** One string: walls true to scale, slots, joints, sump and cap. */
 export function drawCasing(string: StringModel, view: View): Item {
   const { pieces } = string;
   return group(
     'string',
-    pieces.map((piece, at) => drawPiece(view, piece, at === pieces.length - 1)),
+    [
+      ...pieces.map((piece, at) => drawPiece(view, piece, at === pieces.length - 1)),
+      ...drawLooseCap(view, string),
+    ],
     { source: string.path },
   );
 }

@@ -1,3 +1,4 @@
+import { looseCap } from '../../../model/tally.ts';
 import type { LevelModel, PieceModel, StringModel, WellModel } from '../../../model/wellModel.ts';
 import { depthFigure, momentFigure, plainFigure } from '../../figures.ts';
 import type { Kit } from '../../kit.ts';
@@ -5,7 +6,7 @@ import { bound } from '../../letters.ts';
 import type { Callout } from '../../labels/callout.ts';
 import { shownPart, shows, yAt } from '../../scale.ts';
 import type { View } from '../columns.ts';
-import { centreOf, halfOf, unknownHalf } from './across.ts';
+import { centreOf, halfOfPiece } from './across.ts';
 import { shownLevels } from './waterLevels.ts';
 
 /** Neighbouring pieces that look the same, as one stretch of the string. */
@@ -21,6 +22,7 @@ function alike(a: PieceModel, b: PieceModel): boolean {
     a.kind === b.kind &&
     a.outsideMm === b.outsideMm &&
     a.wallMm === b.wallMm &&
+    a.insideMm === b.insideMm &&
     a.material === b.material &&
     a.slotWidthMm === b.slotWidthMm
   );
@@ -37,19 +39,21 @@ export function stretchesOf(string: StringModel): Stretch[] {
   return stretches;
 }
 
+/** `110 × 4.2`, of a reducer `110/160 × 5`; `Ø in 102` where only the inside is known. */
+function sizeWords(kit: Kit, piece: PieceModel): string {
+  const { outsideMm, upperOutsideMm, wallMm, insideMm } = piece;
+  const figure = (mm: number) => plainFigure(kit, mm, 1);
+  if (outsideMm === undefined && upperOutsideMm === undefined && insideMm !== undefined)
+    return `${kit.words.insideDiameter}${bound}${figure(insideMm)}`;
+  const ends = upperOutsideMm === outsideMm ? [outsideMm] : [upperOutsideMm, outsideMm];
+  const outside = ends.flatMap((mm) => (mm === undefined ? [] : figure(mm))).join('/');
+  const wall = wallMm === undefined ? '' : figure(wallMm);
+  return [outside, wall].filter(Boolean).join(`${bound}×${bound}`);
+}
+
 /** `screen uPVC 110 × 4.2, slot 0.75, open 7 %`. */
 export function pieceWords(kit: Kit, piece: PieceModel): string {
   const { words } = kit;
-  const { outsideMm, upperOutsideMm, wallMm } = piece;
-  const ends = upperOutsideMm === outsideMm ? [outsideMm] : [upperOutsideMm, outsideMm];
-  const figures = (sizes: readonly (number | undefined)[], between: string) =>
-    sizes
-      .filter((one) => one !== undefined)
-      .map((one) => plainFigure(kit, one, 1))
-      .join(between);
-  const size = [figures(ends, '/'), figures([wallMm], '')]
-    .filter(Boolean)
-    .join(`${bound}×${bound}`);
   const slot =
     piece.slotWidthMm === undefined
       ? ''
@@ -58,14 +62,14 @@ export function pieceWords(kit: Kit, piece: PieceModel): string {
     piece.openAreaPercent === undefined
       ? ''
       : [words.openArea, plainFigure(kit, piece.openAreaPercent, 1), '%'].join(bound);
-  const what = [words.pieces[piece.kind], piece.material, size].filter(Boolean).join(' ');
+  const what = [words.pieces[piece.kind], piece.material, sizeWords(kit, piece)]
+    .filter(Boolean)
+    .join(' ');
   return [what, slot, open].filter(Boolean).join(', ');
 }
 
 function wallX(view: View, piece: PieceModel): number {
-  const half =
-    piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
-  return centreOf(view) - half;
+  return centreOf(view) - halfOfPiece(view, piece);
 }
 
 /** The depth at which a stretch begins to show: under the joint with the one above. */
@@ -85,11 +89,12 @@ function stringCallouts(kit: Kit, string: StringModel, view: View): Callout[] {
     const part = shownPart(view.axis, stretch.topM, stretch.bottomM);
     const middleM = part ? (part.fromM + part.toM) / 2 : stretch.topM;
     const { first } = stretch;
+    const closed = at === stretches.length - 1 && looseCap(string) !== undefined;
     const foot: Callout = {
       depthM: stretch.bottomM,
       at: [wallX(view, first), yAt(view.axis, stretch.bottomM)],
       figure: depthFigure(kit, stretch.bottomM),
-      text: stretch.first.kind === 'cap' ? words.pieces.cap : '',
+      text: first.kind === 'cap' || closed ? words.pieces.cap : '',
       source: first.path,
     };
     const body: Callout = {

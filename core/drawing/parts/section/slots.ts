@@ -5,7 +5,7 @@ import { black, pens, white } from '../../pens.ts';
 import { shownPart, yAt } from '../../scale.ts';
 import { line } from '../../shapes.ts';
 import type { View } from '../columns.ts';
-import { centreOf, edgeAt, halfOf, sides, unknownHalf } from './across.ts';
+import { centreOf, halfOfPiece, sides } from './across.ts';
 
 /** Distance of drawn slots: as the screen's own where that prints clean, else this. */
 const cleanPitch: PaperMm = 1.3;
@@ -23,8 +23,7 @@ function pitchOf(view: View, piece: PieceModel): PaperMm {
 export function drawSlots(view: View, piece: PieceModel, filledWall: boolean): Item[] {
   const part = shownPart(view.axis, piece.topM, piece.bottomM);
   if (!part) return [];
-  const half =
-    piece.outsideMm === undefined ? unknownHalf(view) * 0.7 : halfOf(view, piece.outsideMm);
+  const half = halfOfPiece(view, piece);
   const wall = Math.max((piece.wallMm ?? 0) / (view.widthScale ?? 10), pens.wide);
   const pitch = pitchOf(view, piece);
   const top = yAt(view.axis, part.fromM);
@@ -36,10 +35,7 @@ export function drawSlots(view: View, piece: PieceModel, filledWall: boolean): I
     const y = start + at * pitch;
     const inner = sides[at % 2]!;
     const across = sides.map((side) => {
-      const outer =
-        piece.outsideMm === undefined
-          ? centreOf(view) + side * half
-          : edgeAt(view, side, piece.outsideMm);
+      const outer = centreOf(view) + side * half;
       return line(
         [outer, y],
         [outer - side * wall, y],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  hasDiameter,
   joinPieces,
   recordString,
   type Piece,
@@ -80,29 +81,36 @@ describe('pieces given by their depths', () => {
 describe('the diameters of a piece', () => {
   const row = { from: 0, to: 2.9, kind: 'plain' };
 
-  it('are outside ones, from the inside and the wall where need be', () => {
-    expect(pieceOf({ ...row, inside: 103.2, wall: 5.3 }).component).toEqual({
+  it('stay as they are given, outside, inside and wall', () => {
+    expect(pieceOf({ ...row, inside: 103.2, wall: 5.3, remark: 'old' }).component).toEqual({
       kind: 'plain',
-      outside: 113.8,
+      inside: 103.2,
       wall: 5.3,
       length: 2.9,
+      remark: 'old',
     });
-  });
-
-  it('give the wall where inside and outside are known', () => {
-    expect(pieceOf({ ...row, inside: 100, outside: 110 }).component.wall).toBe(5);
-  });
-
-  it('keep an inside diameter in words where nothing says the outside', () => {
-    const { component } = pieceOf({ ...row, inside: 100, remark: 'old' });
-    expect(component.outside).toBeUndefined();
-    expect(component.remark).toBe('old; Inside diameter 100 mm');
-  });
-
-  it('derive no wall from an inside that is wider than the outside', () => {
-    const { component } = pieceOf({ ...row, inside: 120, outside: 110 });
-    expect(component).toMatchObject({ outside: 110, remark: 'Inside diameter 120 mm' });
+    const { component } = pieceOf({ ...row, inside: 100, outside: 110 });
+    expect(component).toMatchObject({ inside: 100, outside: 110 });
     expect(component.wall).toBeUndefined();
+  });
+
+  it('are not taken from one whose side is not said where another is given', () => {
+    expect(pieceOf({ ...row, inside: 100, diameter: 4 }).component.outside).toBeUndefined();
+  });
+
+  it('tell two strings apart also where only the inside is published', () => {
+    const inner = (from: number, to: number, inside: number) =>
+      pieceOf({ ...row, from, to, inside });
+    const pieces = [inner(0, 20, 150), inner(0, 20, 100), inner(20, 30, 100)];
+    expect(joinPieces(pieces).strings.map((one) => recordString(one).components)).toMatchObject([
+      [{ inside: 150 }],
+      [{ inside: 100 }, { inside: 100 }],
+    ]);
+  });
+
+  it('answer to the outside, the inside, and the inside with its walls', () => {
+    const one = pieceOf({ ...row, inside: 103.2, wall: 5.3 });
+    expect([103.2, 113.8, 110].map((mm) => hasDiameter(one, mm))).toEqual([true, true, false]);
   });
 
   it('say on the string when the source leaves the side open', () => {
