@@ -1,6 +1,7 @@
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { ok, type Result } from '../../core/base/result.ts';
 import { openPage } from '../loopback/browser.ts';
 import { startLoopback } from '../loopback/server.ts';
@@ -10,14 +11,35 @@ import { misused, type Command, type World } from './command.ts';
 import { makeDemoArchive } from './demoArchive.ts';
 import { builtPage } from './places.ts';
 
+/** A window that is gone this soon was not closed by a person: its browser could not show it. */
+const soonMs = 3000;
+
+/** How long a window may take to close when the program is to stop. */
+const farewellMs = 2000;
+
+/** Shows the page's window until it is closed, and closes it when the program is to stop. */
+async function showWindow(url: string, stopped: Promise<void>, world: World): Promise<void> {
+  const opened = performance.now();
+  const { closed, close } = openPage(url);
+  const end = await Promise.race([closed.then(() => 'closed'), stopped.then(() => 'stopped')]);
+  if (end === 'stopped') {
+    close();
+    // A window clears its folder; a tab of the default browser is never seen to go.
+    await Promise.race([closed, setTimeout(farewellMs, undefined, { ref: false })]);
+  } else if (performance.now() - opened < soonMs) {
+    world.complain('The browser’s window did not stay open: open the address above by hand.');
+    await stopped;
+  }
+}
+
 /** Serves the page until it is to stop, or until its own window is closed. */
 async function servePage(service: Service, inWindow: boolean, world: World): Promise<void> {
   const stopped = world.asksToStop();
   const loopback = await startLoopback({ service, pageFolder: builtPage });
   world.print(`The page is at ${loopback.url} (for this machine only; Ctrl-C ends it)`);
-  const closed = inWindow ? openPage(loopback.newUrl()).closed : new Promise<void>(() => {});
   try {
-    await Promise.race([stopped, closed]);
+    if (inWindow) await showWindow(loopback.newUrl(), stopped, world);
+    else await stopped;
   } finally {
     await loopback.close();
   }

@@ -17,6 +17,8 @@ export interface OpenedPage {
   readonly how: 'window' | 'tab';
   /** When the window was closed; never for a tab. */
   readonly closed: Promise<void>;
+  /** Closes the window; a tab is the user's and stays. */
+  close(): void;
 }
 
 /** Opens an address as a window without tabs, apart from the user's own browsing. */
@@ -58,16 +60,25 @@ function ended(child: ChildProcess): Promise<void> {
 function openTab(url: string, platform: NodeJS.Platform): OpenedPage {
   // Whatever becomes of it, the address was printed for the user to open by hand.
   ended(start(tabCommand(platform, url))).catch(() => undefined);
-  return { how: 'tab', closed: new Promise(() => undefined) };
+  return { how: 'tab', closed: new Promise(() => undefined), close: () => undefined };
 }
 
-async function openWindow(program: string, url: string, env: Machine['env']): Promise<void> {
-  const dataFolder = mkdtempSync(path.join(tmpdir(), 'borefolio-window-'));
+async function untilGone(window: ChildProcess, dataFolder: string): Promise<void> {
   try {
-    await ended(start(windowCommand(program, url, dataFolder, env)));
+    await ended(window);
   } finally {
     await rm(dataFolder, { recursive: true, force: true, maxRetries: 5 });
   }
+}
+
+function openWindow(program: string, url: string, env: Machine['env']): OpenedPage {
+  const dataFolder = mkdtempSync(path.join(tmpdir(), 'borefolio-window-'));
+  const window = start(windowCommand(program, url, dataFolder, env));
+  return {
+    how: 'window',
+    closed: untilGone(window, dataFolder),
+    close: () => void window.kill(),
+  };
 }
 
 /**
@@ -80,9 +91,7 @@ export function openPage(
 ): OpenedPage {
   const program = findBrowser(machine);
   if (program === undefined) return openTab(url, machine.platform);
+  const { closed, ...window } = openWindow(program, url, machine.env);
   // A browser that is there and cannot be started leaves the default one.
-  const closed = openWindow(program, url, machine.env).catch(
-    () => openTab(url, machine.platform).closed,
-  );
-  return { how: 'window', closed };
+  return { ...window, closed: closed.catch(() => openTab(url, machine.platform).closed) };
 }

@@ -66,4 +66,18 @@ describe('opening the page', () => {
     expect(said[0]).toBe(`--app=${url}`);
     expect(existsSync(said[1]!.slice('--user-data-dir='.length))).toBe(false);
   });
+
+  it('closes the window when asked to', async () => {
+    const folder = freshFolder();
+    const program = path.join(folder, 'chromium');
+    writeFileSync(program, '#!/bin/sh\nexec sleep 600\n');
+    chmodSync(program, 0o755);
+    const opened = openPage(url, {
+      platform: 'linux',
+      env: { PATH: folder },
+      exists: existsSync,
+    });
+    opened.close();
+    await expect(opened.closed).resolves.toBeUndefined();
+  });
 });
