@@ -1,5 +1,6 @@
 import { ok } from '../../core/base/result.ts';
 import type { Finding } from '../../core/base/finding.ts';
+import { contradictionsOf, troublesOf } from '../../core/record/consistency.ts';
 import type { ReadRecord } from '../../core/record/read.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import { sayFinding } from '../../core/practice/catalogue.ts';
@@ -9,8 +10,11 @@ import { onlyWord, readRecordFile } from './readInput.ts';
 
 const order = ['error', 'warning', 'note'] as const;
 
-function countOf(findings: readonly Finding[], severity: Finding['severity']): string {
-  const count = findings.filter((one) => one.severity === severity).length;
+function countOf(
+  severities: readonly Finding['severity'][],
+  severity: Finding['severity'],
+): string {
+  const count = severities.filter((one) => one === severity).length;
   return `${count} ${severity}${count === 1 ? '' : 's'}`;
 }
 
@@ -19,16 +23,24 @@ function sayLine(finding: Finding): string {
   return `${finding.path || 'record'}: ${sentence} ${todo}`;
 }
 
-function printLines(troubles: ReadRecord['troubles'], findings: readonly Finding[], world: World) {
-  for (const { sentence } of troubles) world.print(`unread   ${sentence}`);
+/** What a record contradicts itself in beside its findings is as bad as an error among them. */
+function printLines(read: ReadRecord, findings: readonly Finding[], world: World) {
+  const contradictions = contradictionsOf(read);
+  for (const { sentence } of read.troubles) world.print(`unread   ${sentence}`);
+  for (const { sentence } of contradictions) world.print(`error    ${sentence}`);
   for (const severity of order)
     for (const finding of findings.filter((one) => one.severity === severity))
       world.print(`${severity.padEnd(8)} ${sayLine(finding)}`);
-  const counts = order.map((severity) => countOf(findings, severity)).join(', ');
-  world.print(`${troubles.length} not readable; ${counts}`);
+  const severities = [
+    ...contradictions.map(() => 'error' as const),
+    ...findings.map(({ severity }) => severity),
+  ];
+  const counts = order.map((severity) => countOf(severities, severity)).join(', ');
+  world.print(`${read.troubles.length} not readable; ${counts}`);
 }
 
-function printJson(troubles: ReadRecord['troubles'], findings: readonly Finding[], world: World) {
+function printJson(read: ReadRecord, findings: readonly Finding[], world: World) {
+  const troubles = troublesOf(read);
   const said = findings.map((finding) => ({ ...finding, ...sayFinding(finding) }));
   world.print(JSON.stringify({ troubles, findings: said }, null, 2));
 }
@@ -43,10 +55,9 @@ export const check: Command = {
     const file = onlyWord(words, 'check');
     const read = file.ok ? readRecordFile(file.value, world) : file;
     if (!read.ok) return read;
-    const { record, troubles } = read.value;
-    const { findings } = resolveWell(record);
+    const { findings } = resolveWell(read.value.record);
     const print = options['json'] === true ? printJson : printLines;
-    print(troubles, findings, world);
-    return ok(hasErrors(troubles, findings) ? 1 : 0);
+    print(read.value, findings, world);
+    return ok(hasErrors(troublesOf(read.value), findings) ? 1 : 0);
   },
 };

@@ -3,29 +3,17 @@ import type { Component } from '../strings.ts';
 import type { Trouble } from '../trouble.ts';
 import { notLess } from './figure.ts';
 
-function checkPiece(path: string, piece: Component): Trouble[] {
-  const length = { path: `${path}.length`, value: piece.length };
-  return [
-    ...notLess(
-      { path: `${path}.outside`, value: piece.outside },
-      { path: `twice ${path}.wall`, value: piece.wall && 2 * piece.wall },
-      'less than',
-    ),
-    ...notLess(length, { path: `${path}.insertion`, value: piece.insertion }, 'less than'),
-    ...notLess(
-      { path: `${path}.slotSpacing`, value: piece.slotSpacing },
-      { path: `${path}.slotWidth`, value: piece.slotWidth },
-      'less than',
-    ),
-    ...(piece.centralisers ?? []).flatMap((height, at) =>
-      notLess(length, { path: `${path}.centralisers[${at}]`, value: height }, 'less than'),
-    ),
-  ];
+function checkSlots(path: string, { slotSpacing, slotWidth }: Component): Trouble[] {
+  return notLess(
+    { path: `${path}.slotSpacing`, value: slotSpacing },
+    { path: `${path}.slotWidth`, value: slotWidth },
+    'less than',
+  );
 }
 
-/** Pieces of the strings whose sizes cannot all be true. */
+/** Screens whose slots would run into each other. */
 export function checkPieces({ strings }: WellRecord): Trouble[] {
   return (strings ?? []).flatMap(({ components }, string) =>
-    components.flatMap((piece, at) => checkPiece(`strings[${string}].components[${at}]`, piece)),
+    components.flatMap((piece, at) => checkSlots(`strings[${string}].components[${at}]`, piece)),
   );
 }

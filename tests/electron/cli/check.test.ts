@@ -29,6 +29,23 @@ describe('borefolio check', () => {
     expect(out[0]).toMatch(/^unread {3}log\[0\]\.from: /);
   });
 
+  it('says as errors what findings do not: days, grains and readings out of order', async () => {
+    const folder = ownFolder();
+    const early = { ...sound, strikes: [{ depth: 9, at: '2026-03-01' }] };
+    const file = putRecord(folder, { ...early, bore: { ...sound.bore, startedOn: '2026-03-02' } });
+    const { code, out } = await type(folder, ['check', file]);
+    expect(code).toBe(1);
+    expect(out[0]).toBe('error    strikes[0].at: 2026-03-01 is before bore.startedOn 2026-03-02');
+    expect(out.at(-1)).toContain('0 not readable; 1 error,');
+  });
+
+  it('says an interval upside down once', async () => {
+    const folder = ownFolder();
+    const file = putRecord(folder, { ...sound, log: [{ from: 20, to: 0 }] });
+    const { out } = await type(folder, ['check', file]);
+    expect(out.filter((line) => line.includes('log[0]'))).toHaveLength(1);
+  });
+
   it('gives 0 where nothing worse than a warning is found', async () => {
     const folder = ownFolder();
     const { code, out } = await type(folder, ['check', putRecord(folder, sound)]);

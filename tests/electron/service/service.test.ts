@@ -45,6 +45,16 @@ describe('the service', () => {
     expect(opened.troubles).toEqual(saved.troubles);
   });
 
+  it('tells with a saved record what contradicts itself beside the findings', async () => {
+    const service = freshService();
+    const { id } = given(await service.call('wells.create', { record }));
+    const bore = { startedOn: '2026-03-04', finishedOn: '2026-03-01' };
+    const odd = { ...record, bore: { ...record.bore, ...bore } };
+    const saved = given(await service.call('wells.save', { id, revision: 1, record: odd }));
+    expect(saved.troubles.map(({ path }) => path)).toEqual(['bore.finishedOn']);
+    expect(given(await service.call('wells.open', { id })).troubles).toEqual(saved.troubles);
+  });
+
   it('keeps keys that it does not know', async () => {
     const service = freshService();
     const { id } = given(await service.call('wells.create', { record }));
