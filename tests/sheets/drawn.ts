@@ -1,0 +1,32 @@
+import type { Drawing } from '../../core/drawing/items.ts';
+import { papers, type Paper, type PaperName } from '../../core/drawing/paper.ts';
+import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
+import { resolveWell } from '../../core/model/resolveWell.ts';
+import type { WellModel } from '../../core/model/wellModel.ts';
+import type { WellRecord } from '../../core/record/schema.ts';
+import { readFonts } from '../../electron/files/fonts.ts';
+
+export const fonts = readFonts();
+
+/** A sheet with all that a law compares it with. */
+export interface DrawnSheet {
+  readonly record: WellRecord;
+  readonly model: WellModel;
+  readonly paper: Paper;
+  readonly drawing: Drawing;
+}
+
+export const paperNames: readonly PaperName[] = ['A4', 'A3'];
+
+/** The as-built sheet of a record, made at a fixed moment. */
+export function drawSheet(record: WellRecord, name: PaperName): DrawnSheet {
+  const model = resolveWell(record);
+  const drawing = drawAsBuilt(record, model, {
+    paper: name,
+    fonts: fonts.metrics,
+    madeAt: '2026-01-31T12:00:00+00:00',
+    paperId: '0123456789abcdef0123456789abcdef',
+    revision: 3,
+  });
+  return { record, model, paper: papers[name], drawing };
+}

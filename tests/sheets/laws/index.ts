@@ -1,0 +1,53 @@
+import { wellInBody } from './body.ts';
+import {
+  contactsAtDepth,
+  fillsAtDepth,
+  hatchesCarried,
+  pipesAtDepth,
+  strataAtDepth,
+} from './depths.ts';
+import { insideFrame, textsWhole } from './frame.ts';
+import type { DrawnSheet } from '../drawn.ts';
+import type { Law } from './law.ts';
+import { leadersApart } from './leaders.ts';
+import { matchLinesAtDepth, pagesCounted, pagesMeet } from './pages.ts';
+import { measuresFinite, pensOfSeries, sixKinds } from './pens.ts';
+import { figuresAtDepth, pointsAtDepth } from './points.ts';
+import { cutsSaid, descriptionsWhole, partsShown } from './present.ts';
+import { rulerTrue, ticksEven } from './ruler.ts';
+import { lettersLargeEnough, textsApart, textsAsMeasured } from './texts.ts';
+
+/** What holds for every sheet of every well, by a sentence that says it. */
+export const laws: Readonly<Record<string, Law>> = {
+  'nothing leaves the frame': insideFrame,
+  'the well and its words stand between head and foot': wellInBody,
+  'no text is cut by a clip': textsWhole,
+  'no two texts stand on one another': textsApart,
+  'capitals are at least 1.8 mm high': lettersLargeEnough,
+  'every text is as wide as its font says, with a glyph for each letter': textsAsMeasured,
+  'pens are of the ISO 128 series': pensOfSeries,
+  'items are of the six kinds': sixKinds,
+  'every measure is a finite number': measuresFinite,
+  'every hatch used is carried, and no other': hatchesCarried,
+  'leaders on one side do not cross': leadersApart,
+  'the ruler is true to the stated scale': rulerTrue,
+  'ticks are even': ticksEven,
+  'strata reach from top to foot, each depth once': strataAtDepth,
+  'contacts stand at their depth': contactsAtDepth,
+  'fills reach over the depths of their rings': fillsAtDepth,
+  'pipes reach from top to foot': pipesAtDepth,
+  'strikes, levels and intake point at their depth, on one page': pointsAtDepth,
+  'figures beside the section are the depth that they lead to': figuresAtDepth,
+  'pages meet at match lines': pagesMeet,
+  'match lines stand at the depth that they name': matchLinesAtDepth,
+  'pages are counted': pagesCounted,
+  'every part of the well is shown': partsShown,
+  'every description stands in full or is counted as left out': descriptionsWhole,
+  'a description that was cut says so': cutsSaid,
+};
+
+/** What a sheet does against each law; empty where it keeps them all. */
+export function brokenBy(sheet: DrawnSheet): Record<string, string[]> {
+  const found = Object.entries(laws).map(([name, law]) => [name, law(sheet)] as const);
+  return Object.fromEntries(found.filter(([, complaints]) => complaints.length > 0));
+}

@@ -1,0 +1,94 @@
+import { describe } from '../../../core/drawing/describe.ts';
+import { english } from '../../../core/drawing/words/en.ts';
+import type { Stratum } from '../../../core/model/wellModel.ts';
+import type { DrawnSheet } from '../drawn.ts';
+import { faceHas } from '../measure.ts';
+import { placedOn, textsOn, type PlacedText } from '../placed.ts';
+import type { Law } from './law.ts';
+
+/** Every part of the well has left its mark on some page. */
+export const partsShown: Law = ({ model, drawing }) => {
+  const shown = new Set(drawing.pages.flatMap(placedOn).map(({ source }) => source));
+  const paths = [
+    ...model.strata.map(({ path }) => path),
+    ...model.bore.sections.map(({ path }) => path),
+    ...model.strings.map(({ path }) => path),
+    ...model.strings.flatMap(({ pieces }) => pieces.map(({ path }) => path)),
+    ...model.annulus.flatMap(({ path }) => path ?? []),
+    ...model.strikes.map(({ path }) => path),
+  ];
+  return [...new Set(paths)].filter((path) => !shown.has(path)).map((path) => `${path} is absent`);
+};
+
+/** Letters alone, as the sheet shows them: what no font has is a box. */
+function lettersOf(text: string): string {
+  const seen = [...text.normalize('NFC')].filter((letter) => !/\s/.test(letter));
+  return seen
+    .map((letter) => (faceHas('regular', letter) || faceHas('fallback', letter) ? letter : '□'))
+    .join('');
+}
+
+function joined(texts: readonly PlacedText[]): string {
+  return texts.map(({ item }) => lettersOf(item.text)).join('');
+}
+
+/** What the log's own rows say of a stratum; several rows of one range share it. */
+function wordsOf({ interval, others }: Stratum): string[] {
+  const rows = [interval, ...others.map((other) => other.interval)];
+  return rows.map((row) => lettersOf(describe(row, english)));
+}
+
+const saysAll = (place: string, words: readonly string[]) =>
+  words.every((one) => place.includes(one));
+
+interface Places {
+  /** Letters beside the log, page by page. */
+  readonly beside: readonly string[];
+  /** Letters in the notes. */
+  readonly notes: string;
+}
+
+function placesOf({ drawing }: DrawnSheet, { path }: Stratum): Places {
+  const pages = drawing.pages.map((page) => textsOn(page).filter(({ source }) => source === path));
+  const inGroup = (name: string) => (text: PlacedText) => text.groups.includes(name);
+  return {
+    beside: pages.map((texts) => joined(texts.filter(inGroup('descriptions')))),
+    notes: joined(pages.flat().filter((one) => !inGroup('descriptions')(one))),
+  };
+}
+
+/** Notes that were left out, by the last line under their title; other lists count their own. */
+function notesLeftOut({ drawing }: DrawnSheet): number {
+  const counts = drawing.pages.map((page) => {
+    const texts = textsOn(page).map(({ item }) => item);
+    const title = texts.find(({ text }) => text === english.notes);
+    const under = texts.filter(({ x, y }) => title && x === title.x && y > title.y);
+    const left = under.map(({ text }) => /^(\d+) more; see the record$/.exec(text)?.[1]);
+    return Number(left.find((one) => one !== undefined) ?? 0);
+  });
+  return counts.reduce((sum, one) => sum + one, 0);
+}
+
+/**
+ * Each description stands in full beside the log or in the notes; one that stands nowhere in full
+ * is begun with an ellipsis at its end, and counted among the notes left out.
+ */
+export const descriptionsWhole: Law = (sheet) => {
+  const lacking = sheet.model.strata.filter((stratum) => {
+    const { beside, notes } = placesOf(sheet, stratum);
+    const words = wordsOf(stratum);
+    return ![...beside, notes].some((place) => saysAll(place, words));
+  });
+  if (lacking.length <= notesLeftOut(sheet)) return [];
+  return lacking.map(({ path }) => `the words of ${path} stand nowhere in full`);
+};
+
+/** What is cut beside the log says so by its ellipsis. */
+export const cutsSaid: Law = (sheet) =>
+  sheet.model.strata.flatMap((stratum) => {
+    const { beside } = placesOf(sheet, stratum);
+    const words = wordsOf(stratum);
+    return beside
+      .filter((one) => one !== '' && !saysAll(one, words) && !one.endsWith('…'))
+      .map((one) => `${stratum.path} says “${one}”`);
+  });

@@ -1,0 +1,25 @@
+import { rulerOf } from '../ruler.ts';
+import { mm, type Law } from './law.ts';
+
+const exact = 1e-6;
+
+/** Between any two figures of a ruler lie as many millimetres as the stated scale makes them. */
+export const rulerTrue: Law = ({ drawing }) =>
+  drawing.pages.flatMap((page, at) => {
+    const ruler = rulerOf(page);
+    if (!ruler) return [];
+    return ruler.figures
+      .filter(({ depthM, y }) => Math.abs(ruler.yAt(depthM) - y) > exact)
+      .map(({ depthM, y }) => `page ${at + 1}: ${depthM} m stands at ${mm(y)}`);
+  });
+
+/** Ticks stand at even distances, and on round depths. */
+export const ticksEven: Law = ({ drawing }) =>
+  drawing.pages.flatMap((page, at) => {
+    const ruler = rulerOf(page);
+    if (!ruler || ruler.ticks.length < 2) return [];
+    const step = ruler.depthAt(ruler.ticks[1]!) - ruler.depthAt(ruler.ticks[0]!);
+    const parts = ruler.ticks.map((tick) => ruler.depthAt(tick) / step);
+    const odd = parts.filter((part, n) => Math.abs(part - Math.round(parts[0]!) - n) > 1e-4);
+    return odd.map((part) => `page ${at + 1}: a tick at ${part * step} m`);
+  });

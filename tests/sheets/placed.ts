@@ -1,0 +1,92 @@
+import type { Box, GroupItem, Item, Page, Segment, TextItem } from '../../core/drawing/items.ts';
+import { lettersHigh, widthByFont } from './measure.ts';
+
+/** Left, top, right and bottom, millimetres. */
+export type Extent = readonly [number, number, number, number];
+
+/** An item as a reader of the page meets it. */
+export interface Placed {
+  readonly item: Exclude<Item, GroupItem>;
+  /** Names of the groups around it, the outermost first. */
+  readonly groups: readonly string[];
+  /** The nearest source on it or around it. */
+  readonly source: string | undefined;
+  readonly clip: Extent | undefined;
+}
+
+export type PlacedText = Placed & { readonly item: TextItem };
+
+interface Around {
+  readonly groups: readonly string[];
+  readonly source: string | undefined;
+  readonly clip: Extent | undefined;
+}
+
+const edgesOf = ({ x, y, width, height }: Box): Extent => [x, y, x + width, y + height];
+
+export function common(a: Extent, b: Extent | undefined): Extent {
+  if (!b) return a;
+  const [left, top] = [Math.max(a[0], b[0]), Math.max(a[1], b[1])];
+  return [left, top, Math.min(a[2], b[2]), Math.min(a[3], b[3])];
+}
+
+function unfold(item: Item, around: Around): Placed[] {
+  const source = item.source ?? around.source;
+  if (item.kind !== 'group') return [{ ...around, item, source }];
+  const own = item.clip && edgesOf(item.clip);
+  const clip = own ? common(own, around.clip) : around.clip;
+  const groups = [...around.groups, item.name ?? ''];
+  return item.items.flatMap((one) => unfold(one, { groups, source, clip }));
+}
+
+/** All items of a page in painting order, out of their groups. */
+export function placedOn({ items }: Page): Placed[] {
+  return items.flatMap((item) => unfold(item, { groups: [], source: undefined, clip: undefined }));
+}
+
+export function isText(one: Placed): one is PlacedText {
+  return one.item.kind === 'text';
+}
+
+export function textsOn(page: Page): PlacedText[] {
+  return placedOn(page).filter(isText);
+}
+
+/** Groups of one name, wherever they stand on a page. */
+export function groupsNamed(items: readonly Item[], name: string): GroupItem[] {
+  return items.flatMap((item) => {
+    if (item.kind !== 'group') return [];
+    return item.name === name ? [item] : groupsNamed(item.items, name);
+  });
+}
+
+function pointsOf(segments: readonly Segment[]): (readonly [number, number])[] {
+  return segments.flatMap(([, ...numbers]) =>
+    numbers.flatMap((x, at) => (at % 2 === 0 ? [[x, numbers[at + 1]!] as const] : [])),
+  );
+}
+
+/** The box of a text's letters: capitals above the baseline, tails below it. */
+export function boxOfText({ x, y, text, face, em, turn = 0 }: TextItem): Extent {
+  const width = widthByFont(face, text, em);
+  const { above, below } = lettersHigh(em);
+  const [cos, sin] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+  const corners = [0, width].flatMap((along) =>
+    [-above, below].map((down) => [x + along * cos - down * sin, y + along * sin + down * cos]),
+  ) as (readonly [number, number])[];
+  return extentOfPoints(corners);
+}
+
+function extentOfPoints(points: readonly (readonly [number, number])[]): Extent {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
+}
+
+/** How far an item reaches without regard to its clip; curves by their control points. */
+export function extentOf(item: Placed['item']): Extent {
+  if (item.kind === 'text') return boxOfText(item);
+  if (item.kind === 'link') return edgesOf(item.box);
+  if (item.kind === 'image') return edgesOf(item);
+  return extentOfPoints(pointsOf(item.segments));
+}

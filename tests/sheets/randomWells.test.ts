@@ -1,0 +1,24 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { randomWell } from '../laws/randomWell.ts';
+import { drawSheet, paperNames } from './drawn.ts';
+import { brokenBy } from './laws/index.ts';
+import { wordyWell } from './wordyWell.ts';
+
+it.each(paperNames)('sheets of random wells keep every law on %s', (paper) => {
+  fc.assert(
+    fc.property(randomWell, (record) => {
+      expect(brokenBy(drawSheet(record, paper))).toEqual({});
+    }),
+    { numRuns: 120, seed: 20260131 },
+  );
+});
+
+it.each(paperNames)('sheets of wells with all that people write keep every law on %s', (paper) => {
+  fc.assert(
+    fc.property(wordyWell, (record) => {
+      expect(brokenBy(drawSheet(record, paper))).toEqual({});
+    }),
+    { numRuns: 200, seed: 20260201 },
+  );
+});
