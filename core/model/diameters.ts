@@ -58,7 +58,7 @@ function narrowestOf({ outside, upper }: Written): Millimetres | undefined {
 /** A pipe is its inside and twice its wall wide; which end of a reducer that is nobody knows. */
 function outsideOf(component: Component, { outside, wall, inside }: Written) {
   if (outside !== undefined || wall === undefined || inside === undefined) return outside;
-  return component.kind === 'reducer' ? undefined : tidy(inside + 2 * wall);
+  return component.kind === 'reducer' ? undefined : positive(tidy(inside + 2 * wall));
 }
 
 /** The inside as recorded, else what the wall leaves of the outside. */

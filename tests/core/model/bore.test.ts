@@ -55,6 +55,31 @@ describe('the hole', () => {
     ]);
   });
 
+  it('says once, as a note, that none of its diameters is recorded', () => {
+    const model = resolve({ bore: { depthReached: 40 } });
+    expect(model.findings).toMatchObject([
+      { code: 'bore.diametersUnknown', severity: 'note', path: 'bore.sections', fromM: 0, toM: 40 },
+    ]);
+  });
+
+  it('says a section without diameter by itself, and not again as a gap', () => {
+    const model = resolve({
+      bore: {
+        depthReached: 40,
+        sections: [
+          { from: 0, to: 10, diameter: 200 },
+          { from: 10, to: 30, diameter: 0 },
+        ],
+      },
+    });
+    expect(said(model, 'bore.noDiameter')).toMatchObject([{ fromM: 10, toM: 30 }]);
+    expect(said(model, 'bore.gap')).toMatchObject([{ fromM: 30, toM: 40 }]);
+    const bare = resolve({
+      bore: { sections: [{ from: 0, to: 30, diameter: 0 }], depthReached: 30 },
+    });
+    expect(bare.findings.map(({ code }) => code)).toEqual(['bore.noDiameter']);
+  });
+
   it('is cut at the depth reached, with an error for what lies under it', () => {
     const model = resolve({ bore: { sections, depthReached: 28 } });
     expect(model.bore.depthM).toBe(28);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { looseCap } from '../../../core/model/tally.ts';
 import type { CasingString } from '../../../core/record/strings.ts';
 import { pipe110, resolve, said } from './well.ts';
 
@@ -50,6 +51,16 @@ describe('a tally', () => {
     expect(pieces[3]).toMatchObject({ slotWidthMm: 0.75 });
     expect(pieces.at(-1)).toMatchObject({ insertionM: 0 });
     expect(strings[0]?.capPath).toBe('strings[0].components[0]');
+  });
+
+  it('is closed by a cap that has no length, and by one that has', () => {
+    const capped = (...pieces: CasingString['components']) =>
+      one({ components: [...pieces, { ...pipe110, length: 3 }], set: bottom(3) }).strings[0]!;
+    const loose = capped({ kind: 'cap' });
+    expect([loose.capPath, looseCap(loose)]).toEqual(Array(2).fill('strings[0].components[0]'));
+    const long = capped({ kind: 'cap', length: 0.1 });
+    expect([long.capPath, looseCap(long)]).toEqual(['strings[0].components[0]', undefined]);
+    expect(looseCap(capped())).toBeUndefined();
   });
 
   it('stands by its stick-up as well as by its foot', () => {
