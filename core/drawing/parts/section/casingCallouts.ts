@@ -44,7 +44,7 @@ function sizeWords(kit: Kit, piece: PieceModel): string {
   const { outsideMm, upperOutsideMm, wallMm, insideMm } = piece;
   const figure = (mm: number) => plainFigure(kit, mm, 1);
   if (outsideMm === undefined && upperOutsideMm === undefined && insideMm !== undefined)
-    return `${kit.words.insideDiameter}${bound}${figure(insideMm)}`;
+    return [...kit.words.insideDiameter.split(' '), figure(insideMm)].join(bound);
   const ends = upperOutsideMm === outsideMm ? [outsideMm] : [upperOutsideMm, outsideMm];
   const outside = ends.flatMap((mm) => (mm === undefined ? [] : figure(mm))).join('/');
   const wall = wallMm === undefined ? '' : figure(wallMm);
