@@ -16,16 +16,26 @@ function boxOf(element: Element, toPaper: DOMMatrix): Box {
   };
 }
 
-/** Leaders and other lines run through their neighbours: they are coloured and not framed. */
-const isLine = (element: Element) => element.matches('path[fill="none"]');
+/**
+ * What is framed, the first kind that there is: bodies, else texts, else lines. Frames round
+ * lines of text or leaders would run through their neighbours; those are coloured alone.
+ */
+const kinds = [':is(path:not([fill="none"]), image)', 'text', 'path'];
 
-/** Boxes round the marked parts of a page, in millimetres of paper; none within another part. */
+/** One box for shapes that lie on each other, as a hatch does on its ground. */
+function distinct(boxes: readonly Box[]): Box[] {
+  const key = (box: Box) => [box.x, box.y, box.width, box.height].map((n) => n.toFixed(1)).join();
+  return [...new Map(boxes.map((box) => [key(box), box])).values()];
+}
+
+/** Boxes round the marked shapes and texts of a page, in millimetres of paper. */
 export function markedBoxes(paper: SVGSVGElement): Box[] {
   const toPaper = paper.getScreenCTM()?.inverse();
   if (!toPaper) return [];
-  const marked = [...paper.querySelectorAll(`.${markedClass}`)].filter(
-    (element) => !element.parentElement?.closest(`.${markedClass}`),
-  );
-  const bodies = marked.filter((element) => !isLine(element));
-  return (bodies.length > 0 ? bodies : marked).map((element) => boxOf(element, toPaper));
+  const marked = `.${markedClass}`;
+  const found = kinds.map((kind) => [
+    ...paper.querySelectorAll(`${kind}:is(${marked}, ${marked} *)`),
+  ]);
+  const framed = found.find((shapes) => shapes.length > 0) ?? [];
+  return distinct(framed.map((shape) => boxOf(shape, toPaper)));
 }

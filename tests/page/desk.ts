@@ -1,9 +1,13 @@
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import type { Program } from './program.ts';
 
 /** What tests reach for in an open well folder. */
 export const field = (page: Page, path: string) => page.locator(`[data-field="${path}"]`);
 export const saving = (page: Page) => page.locator('[data-saving]');
+
+/** Waits for the page as long as a busy machine may need. */
+export const eventually = <T>(read: () => T | Promise<T>) => expect.poll(read, { timeout: 15_000 });
 
 /** A new window with a well open in it and its sheet drawn. */
 export async function openWell(program: Program, number: string, width?: number, height?: number) {

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { field, openWell, saving, storedLog } from './desk.ts';
+import { eventually, field, openWell, saving, storedLog } from './desk.ts';
 import { startProgram, type Program } from './program.ts';
 
 let program: Program;
@@ -41,7 +41,7 @@ describe('the archive’s list', () => {
     await page.getByRole('heading', { name: 'KV-27-001' }).waitFor();
     await page.getByRole('tab', { name: 'Ground' }).click();
     await field(page, 'log[0].to').fill('1,5');
-    await expect.poll(() => storedLog(program, 'KV-27-001')).toEqual([{ from: 0, to: 1.5 }]);
+    await eventually(() => storedLog(program, 'KV-27-001')).toEqual([{ from: 0, to: 1.5 }]);
     expect(await field(page, 'log[0].from').inputValue()).toBe('0');
     expect(await field(page, 'log[1].from').inputValue()).toBe('1.5');
   });
@@ -57,7 +57,7 @@ describe('the open well', () => {
 
     const last = (await storedLog(program, 'KV-25-011')).length - 1;
     await field(page, `log[${last}].to`).fill('33,1');
-    await expect.poll(drawn).not.toBe(before);
+    await eventually(drawn).not.toBe(before);
     await saving(page).filter({ hasText: 'revision 2' }).waitFor();
     expect((await storedLog(program, 'KV-25-011')).at(-1)!.to).toBe(33.1);
 
@@ -68,7 +68,7 @@ describe('the open well', () => {
 
     await saving(page).filter({ hasText: 'Saved' }).waitFor();
     await page.reload();
-    await expect.poll(() => field(page, `log[${last}].to`).inputValue()).toBe('33.1');
+    await eventually(() => field(page, `log[${last}].to`).inputValue()).toBe('33.1');
   });
 
   it('keeps what it cannot read, says why at the cell, and leaves the record alone', async () => {
@@ -101,16 +101,14 @@ describe('the open well', () => {
     await page.keyboard.press('Enter');
     await page.keyboard.type('grey');
     await saving(page).filter({ hasText: 'Saved' }).waitFor();
-    await expect
-      .poll(async () => (await storedLog(program, 'KV-26-009'))[count])
-      .toEqual({
-        from: (await storedLog(program, 'KV-26-009'))[count - 1]!.to,
-        to: 9.9,
-        material: 'gravel',
-        colour: 'grey',
-      });
+    await eventually(async () => (await storedLog(program, 'KV-26-009'))[count]).toEqual({
+      from: (await storedLog(program, 'KV-26-009'))[count - 1]!.to,
+      to: 9.9,
+      material: 'gravel',
+      colour: 'grey',
+    });
     await page.keyboard.press('Control+Delete');
-    await expect.poll(async () => (await storedLog(program, 'KV-26-009')).length).toBe(count);
+    await eventually(async () => (await storedLog(program, 'KV-26-009')).length).toBe(count);
   });
 
   it('takes rows copied from a spreadsheet', async () => {
@@ -127,12 +125,10 @@ describe('the open well', () => {
       });
       document.activeElement?.dispatchEvent(event);
     });
-    await expect
-      .poll(async () => (await storedLog(program, 'KV-26-002')).slice(count))
-      .toEqual([
-        { from: 38, to: 38.4, material: 'clay' },
-        { from: 38.4, to: 39, material: 'sand' },
-      ]);
+    await eventually(async () => (await storedLog(program, 'KV-26-002')).slice(count)).toEqual([
+      { from: 38, to: 38.4, material: 'clay' },
+      { from: 38.4, to: 39, material: 'sand' },
+    ]);
   });
 
   it('leads from a finding to its field', async () => {
@@ -145,7 +141,7 @@ describe('the open well', () => {
       .click();
     await page.getByRole('tab', { name: 'Ground', selected: true }).waitFor();
     const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-field'));
-    await expect.poll(focused).toMatch(/^log\[\d+\]/);
+    await eventually(focused).toMatch(/^log\[\d+\]/);
     await page.getByRole('button', { name: 'Undo' }).click();
   });
 
@@ -173,7 +169,7 @@ describe('two windows on one well', () => {
     await page.getByLabel('Purpose').fill('Mine');
     await saving(page).filter({ hasText: 'Not saved' }).waitFor();
     await page.getByRole('button', { name: 'Load the newer revision' }).click();
-    await expect.poll(() => page.getByLabel('Purpose').inputValue()).toBe('Theirs');
+    await eventually(() => page.getByLabel('Purpose').inputValue()).toBe('Theirs');
     await page.keyboard.press('Control+z');
     expect(await page.getByLabel('Purpose').inputValue()).toBe('Mine');
     await saving(page).filter({ hasText: 'revision 3' }).waitFor();

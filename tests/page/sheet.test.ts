@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { field, openWell } from './desk.ts';
+import { eventually, field, openWell } from './desk.ts';
 import { startProgram, type Program } from './program.ts';
 
 let program: Program;
@@ -25,7 +25,7 @@ describe('the sheet', () => {
       .first()
       .click();
     const row = page.locator('tr[aria-current="true"]');
-    await expect.poll(() => row.getAttribute('data-row')).toBe('4');
+    await eventually(() => row.getAttribute('data-row')).toBe('4');
     expect(await page.locator('#sheet .marked').count()).toBeGreaterThan(0);
   });
 
@@ -33,7 +33,7 @@ describe('the sheet', () => {
     page = await openWell(program, 'KV-26-004');
     await field(page, 'log[30].to').focus();
     await page.getByText(/Page [2-9] of/).waitFor({ state: 'attached' });
-    await expect.poll(() => page.locator('#sheet .marked').count()).toBeGreaterThan(0);
+    await eventually(() => page.locator('#sheet .marked').count()).toBeGreaterThan(0);
   });
 
   it('zooms and pans by buttons, wheel and keys, and fits again', async () => {
@@ -41,17 +41,17 @@ describe('the sheet', () => {
     const wide = async () => (await page.locator('.paper').boundingBox())!;
     const first = await wide();
     await page.getByRole('button', { name: 'Zoom in' }).click();
-    await expect.poll(async () => (await wide()).width).toBeGreaterThan(first.width * 1.2);
+    await eventually(async () => (await wide()).width).toBeGreaterThan(first.width * 1.2);
     await page.locator('.board').hover();
     const zoomed = await wide();
     await page.mouse.wheel(0, -200);
-    await expect.poll(async () => (await wide()).width).toBeGreaterThan(zoomed.width * 1.1);
+    await eventually(async () => (await wide()).width).toBeGreaterThan(zoomed.width * 1.1);
     await page.locator('.sight').focus();
     const still = await wide();
     await page.keyboard.press('ArrowRight');
-    await expect.poll(async () => (await wide()).x).toBeLessThan(still.x - 20);
+    await eventually(async () => (await wide()).x).toBeLessThan(still.x - 20);
     await page.keyboard.press('0');
-    await expect.poll(async () => Math.round((await wide()).width)).toBe(Math.round(first.width));
+    await eventually(async () => Math.round((await wide()).width)).toBe(Math.round(first.width));
   });
 
   it('turns its pages', async () => {
