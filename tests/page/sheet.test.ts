@@ -7,14 +7,17 @@ import { startProgram, type Program } from './program.ts';
 let program: Program;
 let page: Page;
 
+/** Milliseconds that building the page and starting the browser may take on a busy machine. */
+const patience = 120_000;
+
 beforeAll(async () => {
   program = await startProgram();
-});
+}, patience);
 afterEach(async () => {
   await page.context().close();
   expect(program.complaints).toEqual([]);
-});
-afterAll(() => program.close());
+}, patience);
+afterAll(() => program.close(), patience);
 
 describe('the sheet', () => {
   it('leads from a part of the drawing to its row', async () => {
