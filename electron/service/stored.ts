@@ -1,5 +1,5 @@
 import { ok, refused, type Result } from '../../core/base/result.ts';
-import { troublesOf } from '../../core/record/consistency.ts';
+import { troublesBesideFindings } from '../../core/record/consistency.ts';
 import { readRecord, type ReadRecord } from '../../core/record/read.ts';
 import type { StoredWell } from '../../core/contract/calls.ts';
 import type { StoredDocument } from '../archive/read.ts';
@@ -18,6 +18,6 @@ export function storedWell(stored: StoredDocument): Result<StoredWell> {
   const reading = readDocument(stored.document);
   if (!reading.ok) return reading;
   const { record, document } = reading.value;
-  const troubles = troublesOf(reading.value);
+  const troubles = troublesBesideFindings(reading.value);
   return ok({ id, revision, changedAt, record, document, troubles });
 }

@@ -1,6 +1,6 @@
 import { valueAt } from '../../core/base/recordPath.ts';
 import { ok, refused, type Result } from '../../core/base/result.ts';
-import { troublesOf } from '../../core/record/consistency.ts';
+import { troublesBesideFindings } from '../../core/record/consistency.ts';
 import type { StoredWell } from '../../core/contract/calls.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { StoredDocument } from '../archive/read.ts';
@@ -55,7 +55,7 @@ export function wellsHandlers({ archive, newId, tell }: ServiceParts): Handlers<
       if (!saved.ok) return saved;
       if (saved.value.revision !== revision) tellChanged(saved.value);
       const { changedAt } = saved.value;
-      const troubles = troublesOf(reading.value);
+      const troubles = troublesBesideFindings(reading.value);
       return ok({ revision: saved.value.revision, changedAt, troubles });
     }),
   };

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { checkConsistency, troublesOf } from '../../../core/record/consistency.ts';
+import {
+  checkBesideModel,
+  checkConsistency,
+  troublesBesideFindings,
+  troublesOf,
+} from '../../../core/record/consistency.ts';
 import { readRecord } from '../../../core/record/read.ts';
 import { currentVersion, type WellRecord } from '../../../core/record/schema.ts';
 import { everyFinding } from '../model/everyFinding.ts';
@@ -44,6 +49,15 @@ describe('checkConsistency', () => {
   });
 
   it.each<[Partial<WellRecord>, string]>([
+    [{ log: [{ from: 8, to: 7.5 }] }, 'log[0].to: 7.5 is above log[0].from 8.0'],
+    [
+      { bore: { sections: [{ from: 0, to: -3, diameter: 200 }] } },
+      'bore.sections[0].to: -3.0 is above bore.sections[0].from 0.0',
+    ],
+    [
+      { annulus: [{ from: 12.25, to: 10, fill: 'backfill' }] },
+      'annulus[0].to: 10.0 is above annulus[0].from 12.25',
+    ],
     [
       { bore: { startedOn: '2026-03-04', finishedOn: '2026-03-01' } },
       'bore.finishedOn: 2026-03-01 is before bore.startedOn 2026-03-04',
@@ -124,7 +138,7 @@ describe('checkConsistency', () => {
   });
 
   it.each(Object.entries(everyFinding))('leaves to the model what that says as %s', (_, record) => {
-    expect(sentences(record)).toEqual([]);
+    expect(checkBesideModel({ schemaVersion: currentVersion, ...record })).toEqual([]);
   });
 
   it('lets the minutes begin again with each step', () => {
@@ -150,5 +164,16 @@ describe('troublesOf', () => {
       'annulus[1].grainMax: 1.0 is finer than annulus[1].grainMin 2.0',
     ]);
     expect(troublesOf(reading).at(-1)!.path).toBe('annulus[1].grainMax');
+  });
+
+  it('speaks of a reversed range by both fields, unless findings stand beside', () => {
+    const log = [{ from: 0 }, { from: 8, to: 7.5 }];
+    const reading = readRecord({ schemaVersion: currentVersion, log });
+    if (reading.kind !== 'ok') throw new Error('not read');
+    expect(troublesOf(reading).at(-1)).toEqual({
+      path: 'log[1].to',
+      sentence: 'log[1].to: 7.5 is above log[1].from 8.0',
+    });
+    expect(troublesBesideFindings(reading)).toHaveLength(1);
   });
 });
