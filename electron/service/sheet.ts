@@ -34,6 +34,15 @@ function paperIdOf(record: WellRecord, { paper, revision }: SheetOptions): strin
   return sha256Hex(named).slice(0, 32);
 }
 
+/** Style sheets by the fonts that they carry: encoding a font takes longer than laying a sheet. */
+const styleSheets = new WeakMap<ShippedFonts['files'], string>();
+
+function styleSheetOf({ files }: ShippedFonts): string {
+  const known = styleSheets.get(files) ?? fontFaces(files);
+  styleSheets.set(files, known);
+  return known;
+}
+
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
   const { paper, fonts, madeAt, revision } = options;
@@ -49,6 +58,6 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     drawing,
     findings: model.findings,
     pdf: () => paintPdf(drawing, fonts.files),
-    svg: (page) => paintSvg(drawing, page - 1, fontFaces(fonts.files)),
+    svg: (page) => paintSvg(drawing, page - 1, styleSheetOf(fonts)),
   };
 }

@@ -1,17 +1,27 @@
 const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
 
-/** Three bytes, or the last one or two, as four letters. */
-function quartet(bytes: Uint8Array, at: number): string {
-  const [a = 0, b = 0, c = 0] = bytes.subarray(at, at + 3);
-  const bits = (a << 16) | (b << 8) | c;
-  const letters = [18, 12, 6, 0].map((shift) => alphabet[(bits >> shift) & 63]).join('');
-  const absent = Math.max(0, at + 3 - bytes.length);
-  return letters.slice(0, 4 - absent) + '='.repeat(absent);
+/** Two letters for every twelve bits: half as many look-ups as letter by letter. */
+const pairs = Array.from(
+  { length: 4096 },
+  (_, bits) => alphabet.charAt(bits >> 6) + alphabet.charAt(bits & 63),
+);
+
+/** The last one or two bytes, padded. */
+function ending(bytes: Uint8Array): string {
+  const [a, b] = bytes;
+  if (a === undefined) return '';
+  const bits = (a << 16) | ((b ?? 0) << 8);
+  const letters = pairs[bits >> 12]! + pairs[bits & 4095]!;
+  return b === undefined ? `${letters.slice(0, 2)}==` : `${letters.slice(0, 3)}=`;
 }
 
 /** RFC 4648, section 4, with padding; written here because the core has neither host's own. */
 export function base64(bytes: Uint8Array): string {
-  const parts: string[] = [];
-  for (let at = 0; at < bytes.length; at += 3) parts.push(quartet(bytes, at));
-  return parts.join('');
+  const whole = bytes.length - (bytes.length % 3);
+  let text = '';
+  for (let at = 0; at < whole; at += 3) {
+    const bits = (bytes[at]! << 16) | (bytes[at + 1]! << 8) | bytes[at + 2]!;
+    text += pairs[bits >> 12]! + pairs[bits & 4095]!;
+  }
+  return text + ending(bytes.subarray(whole));
 }
