@@ -1,6 +1,7 @@
 import type { PathItem } from '../../../core/drawing/items.ts';
 import type { Page } from '../../../core/drawing/items.ts';
-import { extentOf, groupsNamed, placedOn } from '../placed.ts';
+import { extentOf } from '../extent.ts';
+import { groupsNamed, placedOn } from '../placed.ts';
 import { rulerOf } from '../ruler.ts';
 import { mm, type Law } from './law.ts';
 

@@ -1,7 +1,8 @@
 import type { PathItem, RegionItem } from '../../../core/drawing/items.ts';
 import type { AnnulusZone, PieceModel } from '../../../core/model/wellModel.ts';
 import type { DrawnSheet } from '../drawn.ts';
-import { extentOf, placedOn, type Placed } from '../placed.ts';
+import { extentOf } from '../extent.ts';
+import { placedOn, type Placed } from '../placed.ts';
 import { rulerOf } from '../ruler.ts';
 import type { Law } from './law.ts';
 

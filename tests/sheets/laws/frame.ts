@@ -1,4 +1,5 @@
-import { common, extentOf, isText, placedOn, type Extent, type Placed } from '../placed.ts';
+import { extentOf } from '../extent.ts';
+import { common, isText, placedOn, type Extent, type Placed } from '../placed.ts';
 import { mm, type Law } from './law.ts';
 
 const slack = 0.005;

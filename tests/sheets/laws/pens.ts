@@ -1,5 +1,6 @@
 import type { Item, PathItem } from '../../../core/drawing/items.ts';
-import { extentOf, placedOn } from '../placed.ts';
+import { extentOf } from '../extent.ts';
+import { placedOn } from '../placed.ts';
 import type { Law } from './law.ts';
 
 /** Line widths of ISO 128-2, mm (from memory). */

@@ -1,6 +1,7 @@
 import type { Page } from '../../../core/drawing/items.ts';
 import { capitalsHigh, faceHas, widthByFont } from '../measure.ts';
-import { boxOfText, textsOn, type Extent, type PlacedText } from '../placed.ts';
+import { boxOfText } from '../extent.ts';
+import { textsOn, type Extent, type PlacedText } from '../placed.ts';
 import { mm, type Law } from './law.ts';
 
 /** Texts on one line may touch; a hundredth of a millimetre is rounding. */

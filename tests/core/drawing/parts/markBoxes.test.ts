@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { drawMarkBoxes, marksHeight } from '../../../../core/drawing/parts/markBoxes.ts';
+import { groupsNamed } from '../../../sheets/placed.ts';
+import { kit, pathsOf, pointsOf, textsOf, wordsOf } from '../sample.ts';
+
+const client = {
+  role: 'client' as const,
+  name: 'Yamélia Ɓossarin',
+  organisation: 'Water office',
+  on: '2026-01-30',
+};
+
+describe('mark boxes', () => {
+  it('stay free for each who has not signed', () => {
+    const boxes = groupsNamed([drawMarkBoxes(kit, [], 20, 230, 180)], 'mark');
+    expect(boxes.map((box) => wordsOf(box)[0])).toEqual([
+      'Supervisor',
+      'Contractor',
+      'Client',
+      'Committee',
+    ]);
+    for (const box of boxes) expect(wordsOf(box).slice(1)).toEqual(['Name:', 'Date:']);
+  });
+
+  it('share the width between them', () => {
+    const boxes = groupsNamed([drawMarkBoxes(kit, [], 20, 230, 180)], 'mark');
+    const frames = boxes.map((box) => pointsOf(pathsOf(box)[0]!));
+    expect(frames.map(([[x, y]]) => [x, y])).toEqual([20, 65, 110, 155].map((x) => [x, 230]));
+    for (const frame of frames) expect(frame[2]![1] - frame[0]![1]).toBe(marksHeight);
+  });
+
+  it('say who signed, for whom and when, in the box of the role', () => {
+    const boxes = groupsNamed([drawMarkBoxes(kit, [client], 20, 230, 180)], 'mark');
+    expect(wordsOf(boxes[2]!)).toEqual(['Client', 'Yamélia Ɓossarin, 2026-01-30', 'Water office']);
+    expect(textsOf(boxes[2]!)[1]!.source).toBe('marks[0]');
+  });
+
+  it('keep a drawn mark in proportion and inside the box', () => {
+    const drawn = {
+      ...client,
+      strokes: [
+        [
+          [0, 0],
+          [100, 40],
+        ] as [number, number][],
+        [[5, 5]] as [number, number][],
+      ],
+    };
+    const [, , box] = groupsNamed([drawMarkBoxes(kit, [drawn], 20, 230, 180)], 'mark');
+    const strokes = pathsOf(box!).filter(({ source }) => source === 'marks[0]');
+    expect(strokes).toHaveLength(1);
+    const [[x, y], [right, foot]] = pointsOf(strokes[0]!) as [[number, number], [number, number]];
+    expect((foot - y) / (right - x)).toBeCloseTo(0.4, 9);
+    expect(y).toBeGreaterThan(230);
+    expect(foot).toBeLessThan(230 + marksHeight);
+  });
+});
