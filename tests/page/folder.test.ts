@@ -40,6 +40,8 @@ describe('the archive’s list', () => {
   it('makes a new well whose first interval starts at the ground', async () => {
     page = await program.newPage();
     await page.getByRole('button', { name: 'New well' }).click();
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-field'));
+    await eventually(focused).toBe('identity.number');
     await page.keyboard.type('KV-27-001');
     await page.getByRole('heading', { name: 'KV-27-001' }).waitFor();
     await page.getByRole('tab', { name: 'Ground' }).click();
