@@ -23,10 +23,14 @@ export function cut(fromM: DepthM, toM: DepthM, fullM: number, lastM: number): R
   const pages = 1 + Math.max(1, Math.ceil((toM - fromM - lastM) / fullM - 1e-9));
   if (pages > mostPages) return undefined;
   const share = (toM - fromM) / (fullM * (pages - 1) + lastM);
+  // Every page shows some of the well, also where it is hardly longer than one page.
+  const someM = Math.min(lastM, fullM, (toM - fromM) / pages / 4);
   const ranges: Range[] = [];
   let at = fromM;
   for (let left = pages - 1; left > 0; left -= 1) {
-    const end = roundCut(at + share * fullM, toM - lastM - (left - 1) * fullM, at + fullM);
+    const leastM = Math.max(toM - lastM - (left - 1) * fullM, at + someM);
+    const mostM = Math.min(at + fullM, toM - left * someM);
+    const end = roundCut(at + share * fullM, leastM, mostM);
     ranges.push({ fromM: at, toM: end });
     at = end;
   }
