@@ -25,7 +25,7 @@ describe('mark boxes', () => {
   it('share the width between them', () => {
     const boxes = groupsNamed([drawMarkBoxes(kit, [], 20, 230, 180)], 'mark');
     const frames = boxes.map((box) => pointsOf(pathsOf(box)[0]!));
-    expect(frames.map(([[x, y]]) => [x, y])).toEqual([20, 65, 110, 155].map((x) => [x, 230]));
+    expect(frames.map(([corner]) => corner)).toEqual([20, 65, 110, 155].map((x) => [x, 230]));
     for (const frame of frames) expect(frame[2]![1] - frame[0]![1]).toBe(marksHeight);
   });
 

@@ -25,7 +25,7 @@ describe('scale bars', () => {
     const [check] = groupsNamed([drawScaleBars(kit, 100, 5, 20, 200)], 'checkLine');
     const [line, ...ticks] = pathsOf(check!).map(pointsOf);
     expect(line![1]![0] - line![0]![0]).toBe(100);
-    expect(ticks.map(([[x]]) => x! - line![0]![0])).toEqual([0, 50, 100]);
+    expect(ticks.map(([start]) => start![0] - line![0]![0])).toEqual([0, 50, 100]);
     expect(wordsOf(check!)).toEqual([expect.stringMatching(/^100 mm: .*do not scale/)]);
   });
 
