@@ -1,8 +1,13 @@
 import type { DepthM, Millimetres, PaperMm } from '../base/units.ts';
 import { mmPerM } from '../base/units.ts';
 
-/** Reductions of ISO 5455 (from memory), the largest drawing first. */
-export const depthScales = [20, 50, 100, 200, 500, 1000, 2000] as const;
+/**
+ * Reductions of ISO 5455 (from memory), the largest drawing first. The last three go on in its
+ * pattern: a depth typed without its decimal mark must still find a sheet to be seen on.
+ */
+export const depthScales = [
+  20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000,
+] as const;
 export const widthScales = [2, 5, 10, 20, 50] as const;
 
 /** Where depths stand on a page. */

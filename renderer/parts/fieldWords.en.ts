@@ -89,6 +89,7 @@ export const fieldWords = {
   length: 'Length',
   outside: 'Outside',
   wall: 'Wall',
+  inside: 'Inside',
   upperOutside: 'Outside at the upper end',
   pipeMaterial: 'Material',
   joint: 'Joint',

@@ -32,6 +32,8 @@ export interface CalloutRoom {
 const leader: PaperMm = 4.5;
 const gap: PaperMm = 0.7;
 const afterFigure: PaperMm = 1;
+/** Kept for the line that counts what found no room. */
+const noteHeight: PaperMm = 3.5;
 
 interface Block {
   readonly callout: Callout;
@@ -83,9 +85,24 @@ function placed(kit: Kit, callouts: readonly Callout[], room: CalloutRoom) {
     const kept = sorted.filter(({ figure }) => texts || figure !== undefined);
     const blocks = kept.map((one) => blockOf(kit, one, room, mostLines));
     const tops = spread(blocks, room.top, room.foot);
-    if (tops) return { blocks, tops, whole: mostLines === Infinity };
+    if (tops) return { blocks, tops, left: 0, whole: mostLines === Infinity };
   }
-  return { blocks: [], tops: [], whole: false };
+  return thinned(kit, sorted, room);
+}
+
+/** As many figures as the room takes, evenly from top to foot; `left` counts the others. */
+function thinned(kit: Kit, sorted: readonly Callout[], room: CalloutRoom) {
+  const figures = sorted.filter(({ figure }) => figure !== undefined);
+  const bare = figures.map((one) => blockOf(kit, { ...one, text: '' }, room, 1));
+  const each = bare[0]?.height ?? 1;
+  const most = Math.max(0, Math.floor((room.foot - room.top - noteHeight) / each));
+  const step = bare.length / Math.max(1, most);
+  const blocks = Array.from(
+    { length: Math.min(most, bare.length) },
+    (_, at) => bare[Math.floor(at * Math.max(1, step))]!,
+  );
+  const tops = spread(blocks, room.top, room.foot - noteHeight) ?? [];
+  return { blocks, tops, left: figures.length - blocks.length, whole: false };
 }
 
 /** Height that all callouts take in full. */
@@ -154,9 +171,15 @@ function drawBlock(kit: Kit, block: Block, top: PaperMm, room: CalloutRoom): Ite
 
 /** Callouts spread apart in their room; sorted by depth, so that no leader crosses another. */
 export function drawCallouts(kit: Kit, callouts: readonly Callout[], room: CalloutRoom): Item {
-  const { blocks, tops } = placed(kit, callouts, room);
-  return group(
-    'callouts',
-    blocks.map((block, at) => drawBlock(kit, block, tops[at]!, room)),
-  );
+  const { blocks, tops, left } = placed(kit, callouts, room);
+  const note =
+    left === 0
+      ? []
+      : letter(kit, `${left} ${kit.words.moreFindings}`, room.x + 0.8, room.foot - 0.9, {
+          widest: room.width - 1.6,
+        });
+  return group('callouts', [
+    ...blocks.map((block, at) => drawBlock(kit, block, tops[at]!, room)),
+    ...note,
+  ]);
 }

@@ -65,6 +65,7 @@ const strings: StackBlock = {
       countField('slotRows', f.slotRows),
       numberField('openArea', f.openArea, percent, share),
       numbersField('centralisers', f.centralisers, 'm'),
+      amountField('inside', f.inside, 'mm'),
       amountField('upperOutside', f.upperOutside, 'mm'),
       textField('remark', f.remark),
     ],

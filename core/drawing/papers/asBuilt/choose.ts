@@ -19,7 +19,10 @@ function illegible({ model }: SheetInput, scale: number): number {
 const pageCost = 13;
 
 /** What a scale costs for being small: more than a page where the series offers no better. */
-const smallScaleCost: Readonly<Record<number, number>> = { 1000: 6, 2000: 30 };
+function smallScaleCost(scale: number): number {
+  if (scale <= 500) return 0;
+  return scale <= 1000 ? 14 : 30;
+}
 
 /** A page of its own costs little where it has much to say, else as much as a page of the well. */
 function ownPageCost(input: SheetInput): number {
@@ -37,7 +40,7 @@ function costOf(input: SheetInput, plan: Plan): number {
     plan.views.length * pageCost +
     (hasOwnPage(plan) ? ownPageCost(input) : 0) +
     (illegible(input, plan.scale) > 0.25 ? 25 : 0) +
-    (smallScaleCost[plan.scale] ?? 0) +
+    smallScaleCost(plan.scale) +
     Math.max(0, 0.6 - drawn / room) * 60 +
     Math.max(0, 1 - drawn / room) * 2
   );

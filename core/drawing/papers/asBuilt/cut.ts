@@ -7,10 +7,11 @@ export interface Range {
 }
 
 /** The roundest depth in a range that is near the wish; the range's end where none is round. */
-function roundCut(wished: DepthM, leastM: DepthM, mostM: DepthM): DepthM {
+function roundCut(wished: DepthM, leastM: DepthM, mostM: DepthM, nearM: number): DepthM {
   for (const step of [10, 5, 1, 0.5]) {
     const near = Math.min(Math.round(wished / step), Math.floor(mostM / step + 1e-9)) * step;
-    if (near >= leastM && near <= mostM + 1e-9 && Math.abs(near - wished) <= step) return near;
+    if (near >= leastM && near <= mostM + 1e-9 && Math.abs(near - wished) <= Math.min(step, nearM))
+      return near;
   }
   return mostM;
 }
@@ -30,7 +31,7 @@ export function cut(fromM: DepthM, toM: DepthM, fullM: number, lastM: number): R
   for (let left = pages - 1; left > 0; left -= 1) {
     const leastM = Math.max(toM - lastM - (left - 1) * fullM, at + someM);
     const mostM = Math.min(at + fullM, toM - left * someM);
-    const end = roundCut(at + share * fullM, leastM, mostM);
+    const end = roundCut(at + share * fullM, leastM, mostM, (share * fullM) / 3);
     ranges.push({ fromM: at, toM: end });
     at = end;
   }

@@ -3,6 +3,9 @@ import type { WellModel } from '../../../model/wellModel.ts';
 import { widthScaleFor } from '../../scale.ts';
 import { shownLevels } from '../../parts/section/waterLevels.ts';
 
+/** No hole is deeper than some 12 km; what is typed beyond this is not followed on paper. */
+const beyondAnyHoleM = 20_000;
+
 /** The depths that a sheet must show: from what stands highest to what reaches deepest. */
 export function extentOf(model: WellModel): { fromM: DepthM; toM: DepthM } {
   const { bore, strata, strings, annulus, levels, strikes } = model;
@@ -10,6 +13,7 @@ export function extentOf(model: WellModel): { fromM: DepthM; toM: DepthM } {
     ...strings.map(({ topM }) => topM),
     ...annulus.map(({ fromM }) => fromM),
     ...shownLevels(levels).map(({ depthM }) => depthM),
+    ...strikes.map(({ riseM }) => riseM ?? 0),
   ];
   const deepest = [
     bore.depthM ?? 0,
@@ -20,8 +24,9 @@ export function extentOf(model: WellModel): { fromM: DepthM; toM: DepthM } {
     ...shownLevels(levels).map(({ depthM }) => depthM),
     ...strikes.map(({ depthM }) => depthM),
   ];
-  const toM = Math.max(...deepest);
-  return { fromM: Math.min(0, ...highest), toM: toM > 0 ? toM : 1 };
+  const toM = Math.min(Math.max(...deepest), beyondAnyHoleM);
+  const fromM = Math.max(Math.min(0, ...highest), -beyondAnyHoleM);
+  return { fromM, toM: toM > 0 ? toM : 1 };
 }
 
 function diametersOf({ bore, strings }: WellModel): Millimetres[] {
