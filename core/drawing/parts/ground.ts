@@ -6,7 +6,7 @@ import { hatchFor, mixedHatch } from '../hatches/index.ts';
 import type { Item, Stroke } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { letter } from '../letters.ts';
-import { dashed, lineHeight, solid } from '../pens.ts';
+import { dashed, letterings, lineHeight, solid } from '../pens.ts';
 import { shownPart, yAt } from '../scale.ts';
 import { corners, group, hatched, line, rectangle } from '../shapes.ts';
 import type { View } from './columns.ts';
@@ -47,12 +47,17 @@ function doubtPlaces(strata: readonly Stratum[], view: View): Map<Stratum, numbe
   let [lastY, place] = [-Infinity, 0];
   for (const stratum of strata) {
     if (stratum.interval.boundary !== 'uncertain' || stratum.toM > view.axis.toM) continue;
-    const y = yAt(view.axis, stratum.toM);
+    const y = doubtBaseline(view, stratum);
     place = y - lastY < doubtHeight ? place + 1 : 0;
     lastY = y;
     if ((place + 1) * doubtWidth < view.columns.ground.width) places.set(stratum, place);
   }
   return places;
+}
+
+/** Just above the contact; under the body's upper edge where the layer is thinner than the sign. */
+function doubtBaseline({ axis, body }: View, { toM }: Stratum): PaperMm {
+  return Math.max(yAt(axis, toM) - 0.4, body.y + letterings.small + 0.3);
 }
 
 function drawStratum(kit: Kit, stratum: Stratum, view: View, doubt: number | undefined): Item[] {
@@ -70,7 +75,7 @@ function drawStratum(kit: Kit, stratum: Stratum, view: View, doubt: number | und
   const sign =
     doubt === undefined
       ? []
-      : letter(kit, '?', x + width - (doubt + 1) * doubtWidth, foot - 0.4, {
+      : letter(kit, '?', x + width - (doubt + 1) * doubtWidth, doubtBaseline(view, stratum), {
           source: stratum.path,
         });
   return [group('stratum', [fill, contact, ...sign], { source: stratum.path })];

@@ -9,9 +9,14 @@ import { callsFit } from './wellView.ts';
 /** A layer or fill thinner than this on paper can hardly be read. */
 const legibleMm: PaperMm = 2.2;
 
+/** Parts thinner than this are a line on any sheet and say nothing for a larger scale. */
+const alwaysThinM = 0.3;
+
 /** Share of layers and fills that are too thin on paper to be read. */
 function illegible({ model }: SheetInput, scale: number): number {
-  const parts = [...model.strata, ...model.annulus].map(({ fromM, toM }) => toM - fromM);
+  const parts = [...model.strata, ...model.annulus]
+    .map(({ fromM, toM }) => toM - fromM)
+    .filter((metres) => metres >= alwaysThinM);
   if (parts.length === 0) return 0;
   return parts.filter((metres) => paperLength(metres, scale) < legibleMm).length / parts.length;
 }
