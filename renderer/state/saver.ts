@@ -1,4 +1,5 @@
-import type { Answer } from '../../core/contract/calls.ts';
+import type { Refusal } from '../../core/base/result.ts';
+import type { Answer, Gives } from '../../core/contract/calls.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 
 /** What is true of the well on disk. */
@@ -45,79 +46,108 @@ export interface SaverStart {
   readonly stale: string;
 }
 
+/** One open well's way to the archive: what it holds, what was typed since, what is under way. */
+class OrderedSaver implements Saver {
+  readonly #world: SaverWorld;
+  readonly #start: SaverStart;
+  #revision: number;
+  #at: string;
+  /** Undefined where no record at hand is the one that the archive holds. */
+  #saved: WellRecord | undefined;
+  #latest: WellRecord;
+  /** Nothing is sent until somebody chose between two revisions. */
+  #held = false;
+  /** When the first edit was made that no save took along yet. */
+  #since: number | undefined;
+  #cancel = () => {};
+  #running: Promise<void> | undefined;
+
+  constructor(world: SaverWorld, start: SaverStart) {
+    this.#world = world;
+    this.#start = start;
+    this.#revision = start.revision;
+    this.#at = start.at;
+    this.#saved = start.record;
+    this.#latest = start.record;
+  }
+
+  changed(record: WellRecord) {
+    if (record === this.#latest) return;
+    this.#latest = record;
+    if (this.#running || this.#held) return;
+    if (record === this.#saved) return this.#backAtSaved();
+    const now = this.#world.now();
+    this.#since ??= now;
+    this.#say({ kind: 'waiting' });
+    this.#plan(Math.max(0, Math.min(quiet, this.#since + longest - now)));
+  }
+
+  flush(): Promise<void> {
+    this.#cancel();
+    this.#running ??= this.#run().finally(() => {
+      this.#running = undefined;
+    });
+    return this.#running;
+  }
+
+  rebase(revision: number, at: string, record?: WellRecord) {
+    this.#revision = revision;
+    this.#at = at;
+    this.#held = false;
+    this.#saved = record;
+    if (record) this.#latest = record;
+    if (this.#latest === this.#saved) this.#backAtSaved();
+  }
+
+  stop() {
+    this.#cancel();
+  }
+
+  #say(state: SaveState) {
+    this.#world.say(state, this.#revision);
+  }
+
+  #plan(milliseconds: number) {
+    this.#cancel();
+    this.#cancel = this.#world.after(milliseconds, () => void this.flush());
+  }
+
+  #backAtSaved() {
+    this.#cancel();
+    this.#since = undefined;
+    this.#say({ kind: 'saved', at: this.#at });
+  }
+
+  async #run() {
+    // Edits made while a save is under way go with the next one, not later.
+    while (this.#latest !== this.#saved && !this.#held) if (!(await this.#saveOnce())) return;
+  }
+
+  async #saveOnce(): Promise<boolean> {
+    const sent = this.#latest;
+    this.#since = undefined;
+    this.#say({ kind: 'saving' });
+    const answer = await this.#world.save(sent, this.#revision);
+    if (answer.ok) this.#keep(sent, answer.value);
+    else this.#refused(answer.error);
+    return answer.ok;
+  }
+
+  #keep(sent: WellRecord, { revision, changedAt }: Gives<'wells.save'>) {
+    this.#revision = revision;
+    this.#at = changedAt;
+    this.#saved = sent;
+    if (this.#latest === sent) this.#say({ kind: 'saved', at: changedAt });
+  }
+
+  #refused({ code, sentence }: Refusal) {
+    this.#say({ kind: 'refused', code, sentence });
+    this.#held = code === this.#start.stale;
+    if (code === this.#start.unreachable) this.#plan(retry);
+  }
+}
+
 /** Saves edits in their order, one call at a time, each upon the revision that the last gave. */
 export function makeSaver(world: SaverWorld, start: SaverStart): Saver {
-  let { revision, at } = start;
-  let held = false;
-  let saved: WellRecord | undefined = start.record;
-  let latest = start.record;
-  let since: number | undefined;
-  let cancel = () => {};
-  let running: Promise<void> | undefined;
-
-  const plan = (milliseconds: number) => {
-    cancel();
-    cancel = world.after(milliseconds, () => void flush());
-  };
-
-  const settle = (sent: WellRecord, answer: Answer<'wells.save'>) => {
-    if (answer.ok) {
-      revision = answer.value.revision;
-      at = answer.value.changedAt;
-      saved = sent;
-      if (latest === sent) world.say({ kind: 'saved', at }, revision);
-      return;
-    }
-    const { code, sentence } = answer.error;
-    world.say({ kind: 'refused', code, sentence }, revision);
-    held = code === start.stale;
-    if (code === start.unreachable) plan(retry);
-  };
-
-  const once = async () => {
-    const sent = latest;
-    since = undefined;
-    world.say({ kind: 'saving' }, revision);
-    const answer = await world.save(sent, revision);
-    settle(sent, answer);
-    return answer.ok;
-  };
-
-  const run = async () => {
-    // Edits made while a save is under way go with the next one, not later.
-    while (latest !== saved && !held) if (!(await once())) return;
-  };
-
-  const flush = (): Promise<void> => {
-    cancel();
-    running ??= run().finally(() => {
-      running = undefined;
-    });
-    return running;
-  };
-
-  const backAtSaved = () => {
-    cancel();
-    since = undefined;
-    world.say({ kind: 'saved', at }, revision);
-  };
-
-  return {
-    changed(record) {
-      if (record === latest) return;
-      latest = record;
-      if (running || held) return;
-      if (latest === saved) return backAtSaved();
-      since ??= world.now();
-      world.say({ kind: 'waiting' }, revision);
-      plan(Math.max(0, Math.min(quiet, since + longest - world.now())));
-    },
-    flush,
-    rebase(newest, moment, record) {
-      [revision, at, saved, held] = [newest, moment, record, false];
-      if (record) latest = record;
-      if (latest === saved) backAtSaved();
-    },
-    stop: () => cancel(),
-  };
+  return new OrderedSaver(world, start);
 }
