@@ -1,0 +1,136 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { Archive } from '../../../electron/archive/archive.ts';
+import type { CallName, Gives, Takes } from '../../../core/contract/calls.ts';
+import { callNames } from '../../../core/contract/check.ts';
+import type { WellRecord } from '../../../core/record/schema.ts';
+import type { Service } from '../../../electron/service/service.ts';
+import { openFresh, record as sample, valueOf } from '../archive/sample.ts';
+import { freshService } from './sample.ts';
+
+const record = sample as unknown as WellRecord;
+
+let archive: Archive;
+let service: Service;
+let id: string;
+
+const ask = <N extends CallName>(name: N, args: Takes<N>) => service.call(name, args);
+
+async function given<N extends CallName>(name: N, args: Takes<N>): Promise<Gives<N>> {
+  return valueOf(await ask(name, args)) as Gives<N>;
+}
+
+async function refusalOf<N extends CallName>(name: N, args: Takes<N>) {
+  const answer = await ask(name, args);
+  if (answer.ok) throw new Error(`${name} was answered`);
+  return answer.error;
+}
+
+beforeEach(async () => {
+  archive = openFresh();
+  service = freshService(archive);
+  ({ id } = await given('wells.create', { record }));
+});
+
+describe('each call of the service', () => {
+  it('answers what it was asked of a well that is there', async () => {
+    await given('wells.save', { id, revision: 1, record: { ...record, notes: 'later' } });
+    expect(await given('wells.list', { search: 'lemo' })).toMatchObject([{ id, revision: 2 }]);
+    expect(await given('wells.list', { search: 'nobody' })).toEqual([]);
+    expect((await given('wells.open', { id })).record.notes).toBe('later');
+    const first = await given('wells.openRevision', { id, revision: 1 });
+    expect([first.revision, first.record.notes]).toEqual([1, undefined]);
+    expect(first.record.identity?.number).toBe('KA-012');
+    const history = await given('wells.revisions', { id });
+    expect(history.map(({ revision }) => revision)).toEqual([1, 2]);
+    expect(new Set(history.map(({ hash }) => hash)).size).toBe(2);
+    expect(await given('archive.state', {})).toMatchObject({ wells: 1 });
+    expect(await given('archive.check', {})).toEqual({ revisions: 2, broken: [] });
+  });
+
+  it('refuses a well or a revision that is not there, by its code and in a sentence', async () => {
+    const lost = 'no-such-id';
+    const refusals = [
+      await refusalOf('wells.open', { id: lost }),
+      await refusalOf('wells.openRevision', { id: lost, revision: 1 }),
+      await refusalOf('wells.revisions', { id: lost }),
+      await refusalOf('wells.save', { id: lost, revision: 1, record }),
+      await refusalOf('papers.asBuilt', { id: lost, paper: 'A4' }),
+    ];
+    for (const { code, sentence } of refusals) {
+      expect(code).toBe('noSuchWell');
+      expect(sentence).toContain(lost);
+      expect(sentence).toMatch(/Look for it in the list of wells\.$/);
+    }
+    expect((await refusalOf('wells.openRevision', { id, revision: 9 })).code).toBe(
+      'noSuchRevision',
+    );
+  });
+
+  it('tells nobody of a change that was refused or that changed nothing', async () => {
+    const heard: string[] = [];
+    service.onEvent(({ name }) => heard.push(name));
+    await ask('wells.save', { id, revision: 7, record });
+    await ask('wells.save', { id: 'lost', revision: 1, record });
+    const { document } = await given('wells.open', { id });
+    const same = await given('wells.save', { id, revision: 1, record: document as WellRecord });
+    expect(same.revision).toBe(1);
+    expect(heard).toEqual([]);
+  });
+
+  it('shows a chain that was broken, by well and revision', async () => {
+    const broken = [{ id, revision: 1, sentence: 'Revision 1 is missing.' }];
+    const check = () => ({ ok: true, value: { revisions: 0, broken } }) as const;
+    service = freshService({ ...archive, check });
+    expect(await given('archive.check', {})).toEqual({ revisions: 0, broken });
+  });
+
+  it('says why nothing can be saved in an archive that is only to be read', async () => {
+    service = freshService({ ...archive, readOnly: 'It is protected.' });
+    expect(await given('archive.state', {})).toEqual({
+      name: 'Kalo',
+      wells: 1,
+      readOnly: true,
+      sentence: 'It is protected.',
+    });
+  });
+
+  it('makes a paper of either size, with the revision that it shows and what is odd', async () => {
+    const odd = { ...record, bore: { depthReached: 5 }, log: [{ from: 0, to: 9 }] };
+    await given('wells.save', { id, revision: 1, record: odd });
+    for (const paper of ['A4', 'A3'] as const) {
+      const { fileName, pdf, findings } = await given('papers.asBuilt', { id, paper });
+      expect(fileName).toBe(`KA-012 as-built ${paper} rev 2.pdf`);
+      expect(Buffer.from(pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
+      expect(findings.map(({ path }) => path)).toContain('log[0]');
+    }
+  });
+
+  it('keeps its turn after a call that threw', async () => {
+    let calls = 0;
+    const failing: Archive = {
+      ...archive,
+      create: (...args) => {
+        calls += 1;
+        if (calls === 1) throw new Error('inside');
+        return archive.create(...args);
+      },
+    };
+    service = freshService(failing);
+    const another = { ...record, identity: { number: 'KA-099', id: '' } };
+    const own = {
+      ...record,
+      identity: { number: 'X', id: '22222222-2222-4222-8222-222222222222' },
+    };
+    const asked = [ask('wells.create', { record: another }), ask('wells.create', { record: own })];
+    const done = await Promise.allSettled(asked);
+    expect(done.map(({ status }) => status)).toEqual(['rejected', 'fulfilled']);
+    expect(await given('wells.list', { search: 'X' })).toHaveLength(1);
+  });
+
+  it('is there for every name that the contract lists', async () => {
+    for (const name of callNames) {
+      const args = { id: 'lost', revision: 1, record: {}, paper: 'A4' } as never;
+      await expect(service.call(name, args)).resolves.toHaveProperty('ok');
+    }
+  });
+});
