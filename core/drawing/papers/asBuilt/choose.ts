@@ -1,8 +1,8 @@
 import type { PaperMm } from '../../../base/units.ts';
 import { descriptionsFit } from '../../parts/descriptions.ts';
 import { paperLength } from '../../scale.ts';
-import { hasPanel } from './blocks.ts';
-import { hasOwnPage, type Plan } from './page.ts';
+import { layPanel } from './blocks.ts';
+import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { callsFit } from './wellView.ts';
 
@@ -29,13 +29,30 @@ function smallScaleCost(scale: number): number {
   return scale <= 1000 ? 14 : 30;
 }
 
-/** A page of its own costs little where it has much to say, else as much as a page of the well. */
-function ownPageCost(input: SheetInput): number {
-  return hasPanel(input) ? 4 : pageCost;
+/** What a page of its own would carry, by where the legend stands. */
+interface OwnPages {
+  readonly bandAndPage: PaperMm;
+  readonly ownPage: PaperMm;
+}
+
+function ownPagesOf(input: SheetInput): OwnPages {
+  const { width, height } = input.paper.frame;
+  const panel = (withLegend: boolean) => layPanel(input, [], width, height, withLegend).height;
+  return { bandAndPage: panel(false), ownPage: panel(true) };
+}
+
+/** What it costs when the legend does not stand on the sheet of the drawing. */
+const farLegendCost = 2;
+
+/** A page of its own costs less the more it has to say: 4 for a full one, 9 for a few lines. */
+function ownPageCost({ rest }: Plan, pages: OwnPages): number {
+  if (rest !== 'bandAndPage' && rest !== 'ownPage') return 0;
+  const lines = Math.min(9, Math.max(4, 16 - pages[rest] / 4));
+  return rest === 'ownPage' ? lines + farLegendCost : lines;
 }
 
 /** Lower is better: pages first, then what is too thin to read, then empty paper. */
-function costOf(input: SheetInput, plan: Plan): number {
+function costOf(input: SheetInput, plan: Plan, pages: OwnPages): number {
   const drawn = plan.views.reduce(
     (sum, { axis }) => sum + paperLength(axis.toM - axis.fromM, axis.scale),
     0,
@@ -43,10 +60,10 @@ function costOf(input: SheetInput, plan: Plan): number {
   const room = plan.views.reduce((sum, { body }) => sum + body.height, 0);
   return (
     plan.views.length * pageCost +
-    (hasOwnPage(plan) ? ownPageCost(input) : 0) +
+    ownPageCost(plan, pages) +
     (illegible(input, plan.scale) > 0.25 ? 25 : 0) +
     smallScaleCost(plan.scale) +
-    Math.max(0, 0.6 - drawn / room) * 60 +
+    Math.max(0, 0.65 - drawn / room) * 70 +
     Math.max(0, 1 - drawn / room) * 2
   );
 }
@@ -61,19 +78,30 @@ function isCrowded({ kit, model, ...input }: SheetInput, { views }: Plan): boole
   );
 }
 
+/** Whether the same scale and pages leave room for the legend on the sheet of the drawing. */
+function legendCouldStay(input: SheetInput, plan: Plan, plans: readonly Plan[]): boolean {
+  const nearer = plans.find(
+    ({ rest, scale, views }) =>
+      rest === 'bandAndPage' && scale === plan.scale && views.length === plan.views.length,
+  );
+  return plan.rest === 'ownPage' && nearer !== undefined && !isCrowded(input, nearer);
+}
+
 /**
  * The cheapest plan. Words are measured only where a plan could still be the best. A plan that
  * has no room for words in full, neither beside the well nor in notes, is none.
  */
 export function cheapest(input: SheetInput, plans: readonly Plan[]): Plan | undefined {
+  const pages = ownPagesOf(input);
   const sorted = plans
-    .map((plan) => ({ plan, cost: costOf(input, plan) }))
+    .map((plan) => ({ plan, cost: costOf(input, plan, pages) }))
     .sort((a, b) => a.cost - b.cost);
   let best: { plan: Plan; cost: number } | undefined;
   for (const { plan, cost } of sorted) {
     if (best && best.cost <= cost) break;
     const crowded = isCrowded(input, plan);
     if (crowded && plan.rest === 'band') continue;
+    if (legendCouldStay(input, plan, plans)) continue;
     const whole = cost + (crowded ? crowdedCost : 0);
     if (!best || whole < best.cost) best = { plan, cost: whole };
   }
