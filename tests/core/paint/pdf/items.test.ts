@@ -22,7 +22,8 @@ const toMm = (points: number) => Number((points * mmPerPoint).toFixed(2));
 
 describe('an image', () => {
   const image = {
-    ...{ kind: 'image', x: 20, y: 140, width: 30, height: 10, data: picture, says: '' },
+    kind: 'image',
+    ...{ x: 20, y: 140, width: 30, height: 10, data: picture, says: '' },
   } as const;
 
   it('stands in its box, counted from the foot of the page', async () => {

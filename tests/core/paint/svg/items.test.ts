@@ -82,7 +82,8 @@ describe('a region', () => {
 describe('an image', () => {
   it('is stretched to its box and told in words to those who cannot see it', () => {
     const image = {
-      ...{ kind: 'image', x: 1, y: 2, width: 30, height: 4, data: picture },
+      kind: 'image',
+      ...{ x: 1, y: 2, width: 30, height: 4, data: picture },
       ...{ says: 'Four "dots"', source: 'photos[0]' },
     } as const;
     expect(drawn('image', image)).toEqual({
