@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chapterIds, type Block } from '../../../renderer/editors/chapter.ts';
 import { chapterFor, chapters } from '../../../renderer/editors/chapters/index.ts';
+import type { EntryField } from '../../../renderer/editors/fields/entryField.ts';
 import { wellRecord } from '../../../core/record/schema.ts';
 
 const blocks = chapterIds.flatMap((id) => chapters[id].map((block) => ({ id, block })));
@@ -27,14 +28,20 @@ function has(path: string): boolean {
   return true;
 }
 
-function pathsOf(block: Block): string[] {
-  const at = (base: string, fields: readonly { name: string; at?: string }[]) =>
-    fields.map((field) => [base, field.at ?? field.name].filter(Boolean).join('.'));
+/** Fields of a block by the places that they write to. */
+function placesOf(block: Block): { path: string; field: EntryField }[] {
+  const at = (base: string, fields: readonly EntryField[]) =>
+    fields.map((field) => {
+      const path = [base, field.at ?? field.name].filter(Boolean).join('.');
+      return { path, field };
+    });
   if (block.kind === 'form') return at(block.base, block.fields);
   if (block.kind === 'table') return at(block.list, [...block.columns, ...block.more]);
   const { list, inner: name, fields, table } = block;
   return [...at(list, fields), ...at(`${list}.${name}`, [...table.columns, ...table.more])];
 }
+const pathsOf = (block: Block) => placesOf(block).map(({ path }) => path);
+const places = blocks.flatMap(({ block }) => placesOf(block));
 
 describe('the chapters of the well folder', () => {
   it('offer no field that the record does not have', () => {
@@ -51,5 +58,53 @@ describe('the chapters of the well folder', () => {
 
   it('know no chapter for a part of the record that cannot be typed', () => {
     expect(chapterFor('photos[0]')).toBeUndefined();
+  });
+
+  it('show each word that they offer by itself when it comes back from the record', () => {
+    const changed = places.flatMap(({ path, field }) =>
+      (field.options ?? []).flatMap((option) => {
+        const reading = field.read(option);
+        return reading.ok && field.write(reading.value) === option ? [] : [`${path}: ${option}`];
+      }),
+    );
+    expect(changed).toEqual([]);
+  });
+
+  it('take nothing for unknown wherever nothing was typed', () => {
+    const wrong = places.filter(({ field }) => {
+      const reading = field.read('  ');
+      return !reading.ok || reading.value !== undefined;
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it('name every field, and no two of one block alike', () => {
+    for (const { block } of blocks) {
+      const labels = placesOf(block).map(({ path, field }) => {
+        const list = path.split('.').slice(0, -1).join('.');
+        return `${list}: ${field.label}`;
+      });
+      expect(labels).toEqual([...new Set(labels)]);
+      expect(labels.filter((label) => label.endsWith(': '))).toEqual([]);
+    }
+  });
+
+  it('have in a table’s columns all that a row must have, so that it can begin there', () => {
+    const hidden = blocks.flatMap(({ block }) => {
+      const table =
+        block.kind === 'stack' ? block.table : block.kind === 'table' ? block : undefined;
+      return (table?.more ?? []).filter(({ required }) => required);
+    });
+    expect(hidden).toEqual([]);
+  });
+
+  it('put rows in order only of a column that each row has', () => {
+    const tables = blocks.flatMap(({ block }) => (block.kind === 'table' ? [block] : []));
+    const sorted = tables.filter(({ sortBy }) => sortBy !== undefined);
+    expect(sorted.map(({ list }) => list)).toEqual(
+      expect.arrayContaining(['log', 'strikes', 'bore.sections', 'annulus']),
+    );
+    for (const { sortBy, columns } of sorted)
+      expect(columns.find(({ name }) => name === sortBy)?.required).toBe(true);
   });
 });
