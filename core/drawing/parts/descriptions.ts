@@ -10,6 +10,7 @@ import { shownPart, yAt } from '../scale.ts';
 import { group, polyline } from '../shapes.ts';
 import { wordsRoom, type View } from './columns.ts';
 
+/** Room for the leader between log and words, within the words' column. */
 const leaderWidth: PaperMm = 5;
 const inset: PaperMm = 1;
 const gap: PaperMm = 0.5;
@@ -21,6 +22,7 @@ interface Block {
   readonly height: PaperMm;
 }
 
+/** The words of each stratum that a page shows, wrapped, with where they would best stand. */
 function blocksOf(kit: Kit, strata: readonly Stratum[], view: View, mostLines: number): Block[] {
   const width = view.columns.description.width - leaderWidth - inset;
   return strata.flatMap((stratum) => {
@@ -33,6 +35,7 @@ function blocksOf(kit: Kit, strata: readonly Stratum[], view: View, mostLines: n
   });
 }
 
+/** The last line gives two letters to the mark that says that more was written. */
 function shortened(lines: readonly string[], most: number): string[] {
   const kept = lines.slice(0, most);
   return [...kept.slice(0, -1), `${kept.at(-1)!.replace(/.{2}$/, '')}…`];
@@ -56,6 +59,7 @@ export function shortenedStrata(kit: Kit, strata: readonly Stratum[], view: View
   return whole.filter(({ lines }) => lines.length > most).map(({ stratum }) => stratum);
 }
 
+/** As many lines of each description as let all of them stand, and where their tops come. */
 function placedBlocks(kit: Kit, strata: readonly Stratum[], view: View) {
   const { top, foot } = wordsRoom(view);
   for (const most of [Infinity, 8, 5, 4, 3, 2, 1]) {

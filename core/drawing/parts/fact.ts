@@ -7,6 +7,7 @@ export interface Fact {
   readonly source: RecordPath;
 }
 
+/** A fact of the parts that are known, joined by commas; none where nothing is known. */
 export function fact(
   what: string,
   parts: readonly (string | undefined)[],

@@ -10,11 +10,13 @@ import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
 import { hatchOf, materialsOf } from './ground.ts';
 import { signEntries, type LegendEntry } from './legendSigns.ts';
 
+/** Large enough that the coarsest hatch shows what it is; the pitch leaves air between two. */
 const swatch = { width: 8, height: 3.5 } as const;
 const pitch: PaperMm = 4.3;
 /** Room for a swatch and some twenty letters. */
 const leastColumn: PaperMm = 29;
 
+/** A hatch on white, whatever stands under it on the sheet. */
 function hatchEntry(says: string, hatch: string): LegendEntry {
   return {
     says,
@@ -37,6 +39,7 @@ function groundEntries(kit: Kit, strata: readonly Stratum[]): LegendEntry[] {
   return mixed === undefined ? pure : [...pure, hatchEntry(legend.mixed, mixed)];
 }
 
+/** Fills that are drawn: one without a ring has no diameters and shows no hatch. */
 function fillEntries(kit: Kit, { annulus }: WellModel): LegendEntry[] {
   const used = [
     ...new Set(annulus.filter(({ rings }) => rings.length > 0).map(({ fill }) => fill)),
@@ -44,6 +47,7 @@ function fillEntries(kit: Kit, { annulus }: WellModel): LegendEntry[] {
   return used.map((fill) => hatchEntry(kit.words.fills[fill], hatchForFill(fill)));
 }
 
+/** Contacts that are not sharp. Sharp ones are plain lines and need no word. */
 function contactEntries(kit: Kit, strata: readonly Stratum[]): LegendEntry[] {
   const used = new Set(strata.map(({ interval }) => interval.boundary));
   const sample = (says: string, doubt: string): LegendEntry => ({

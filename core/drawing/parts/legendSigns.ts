@@ -15,18 +15,22 @@ export interface LegendEntry {
   draw(x: PaperMm, y: PaperMm): Item[];
 }
 
+/** Draws a sign from the upper left corner of its box. */
 type Sign = (x: PaperMm, y: PaperMm) => Item[];
 
+/** As the section draws it, on a full line: the level at rest. */
 const rest: Sign = (x, y) => [
   line([x + 0.5, y + 2.4], [x + 7.5, y + 2.4], solid('narrow')),
   ...levelSign([x + 4, y + 2.4], false),
 ];
 
+/** On a dashed line: a level that holds only while the pump runs. */
 const pumping: Sign = (x, y) => [
   line([x + 0.5, y + 2.4], [x + 7.5, y + 2.4], dashed('narrow')),
   ...levelSign([x + 4, y + 2.4], true),
 ];
 
+/** Slots through both walls, their stubs in turn left and right, as the section draws them. */
 const screen: Sign = (x, y) => [
   rectangle({ x: x + 1, y, width: 0.9, height: 3.9 }, { fill: white, stroke: solid('narrow') }),
   rectangle({ x: x + 6.1, y, width: 0.9, height: 3.9 }, { fill: white, stroke: solid('narrow') }),
@@ -39,11 +43,13 @@ const screen: Sign = (x, y) => [
   ]),
 ];
 
+/** The short tick that parts two pipes of one wall. */
 const joint: Sign = (x, y) => [
   line([x + 4, y], [x + 4, y + 3.9], solid('wide')),
   line([x + 3.1, y + 2], [x + 4.9, y + 2], solid('narrow')),
 ];
 
+/** A bow between casing and wall; one side is enough to know it by. */
 const centraliser: Sign = (x, y) => [
   line([x + 2, y], [x + 2, y + 3.9], solid('wide')),
   line([x + 6, y], [x + 6, y + 3.9], solid('wide')),
@@ -58,12 +64,14 @@ const centraliser: Sign = (x, y) => [
   ),
 ];
 
+/** A closed foot, with a little of the casing that it closes. */
 const cap: Sign = (x, y) => [
   line([x + 2, y], [x + 2, y + 3], solid('wide')),
   line([x + 6, y], [x + 6, y + 3], solid('wide')),
   rectangle({ x: x + 1.75, y: y + 2.6, width: 4.5, height: 0.9 }, { fill: black }),
 ];
 
+/** The pump's foot: what hangs over it is riser. */
 const intake: Sign = (x, y) => [
   line([x + 3.5, y], [x + 3.5, y + 2.2], solid('thin')),
   line([x + 4.5, y], [x + 4.5, y + 2.2], solid('thin')),
@@ -77,6 +85,7 @@ const intake: Sign = (x, y) => [
   ),
 ];
 
+/** A cap with a length is a piece; one without is held by the string. Both look the same. */
 function isCapped(string: StringModel): boolean {
   return looseCap(string) !== undefined || string.pieces.some(({ kind }) => kind === 'cap');
 }

@@ -6,6 +6,7 @@ import { letter } from '../letters.ts';
 import { solid } from '../pens.ts';
 import { group, line, polyline, rectangle } from '../shapes.ts';
 
+/** Room for a mark made by hand, and two lines under it. */
 export const marksHeight: PaperMm = 14;
 
 /** Who is asked to sign an as-built sheet; a box stays free for each who has not. */
@@ -25,6 +26,7 @@ function drawStrokes(mark: Mark, { x, y, width, height }: Box, source: string): 
     );
 }
 
+/** A box for one who signs: mark, name and day, or empty lines to fill in on paper. */
 function drawBox(kit: Kit, role: Mark['role'], mark: Mark | undefined, at: number, box: Box): Item {
   const { roles, title } = kit.words;
   const { x, y, width, height } = box;

@@ -7,6 +7,7 @@ import { axisBottom } from '../scale.ts';
 import { group, line } from '../shapes.ts';
 import type { View } from './columns.ts';
 
+/** A chain line across the columns of the well, its words on the side away from the well. */
 function drawOne(kit: Kit, view: View, y: number, text: string, above: boolean): Item[] {
   const { depth, fill, description } = view.columns;
   return [

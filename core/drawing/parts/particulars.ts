@@ -17,6 +17,7 @@ function angle(kit: Kit, degrees: number, positive: string, negative: string): s
   return `${figure}° ${degrees < 0 ? negative : positive}`;
 }
 
+/** Position in degrees of WGS 84, as receivers show them; heights and accuracies in metres. */
 function siteFacts(kit: Kit, { site }: WellRecord): Fact[] {
   const { facts } = kit.words;
   if (!site) return [];
@@ -46,6 +47,7 @@ function siteFacts(kit: Kit, { site }: WellRecord): Fact[] {
   ];
 }
 
+/** A hole drilled in one day shows that day once. */
 function boreFacts(kit: Kit, { bore, identity }: WellRecord): Fact[] {
   const { facts, methods } = kit.words;
   if (!bore) return [];
@@ -60,6 +62,7 @@ function boreFacts(kit: Kit, { bore, identity }: WellRecord): Fact[] {
   ];
 }
 
+/** Hours of all steps together, and how clear the water was after the last: NTU, sand in mg/L. */
 function developmentFacts(kit: Kit, { development }: WellRecord): Fact[] {
   const last = development?.at(-1);
   if (!development || !last) return [];
@@ -76,6 +79,7 @@ function developmentFacts(kit: Kit, { development }: WellRecord): Fact[] {
   return fact(kit.words.facts.development, [hours, turbidity, sand], 'development');
 }
 
+/** The last sample and the last dose, since the sheet shows the well as it was left. */
 function waterFacts(kit: Kit, { quality, disinfection }: WellRecord): Fact[] {
   const { facts } = kit.words;
   const sample = quality?.at(-1);
@@ -105,6 +109,7 @@ function waterFacts(kit: Kit, { quality, disinfection }: WellRecord): Fact[] {
   ];
 }
 
+/** What hangs in the well and what was built over it, in metres. */
 function pumpFacts(kit: Kit, { pump, headworks }: WellRecord): Fact[] {
   const { facts, pumps } = kit.words;
   const intake =
@@ -129,6 +134,7 @@ function pumpFacts(kit: Kit, { pump, headworks }: WellRecord): Fact[] {
   ];
 }
 
+/** The last rest level below ground, with the reading that it came from where that differs. */
 function levelFacts(kit: Kit, { levels }: WellModel): Fact[] {
   const rest = levels.filter(({ state }) => state === undefined || state === 'static').at(-1);
   if (!rest) return [];
@@ -143,6 +149,7 @@ function levelFacts(kit: Kit, { levels }: WellModel): Fact[] {
   );
 }
 
+/** All facts in the order in which a well is made: site, hole, water, pump. */
 export function factsOf(kit: Kit, record: WellRecord, model: WellModel): Fact[] {
   return [
     ...siteFacts(kit, record),
@@ -155,7 +162,9 @@ export function factsOf(kit: Kit, record: WellRecord, model: WellModel): Fact[] 
   ];
 }
 
+/** Width of the column of names. */
 const whatWidth: PaperMm = 19;
+/** A fact that needs more lines is cut, so that one long remark does not push the rest out. */
 const mostLines = 2;
 const between: PaperMm = 4;
 
@@ -174,6 +183,7 @@ function halves(rows: readonly FactRow[]): [FactRow[], FactRow[]] {
   return [rows.slice(0, cut + 1), rows.slice(cut + 1)];
 }
 
+/** Names and facts side by side, from the upper left corner down. */
 function drawFacts(kit: Kit, rows: readonly FactRow[], x: PaperMm, y: PaperMm): Item[] {
   let top = y;
   return rows.flatMap(({ what, lines, source }) => {

@@ -17,16 +17,19 @@ import {
 } from './block.ts';
 import { stretchesOf } from './section/casingCallouts.ts';
 
+/** A dash where litres are not known: a nought would claim that there are none. */
 function litres(kit: Kit, value: number | undefined): string {
   return value === undefined ? '–' : litreFigure(kit, value);
 }
 
+/** What was poured over what the ring holds; above 1 the hole may be wider than recorded. */
 function share({ litres: computed, pouredLitres: poured }: AnnulusZone, kit: Kit): string {
   return computed && poured !== undefined
     ? formatFixed(poured / computed, 2, kit.words.decimalMark)
     : '–';
 }
 
+/** One zone: depths in metres, litres computed and poured, sacks, and the share of both. */
 function zoneRow(kit: Kit, zone: AnnulusZone): TableRow {
   const { words } = kit;
   return {
@@ -42,6 +45,7 @@ function zoneRow(kit: Kit, zone: AnnulusZone): TableRow {
   };
 }
 
+/** Litres of the open hole, and of what each string holds with the water in it. */
 function wholeRows(kit: Kit, { bore, contents, totals }: WellModel): TableRow[] {
   const { quantities } = kit.words;
   const hole: TableRow[] =

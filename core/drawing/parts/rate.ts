@@ -14,6 +14,7 @@ function rateOf(stratum: Stratum): number | undefined {
   return rates.find((rate) => rate !== undefined);
 }
 
+/** Whether the column of rates is drawn at all; its room goes to the words otherwise. */
 export function hasRates(strata: readonly Stratum[]): boolean {
   return strata.some((stratum) => rateOf(stratum) !== undefined);
 }

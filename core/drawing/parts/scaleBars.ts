@@ -30,6 +30,7 @@ interface Bar {
   readonly says: string;
 }
 
+/** A bar of a round length, half of it black, with its scale under it. */
 function drawBar(kit: Kit, bar: Bar, x: PaperMm, y: PaperMm, room: PaperMm): Item {
   const unitMm = bar.unit === 'm' ? 1000 : 1;
   const value = roundLength((room * bar.scale) / unitMm);

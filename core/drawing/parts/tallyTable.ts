@@ -15,6 +15,7 @@ import {
 } from './block.ts';
 import { pieceWords } from './section/casingCallouts.ts';
 
+/** One piece: lengths and depths in metres to the centimetre, as a tape gives them. */
 function pieceRow(kit: Kit, piece: PieceModel, number: number): TableRow {
   return {
     cells: [
@@ -29,6 +30,7 @@ function pieceRow(kit: Kit, piece: PieceModel, number: number): TableRow {
   };
 }
 
+/** The pieces of a string, under its name where the well has more than one string. */
 function stringRows(kit: Kit, string: StringModel, several: boolean): TableRow[] {
   const { tally } = kit.words;
   const name = string.name ?? `${tally.string} ${string.index + 1}`;

@@ -18,6 +18,7 @@ export function outcomeOf(test: PumpingTest): Outcome | undefined {
   return { rateM3h, drawdownM: last.reading - test.restLevel, minutes: last.minutes };
 }
 
+/** Specific capacity, m³/h for each metre, only where the level fell. */
 function outcomeWords(kit: Kit, { rateM3h, drawdownM, minutes }: Outcome): string[] {
   const specific = drawdownM > 0 ? rateM3h / drawdownM : undefined;
   return [

@@ -38,6 +38,7 @@ interface Cell {
   readonly source?: RecordPath;
 }
 
+/** Letterings from the largest down. */
 const smaller: readonly Lettering[] = ['title', 'large', 'normal', 'small'];
 
 /** The value in the largest lettering, from the wished one down, in which it fits the cell. */
@@ -49,6 +50,7 @@ function fittingLook(kit: Kit, cell: Cell, widest: PaperMm): TextLook {
   return { lettering: fits ?? 'small', face, widest, source };
 }
 
+/** A cell with its label above and its value on the foot, in the manner of ISO 7200. */
 function drawCell(kit: Kit, cell: Cell): Item[] {
   const { box, label, value, lettering } = cell;
   const widest = box.width - 2;
@@ -63,6 +65,7 @@ function drawCell(kit: Kit, cell: Cell): Item[] {
 /** Cells of one row: label, value, width, and the field that it shows. */
 type RowCell = readonly [string, string, PaperMm, RecordPath?];
 
+/** Cells of one row side by side, from the left. */
 function row(cells: readonly RowCell[], x: PaperMm, y: PaperMm, height: PaperMm): Cell[] {
   let left = x;
   return cells.map(([label, value, width, source]) => {
@@ -72,6 +75,7 @@ function row(cells: readonly RowCell[], x: PaperMm, y: PaperMm, height: PaperMm)
   });
 }
 
+/** Five rows make the block's 33.5 mm; the three parts its 180 mm, as ISO 7200 has it. */
 const rowHeight: PaperMm = 6.7;
 const widths = { left: 68, centre: 68, right: 44 } as const;
 
@@ -81,10 +85,12 @@ function tall([label, value, width, source]: RowCell, x: PaperMm, y: PaperMm): C
   return { box, label, value, lettering: 'title', bold: true, ...(source && { source }) };
 }
 
+/** Rows one under the other. */
 function rows(lines: readonly (readonly RowCell[])[], x: PaperMm, y: PaperMm): Cell[] {
   return lines.flatMap((cells, at) => row(cells, x, y + at * rowHeight, rowHeight));
 }
 
+/** Who stands behind the well, and what its numbers are measured in. */
 function leftCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] {
   return [
     [[title.client, fields.client, widths.left, 'identity.client']],
@@ -102,6 +108,7 @@ function leftCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] 
   ];
 }
 
+/** Where the well is and what kind of paper this is, under the well's name. */
 function centreCells({ words }: Kit, fields: TitleFields): RowCell[][] {
   const { title, language } = words;
   return [
@@ -114,6 +121,7 @@ function centreCells({ words }: Kit, fields: TitleFields): RowCell[][] {
   ];
 }
 
+/** What a reader checks before trusting a print: state, scales, revision, sheet. */
 function rightCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] {
   return [
     [[title.status, fields.status, widths.right, 'identity.state']],
@@ -129,6 +137,7 @@ function rightCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][]
   ];
 }
 
+/** Three parts side by side; name and number are tall and stand at the top of theirs. */
 function cellsOf(kit: Kit, fields: TitleFields, x: PaperMm, y: PaperMm): Cell[] {
   const { title } = kit.words;
   const centre = x + widths.left;

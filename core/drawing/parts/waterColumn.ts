@@ -57,6 +57,7 @@ function riseSign(x: PaperMm, from: PaperMm, to: PaperMm, ends: boolean, source:
   ];
 }
 
+/** Room of a number with a little air, so that two of them can be told apart. */
 const numberHeight: PaperMm = letterings.small * 1.4;
 
 /** Where the middles of the strikes' numbers stand: at their arrows, apart where those are near. */
@@ -74,6 +75,10 @@ function numberMiddles(strikes: readonly StrikeModel[], view: View): Map<StrikeM
   return new Map(shown.map((one, at) => [one, (tops?.[at] ?? wanted[at]!) + numberHeight / 2]));
 }
 
+/**
+ * A strike with its number and its rise. Rises stand in turn on two lines, since those of
+ * neighbouring strikes end at about the same level and would hide each other.
+ */
 function drawStrike(
   kit: Kit,
   strike: StrikeModel,
@@ -110,6 +115,7 @@ function drawStrike(
     : [];
 }
 
+/** A sample at the middle of its stratum: the log says from which stratum, not from which depth. */
 function drawSample(stratum: Stratum, view: View): Item[] {
   const part = shownPart(view.axis, stratum.fromM, stratum.toM);
   const middleM = (stratum.fromM + stratum.toM) / 2;

@@ -16,6 +16,7 @@ import { callsHeight } from './wellView.ts';
 const margin: PaperMm = 1.2;
 const matchMargin: PaperMm = 4.5;
 
+/** What all plans of a sheet share. */
 interface Frame {
   readonly columns: Columns;
   readonly heights: Heights;
@@ -46,6 +47,7 @@ function viewsOf(
   });
 }
 
+/** The plan of one scale and one place for the rest; none where the well does not fit so. */
 function planFor(input: SheetInput, scale: number, rest: Rest, frame: Frame): Plan[] {
   const { fromM, toM } = extentOf(input.model);
   const metresIn = (height: PaperMm, margins: PaperMm) => ((height - margins) * scale) / 1000;
@@ -87,6 +89,7 @@ function settled(input: SheetInput, plan: Plan): Plan {
   return { ...plan, remarksRoom: room, views: [...plan.views.slice(0, -1), { ...last, body }] };
 }
 
+/** On A3 the rest stands beside the well; on A4 under it, on a page of its own, or on both. */
 function restsFor(input: SheetInput): Rest[] {
   if (input.paper.name === 'A3') return ['side'];
   return hasPanel(input) ? ['band', 'bandAndPage', 'ownPage'] : ['band', 'ownPage'];

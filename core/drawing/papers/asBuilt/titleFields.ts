@@ -15,12 +15,14 @@ export interface SheetFacts {
 
 const joined = (...parts: (string | undefined)[]) => parts.filter(Boolean).join(', ');
 
+/** A site that was only laid out has a plan; a hole without casing has no as-built. */
 function documentType(kit: Kit, { identity, strings }: WellRecord): string {
   const { title } = kit.words;
   if (identity?.state === 'laidOut') return title.planned;
   return strings?.length ? title.asBuilt : title.notBuilt;
 }
 
+/** The block's fields: people who are not known stay empty, other gaps are shown by a dash. */
 export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): TitleFields {
   const { identity = {}, site = {} } = record;
   const { words } = kit;

@@ -18,6 +18,7 @@ import { drawSection } from '../../parts/section/section.ts';
 import { drawWaterColumn } from '../../parts/waterColumn.ts';
 import type { SheetInput } from './sheetInput.ts';
 
+/** A column of callouts as the room that they are spread in. */
 function roomOf(side: CalloutRoom['side'], { x, width }: Span, view: View): CalloutRoom {
   return { side, x, width, ...wordsRoom(view) };
 }

@@ -7,6 +7,7 @@ import { group, hatched, line, type Point } from '../../shapes.ts';
 import type { View } from '../columns.ts';
 import { edgeAt, sides, type Side } from './across.ts';
 
+/** The ring as it is cut on one side, within the depths that the page shows. */
 function stripOf(view: View, side: Side, ring: Ring): Point[] | undefined {
   const part = shownPart(view.axis, ring.fromM, ring.toM);
   if (!part) return undefined;
@@ -22,6 +23,7 @@ function stripOf(view: View, side: Side, ring: Ring): Point[] | undefined {
   ];
 }
 
+/** Both sides of a ring, on white: nothing that lies under it may show through the hatch. */
 function drawRing(view: View, zone: AnnulusZone, ring: Ring): Item[] {
   return sides.flatMap((side) => {
     const points = stripOf(view, side, ring);

@@ -19,6 +19,7 @@ function breakLine(x: PaperMm, from: PaperMm, to: PaperMm): Item {
   return polyline(points, solid('narrow'));
 }
 
+/** The wall of one section, both sides; a break line where it is wider than the column. */
 function drawSection(view: View, section: BoreSectionModel): Item[] {
   const part = shownPart(view.axis, section.fromM, section.toM);
   if (!part) return [];
@@ -74,6 +75,7 @@ function drawUnknownHole(kit: Kit, view: View, fromM: number, toM: number): Item
   ];
 }
 
+/** The depth at which a tape stopped after drilling, dashed, since the hole itself goes deeper. */
 function drawFound(view: View, bore: BoreModel): Item[] {
   const { foundM } = bore;
   if (foundM === undefined || !shows(view.axis, foundM, view.first)) return [];

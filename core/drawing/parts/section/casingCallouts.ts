@@ -17,6 +17,7 @@ export interface Stretch {
   readonly count: number;
 }
 
+/** Whether two pieces need but one callout: the same in all that a callout says. */
 function alike(a: PieceModel, b: PieceModel): boolean {
   return (
     a.kind === b.kind &&
@@ -28,6 +29,7 @@ function alike(a: PieceModel, b: PieceModel): boolean {
   );
 }
 
+/** A string from the top down, neighbours that look alike taken together. */
 export function stretchesOf(string: StringModel): Stretch[] {
   const stretches: Stretch[] = [];
   for (const piece of string.pieces) {
@@ -68,6 +70,7 @@ export function pieceWords(kit: Kit, piece: PieceModel): string {
   return [what, slot, open].filter(Boolean).join(', ');
 }
 
+/** Where leaders end: callouts of the casing come from the left. */
 function wallX(view: View, piece: PieceModel): number {
   return centreOf(view) - halfOfPiece(view, piece);
 }

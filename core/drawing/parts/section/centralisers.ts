@@ -24,6 +24,7 @@ function wallAround(
   return Number.isFinite(nearest) ? nearest : undefined;
 }
 
+/** A bow half a metre up and down where the scale has room for that, and no taller than 3.2 mm. */
 function drawBow(view: View, depthM: number, piece: PieceModel, aroundMm: number): Item[] {
   const outside = piece.outsideMm;
   if (outside === undefined) return [];
