@@ -64,7 +64,12 @@ const marks = fc.array(
     name,
     organisation: name,
     strokes: fc.array(
-      fc.array(fc.tuple(fc.double({ min: 0, max: 100, noNaN: true }), fc.double({ min: 0, max: 40, noNaN: true }))),
+      fc.array(
+        fc.tuple(
+          fc.double({ min: 0, max: 100, noNaN: true }),
+          fc.double({ min: 0, max: 40, noNaN: true }),
+        ),
+      ),
       { maxLength: 3 },
     ),
   }),
