@@ -145,7 +145,7 @@ describe('what is typed into a table', () => {
 
 describe('rows of a table', () => {
   it('come from a spreadsheet, over the rows that are there and beyond them', async () => {
-    field('log[1].to').focus();
+    await type('log[1].to', '5');
     expect(await paste('6,5\tsand\r\n8\tgravel\r\n')).toBe(false);
     expect(stored()?.slice(1)).toEqual([
       { from: 2, to: 6.5, material: 'sand' },
