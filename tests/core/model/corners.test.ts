@@ -60,6 +60,15 @@ describe('a string just as wide as the inside that it stands in', () => {
   });
 });
 
+describe('a string wider than the inside that it is said to stand in', () => {
+  it('leaves open what the outer one holds, which nobody can know', () => {
+    const inner = piped(3, 3, { outside: 105, wall: 3 });
+    const model = resolve({ bore: hole(6), strings: [piped(6, 6), inner] });
+    expect(model.contents.map(({ string }) => string)).toEqual([1]);
+    expect(said(model, 'string.widerThanOuter')).toHaveLength(1);
+  });
+});
+
 describe('the depth of a hole of which nobody wrote it', () => {
   it('is not made of a string that stands above ground altogether', () => {
     const model = resolve({ strings: [piped(1, 0)] });
