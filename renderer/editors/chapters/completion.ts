@@ -74,6 +74,11 @@ const strings: StackBlock = {
   adds: [{ label: f.addString, item: { components: [] } }],
 };
 
+/** Words of what was filled in: a space of which nothing is recorded has no row. */
+const fills = Object.fromEntries(
+  Object.entries(english.fills).filter(([fill]) => fill !== 'unrecorded'),
+);
+
 const annulus: TableBlock = {
   kind: 'table',
   heading: f.annulus,
@@ -81,7 +86,7 @@ const annulus: TableBlock = {
   columns: [
     depthField('from', f.from, { required: true }),
     depthField('to', f.to, { required: true }),
-    choiceField('fill', f.fill, english.fills, { required: true }),
+    choiceField('fill', f.fill, fills, { required: true }),
     numberField('sacks', f.sacks, {}, { least: 0 }),
   ],
   more: [

@@ -10,22 +10,23 @@ interface Shape {
   readonly unwrap?: () => Shape;
   readonly element?: Shape;
   readonly shape?: Readonly<Record<string, Shape>>;
+  readonly safeParse: (value: unknown) => { readonly success: boolean };
 }
 
 function inner(schema: Shape): Shape {
   return schema.unwrap && !schema.element ? inner(schema.unwrap()) : schema;
 }
 
-/** Whether the record's schema has a field at a path of names, through lists. */
-function has(path: string): boolean {
+/** What the record's schema has at a path of names, through lists. */
+function schemaAt(path: string): Shape | undefined {
   let here: Shape = inner(wellRecord as unknown as Shape);
   for (const name of path.split('.').filter(Boolean)) {
     if (here.element) here = inner(here.element);
     const next = here.shape?.[name];
-    if (!next) return false;
+    if (!next) return undefined;
     here = inner(next);
   }
-  return true;
+  return here;
 }
 
 /** Fields of a block by the places that they write to. */
@@ -45,7 +46,7 @@ const places = blocks.flatMap(({ block }) => placesOf(block));
 
 describe('the chapters of the well folder', () => {
   it('offer no field that the record does not have', () => {
-    const wrong = blocks.flatMap(({ block }) => pathsOf(block)).filter((path) => !has(path));
+    const wrong = blocks.flatMap(({ block }) => pathsOf(block)).filter((path) => !schemaAt(path));
     expect(wrong).toEqual([]);
   });
 
@@ -58,6 +59,17 @@ describe('the chapters of the well folder', () => {
 
   it('know no chapter for a part of the record that cannot be typed', () => {
     expect(chapterFor('photos[0]')).toBeUndefined();
+  });
+
+  it('offer no word that the record does not take', () => {
+    const offered = places.flatMap(({ path, field }) =>
+      (field.options ?? []).map((option) => ({ path, option, reading: field.read(option) })),
+    );
+    expect(offered.length).toBeGreaterThan(100);
+    const refused = offered.filter(
+      ({ path, reading }) => !reading.ok || !schemaAt(path)?.safeParse(reading.value).success,
+    );
+    expect(refused).toEqual([]);
   });
 
   it('show each word that they offer by itself when it comes back from the record', () => {
