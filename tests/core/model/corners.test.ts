@@ -18,6 +18,7 @@ describe('a cap that has a length', () => {
   it('holds nothing, and takes up the hole as wide as it is', () => {
     // Inside 101.6 mm over 9.5 m: 8.1073 × 9.5 = 77.02 L; the cap's 0.5 m do not count.
     expect(model.contents[0]?.litres).toBeCloseTo(77.02, 2);
+    expect(model.contents[0]?.litres).toBeCloseTo((Math.PI / 4) * 0.1016 ** 2 * 9500, 9);
     // 110 mm over all 10 m: 9.5033 × 10 = 95.03 L.
     expect(model.totals.displacedLitres).toBeCloseTo(95.03, 2);
   });
