@@ -75,7 +75,7 @@ function wallX(view: View, piece: PieceModel): number {
   return centreOf(view) - halfOfPiece(view, piece);
 }
 
-/** The depth at which a stretch begins to show: under the joint with the one above. */
+/** A string’s top, each stretch of like pieces, and its foot; a thin cap speaks for the foot above. */
 function stringCallouts(kit: Kit, string: StringModel, view: View): Callout[] {
   const { words } = kit;
   const stretches = stretchesOf(string);
