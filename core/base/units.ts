@@ -9,7 +9,7 @@ export type PaperMm = number;
 export type Litres = number;
 
 export const mmPerM = 1000;
-export const litresPerM3 = 1000;
+const litresPerM3 = 1000;
 
 /** Volume of a cylinder of a diameter (mm) over a length (m), in litres. */
 export function cylinderLitres(diameterMm: Millimetres, lengthM: Metres): Litres {

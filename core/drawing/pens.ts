@@ -22,7 +22,7 @@ export const letterings = { small: 1.8, normal: 2.5, large: 3.5, title: 5, numbe
 export type Lettering = keyof typeof letterings;
 
 /** Distance of baselines over letter height; ISO 3098 asks 1.6 to 1.9 where accents occur. */
-export const linePitch = 1.65;
+const linePitch = 1.65;
 
 export function solid(pen: Pen): Stroke {
   return { ink: black, width: pens[pen] };

@@ -7,7 +7,7 @@ import { found, type Resolved } from './findings.ts';
 import { roundDepth } from './range.ts';
 
 /** More alike pieces than any well holds: a slip of the pen that must not fill the memory. */
-export const mostAlike = 500;
+const mostAlike = 500;
 
 /** A component with its measures read; those that are not known are absent. */
 export interface SizedComponent extends Diameters {

@@ -30,7 +30,7 @@ export function isRange({ fromM, toM }: Range): boolean {
 }
 
 /** The bounds in order of depth, each once. */
-export function sortBounds(bounds: readonly DepthM[]): DepthM[] {
+function sortBounds(bounds: readonly DepthM[]): DepthM[] {
   return [...new Set(bounds)].sort((a, b) => a - b);
 }
 

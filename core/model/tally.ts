@@ -36,7 +36,7 @@ function checkJoints(pieces: readonly SizedComponent[], string: string | number)
 }
 
 /** Sum of lengths less the joints, bottom-up. */
-export function tallyLength(pieces: readonly SizedComponent[]): Metres {
+function tallyLength(pieces: readonly SizedComponent[]): Metres {
   return roundDepth(
     pieces.reduce((sum, piece, at) => sum + piece.lengthM - jointM(piece, pieces[at - 1]), 0),
   );

@@ -70,7 +70,7 @@ function pieceScreenM({ kind, topM, bottomM, insertionM }: PieceModel): number {
 }
 
 /** Metres of screen, less what the joints hide. */
-export function screenLength(strings: readonly StringModel[]): number {
+function screenLength(strings: readonly StringModel[]): number {
   return strings
     .flatMap(({ pieces }) => pieces)
     .reduce((sum, piece) => sum + pieceScreenM(piece), 0);

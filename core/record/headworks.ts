@@ -27,7 +27,7 @@ export const headworks = chapter({
   remark: text('Anything else.'),
 }).describe('What stands at the surface.');
 
-export const pumpKinds = [
+const pumpKinds = [
   'ropeAndWasher',
   'directAction',
   'deepwellLever',

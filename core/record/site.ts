@@ -11,7 +11,7 @@ import {
   text,
 } from './fields.ts';
 
-export const surroundingKinds = [
+const surroundingKinds = [
   'latrine',
   'septicTank',
   'soakaway',

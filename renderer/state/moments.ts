@@ -21,8 +21,3 @@ export function shownTime(iso: string): string {
   const date = new Date(iso);
   return `${two(date.getHours())}:${two(date.getMinutes())}`;
 }
-
-/** The day alone, as in `2025-03-09`. */
-export function shownDay(iso: string): string {
-  return shownMoment(iso).slice(0, 10);
-}

@@ -56,14 +56,6 @@ export function runsOf(fonts: Fonts, face: FaceId, text: string): Run[] {
   return runs;
 }
 
-/** Letters that no shipped face has. */
-export function lettersWithoutGlyph(fonts: Fonts, text: string): string[] {
-  const lacking = [...text.normalize('NFC').replace(/\s/g, ' ')].filter(
-    (letter) => !hasGlyph(fonts.regular, letter) && !hasGlyph(fonts.fallback, letter),
-  );
-  return [...new Set(lacking)];
-}
-
 /** Width of one run, millimetres, from the face's own advances; no kerning. */
 export function runWidth(fonts: Fonts, run: Run, emMm: PaperMm): PaperMm {
   const { advances, unitsPerEm } = fonts[run.face];

@@ -6,7 +6,7 @@ import { circle, type Point } from '../shapes.ts';
 /** Marks of hatches. A mark stands about its own middle until it is placed. */
 
 /** Smallest that survives a copier, millimetres (advice in the trade; from memory). */
-export const dotDiameter: PaperMm = 0.45;
+const dotDiameter: PaperMm = 0.45;
 
 const middle: Point = [0, 0];
 

@@ -55,9 +55,7 @@ export interface SheetWords {
       | 'cap'
       | 'gradual'
       | 'uncertain'
-      | 'pump'
       | 'intake'
-      | 'found'
       | 'mixed',
       string
     >
@@ -72,11 +70,8 @@ export interface SheetWords {
       | 'hole'
       | 'contents'
       | 'waterInside'
-      | 'screen'
       | 'tally'
-      | 'litres'
-      | 'sacks'
-      | 'metres',
+      | 'sacks',
       string
     >
   >;
@@ -87,20 +82,14 @@ export interface SheetWords {
       | 'elevation'
       | 'drilled'
       | 'method'
-      | 'hole'
       | 'rest'
-      | 'pumping'
       | 'development'
       | 'test'
-      | 'recovery'
       | 'quality'
       | 'disinfection'
       | 'pump'
       | 'headworks'
       | 'users'
-      | 'driller'
-      | 'openHole'
-      | 'none'
       | 'households'
       | 'sand'
       | 'drawdown'
@@ -147,8 +136,6 @@ export interface SheetWords {
     >
   >;
   readonly scaleBars: Readonly<Record<'check' | 'depth' | 'width', string>>;
-  readonly ground: string;
-  readonly groundLevel: string;
   readonly casingTop: string;
   readonly aboveGround: string;
   readonly holeFoot: string;
@@ -158,7 +145,6 @@ export interface SheetWords {
   readonly matchLine: string;
   readonly continuedOn: string;
   readonly continuedFrom: string;
-  readonly particulars: string;
   readonly findings: string;
   readonly moreFindings: string;
   readonly notes: string;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { offsetHere, shownDay, shownMoment, shownTime } from '../../../renderer/state/moments.ts';
+import { offsetHere, shownMoment, shownTime } from '../../../renderer/state/moments.ts';
 
 const dateOf = (minutesWest: number) =>
   ({ getTimezoneOffset: () => minutesWest }) as unknown as Date;
@@ -9,7 +9,6 @@ describe('moments as they are shown', () => {
     const local = new Date(2025, 2, 9, 7, 5, 30);
     expect(shownMoment(local.toISOString())).toBe('2025-03-09 07:05');
     expect(shownTime(local.toISOString())).toBe('07:05');
-    expect(shownDay(local.toISOString())).toBe('2025-03-09');
   });
 
   it('are left as they are where they are none', () => {
