@@ -105,7 +105,7 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'renderer/parts',
-    doors: ['core/base', 'renderer/state'],
+    doors: ['core/base', 'core/drawing/words', 'renderer/state'],
     packages: ['svelte'],
     world: 'page',
   },

@@ -1,8 +1,7 @@
-import { english } from '../../../core/drawing/words/en.ts';
 import { formatDepth } from '../../../core/base/numbers.ts';
 import type { RecordPath } from '../../../core/base/recordPath.ts';
 import type { WellModel } from '../../../core/model/wellModel.ts';
-import { fieldWords as f } from '../../parts/fieldWords.en.ts';
+import { fieldWords as f, sheetWords } from '../../parts/words.ts';
 import type { Block, FormBlock, StackBlock, TableBlock } from '../chapter.ts';
 import { choiceField, flagField } from '../fields/choice.ts';
 import { numbersField } from '../fields/list.ts';
@@ -34,14 +33,14 @@ function litres(model: WellModel, path: RecordPath): string {
   return known.reduce((sum, one) => sum + one, 0).toFixed(0);
 }
 
-const strings: StackBlock = {
+const strings = (): StackBlock => ({
   kind: 'stack',
   heading: f.strings,
   list: 'strings',
   title: f.string,
   fields: [
     textField('name', f.name),
-    ...settingFields,
+    ...settingFields(),
     depthField('measuredDepth', f.measuredDepth),
     flagField('rope', f.rope),
     textField('remark', f.remark),
@@ -50,7 +49,7 @@ const strings: StackBlock = {
   table: {
     heading: f.components,
     columns: [
-      choiceField('kind', f.kind, english.pieces, { required: true }),
+      choiceField('kind', f.kind, sheetWords().pieces, { required: true }),
       countField('count', f.count),
       amountField('length', f.length, 'm'),
       amountField('outside', f.outside, 'mm'),
@@ -72,21 +71,20 @@ const strings: StackBlock = {
     computed: { label: f.stands, text: stands },
   },
   adds: [{ label: f.addString, item: { components: [] } }],
-};
+});
 
 /** Words of what was filled in: a space of which nothing is recorded has no row. */
-const fills = Object.fromEntries(
-  Object.entries(english.fills).filter(([fill]) => fill !== 'unrecorded'),
-);
+const fills = () =>
+  Object.fromEntries(Object.entries(sheetWords().fills).filter(([fill]) => fill !== 'unrecorded'));
 
-const annulus: TableBlock = {
+const annulus = (): TableBlock => ({
   kind: 'table',
   heading: f.annulus,
   list: 'annulus',
   columns: [
     depthField('from', f.from, { required: true }),
     depthField('to', f.to, { required: true }),
-    choiceField('fill', f.fill, fills, { required: true }),
+    choiceField('fill', f.fill, fills(), { required: true }),
     numberField('sacks', f.sacks, {}, { least: 0 }),
   ],
   more: [
@@ -94,7 +92,7 @@ const annulus: TableBlock = {
     amountField('litres', f.litres, 'L'),
     amountField('grainMin', f.grainMin, 'mm'),
     amountField('grainMax', f.grainMax, 'mm'),
-    amountField('waterCement', f.waterCement, 'by mass'),
+    amountField('waterCement', f.waterCement, f.byMass),
     flagField('sanitary', f.sanitary),
     flagField('insideHole', f.insideHole),
     countField('around', f.around),
@@ -104,9 +102,9 @@ const annulus: TableBlock = {
   starts: fromWhereItEnded,
   sortBy: 'from',
   computed: { label: f.computed, text: litres },
-};
+});
 
-const headworks: FormBlock = {
+const headworks = (): FormBlock => ({
   kind: 'form',
   heading: f.headworks,
   base: 'headworks',
@@ -123,6 +121,6 @@ const headworks: FormBlock = {
     dayField('builtOn', f.builtOn),
     textField('remark', f.remark),
   ],
-};
+});
 
-export const completionBlocks: readonly Block[] = [strings, annulus, headworks];
+export const completionBlocks = (): readonly Block[] => [strings(), annulus(), headworks()];

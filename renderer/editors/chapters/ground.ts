@@ -1,5 +1,4 @@
-import { english } from '../../../core/drawing/words/en.ts';
-import { choiceWords, fieldWords as f } from '../../parts/fieldWords.en.ts';
+import { choiceWords, fieldWords as f, sheetWords } from '../../parts/words.ts';
 import type { Block, FormBlock, TableBlock } from '../chapter.ts';
 import { choiceField, flagField, suggestField } from '../fields/choice.ts';
 import { secondsField } from '../fields/list.ts';
@@ -8,28 +7,27 @@ import { amountField, depthField } from '../fields/number.ts';
 import { longField, textField } from '../fields/text.ts';
 import { fromWhereItEnded } from './starts.ts';
 
-const nouns = Object.fromEntries(
-  Object.entries(english.materials).map(([key, { noun }]) => [key, noun]),
-);
+const nouns = () =>
+  Object.fromEntries(Object.entries(sheetWords().materials).map(([key, { noun }]) => [key, noun]));
 const required = { required: true };
 
-const log: TableBlock = {
+const log = (): TableBlock => ({
   kind: 'table',
   heading: f.log,
   list: 'log',
   columns: [
     depthField('from', f.from, required),
     depthField('to', f.to, required),
-    suggestField('material', f.material, nouns),
+    suggestField('material', f.material, nouns()),
     textField('colour', f.colour),
     amountField('minutesPerMetre', f.minutesPerMetre, 'min/m'),
   ],
   more: [
-    secondsField('qualifiers', f.qualifiers, nouns, english.degrees),
-    choiceField('grain', f.grain, english.grains),
+    secondsField('qualifiers', f.qualifiers, nouns(), sheetWords().degrees),
+    choiceField('grain', f.grain, sheetWords().grains),
     textField('consistency', f.consistency),
-    choiceField('moisture', f.moisture, english.moisture),
-    choiceField('weathering', f.weathering, english.weathering),
+    choiceField('moisture', f.moisture, sheetWords().moisture),
+    choiceField('weathering', f.weathering, sheetWords().weathering),
     flagField('fractured', f.fractured),
     choiceField('boundary', f.boundary, choiceWords.boundary),
     flagField('sampled', f.sampled),
@@ -40,14 +38,14 @@ const log: TableBlock = {
   ],
   starts: fromWhereItEnded,
   sortBy: 'from',
-};
+});
 
-const bore: FormBlock = {
+const bore = (): FormBlock => ({
   kind: 'form',
   heading: f.bore,
   base: 'bore',
   fields: [
-    choiceField('method', f.method, english.methods),
+    choiceField('method', f.method, sheetWords().methods),
     textField('rig', f.rig),
     dayField('startedOn', f.startedOn),
     dayField('finishedOn', f.finishedOn),
@@ -58,9 +56,9 @@ const bore: FormBlock = {
     amountField('fluidLost', f.fluidLost, 'L'),
     textField('remark', f.remark),
   ],
-};
+});
 
-const sections: TableBlock = {
+const sections = (): TableBlock => ({
   kind: 'table',
   heading: f.sections,
   list: 'bore.sections',
@@ -68,14 +66,14 @@ const sections: TableBlock = {
     depthField('from', f.from, required),
     depthField('to', f.to, required),
     amountField('diameter', f.diameter, 'mm', required),
-    choiceField('method', f.method, english.methods),
+    choiceField('method', f.method, sheetWords().methods),
   ],
   more: [],
   starts: fromWhereItEnded,
   sortBy: 'from',
-};
+});
 
-const strikes: TableBlock = {
+const strikes = (): TableBlock => ({
   kind: 'table',
   heading: f.strikes,
   list: 'strikes',
@@ -87,6 +85,6 @@ const strikes: TableBlock = {
   ],
   more: [amountField('afterMinutes', f.afterMinutes, 'min'), textField('remark', f.remark)],
   sortBy: 'depth',
-};
+});
 
-export const groundBlocks: readonly Block[] = [log, strikes, bore, sections];
+export const groundBlocks = (): readonly Block[] => [log(), strikes(), bore(), sections()];

@@ -1,17 +1,16 @@
-import { english } from '../../../core/drawing/words/en.ts';
-import { fieldWords as f } from '../../parts/fieldWords.en.ts';
+import { fieldWords as f, sheetWords } from '../../parts/words.ts';
 import type { Block } from '../chapter.ts';
 import { choiceField } from '../fields/choice.ts';
 import { dayField } from '../fields/moment.ts';
 import { textField } from '../fields/text.ts';
 
-export const handoverBlocks: readonly Block[] = [
+export const handoverBlocks = (): readonly Block[] => [
   {
     kind: 'table',
     heading: f.marks,
     list: 'marks',
     columns: [
-      choiceField('role', f.role, english.roles, { required: true }),
+      choiceField('role', f.role, sheetWords().roles, { required: true }),
       textField('name', f.fullName),
       textField('organisation', f.organisation),
       dayField('on', f.on),

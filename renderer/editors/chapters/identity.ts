@@ -1,10 +1,9 @@
-import { english } from '../../../core/drawing/words/en.ts';
-import { fieldWords as f } from '../../parts/fieldWords.en.ts';
+import { fieldWords as f, sheetWords } from '../../parts/words.ts';
 import type { Block } from '../chapter.ts';
 import { choiceField } from '../fields/choice.ts';
 import { longField, textField } from '../fields/text.ts';
 
-export const wellBlocks: readonly Block[] = [
+export const wellBlocks = (): readonly Block[] => [
   {
     kind: 'form',
     heading: f.well,
@@ -12,7 +11,7 @@ export const wellBlocks: readonly Block[] = [
     fields: [
       textField('number', f.number),
       textField('name', f.name),
-      choiceField('state', f.state, english.states),
+      choiceField('state', f.state, sheetWords().states),
       textField('purpose', f.purpose),
       textField('programme', f.programme),
       textField('contract', f.contract),

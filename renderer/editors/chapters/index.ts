@@ -8,8 +8,8 @@ import { pumpBlocks } from './pump.ts';
 import { siteBlocks } from './site.ts';
 import { waterBlocks } from './water.ts';
 
-/** What each chapter of the well folder holds, in its order. */
-export const chapters: Readonly<Record<ChapterId, readonly Block[]>> = {
+/** What each chapter of the well folder holds, in its order; made anew in the language in use. */
+export const chapters: Readonly<Record<ChapterId, () => readonly Block[]>> = {
   well: wellBlocks,
   site: siteBlocks,
   ground: groundBlocks,

@@ -1,18 +1,17 @@
-import { english } from '../../../core/drawing/words/en.ts';
-import { fieldWords as f } from '../../parts/fieldWords.en.ts';
+import { fieldWords as f, sheetWords } from '../../parts/words.ts';
 import type { Block } from '../chapter.ts';
 import { choiceField } from '../fields/choice.ts';
 import { dayField } from '../fields/moment.ts';
 import { amountField, depthField } from '../fields/number.ts';
 import { textField } from '../fields/text.ts';
 
-export const pumpBlocks: readonly Block[] = [
+export const pumpBlocks = (): readonly Block[] => [
   {
     kind: 'form',
     heading: f.pump,
     base: 'pump',
     fields: [
-      choiceField('kind', f.kind, english.pumps),
+      choiceField('kind', f.kind, sheetWords().pumps),
       textField('model', f.model),
       textField('serial', f.serial),
       depthField('intake', f.intake),

@@ -1,4 +1,4 @@
-import { choiceWords, fieldWords as f } from '../../parts/fieldWords.en.ts';
+import { choiceWords, fieldWords as f } from '../../parts/words.ts';
 import type { Block } from '../chapter.ts';
 import { choiceField } from '../fields/choice.ts';
 import { dayField } from '../fields/moment.ts';
@@ -8,7 +8,7 @@ import { textField } from '../fields/text.ts';
 const degrees = (name: string, label: string, most: number) =>
   numberField(name, label, { unit: '°' }, { least: -most, most });
 
-export const siteBlocks: readonly Block[] = [
+export const siteBlocks = (): readonly Block[] => [
   {
     kind: 'form',
     heading: f.place,

@@ -1,4 +1,4 @@
-import { choiceWords, fieldWords as f } from '../../parts/fieldWords.en.ts';
+import { choiceWords, fieldWords as f } from '../../parts/words.ts';
 import type { Block, StackBlock, TableBlock } from '../chapter.ts';
 import { choiceField, flagField } from '../fields/choice.ts';
 import { momentField } from '../fields/moment.ts';
@@ -6,9 +6,9 @@ import { amountField, countField, depthField, numberField } from '../fields/numb
 import { textField } from '../fields/text.ts';
 
 const required = { required: true };
-const rate = amountField('rate', f.rate, 'm³/h');
+const rate = () => amountField('rate', f.rate, 'm³/h');
 
-const levels: TableBlock = {
+const levels = (): TableBlock => ({
   kind: 'table',
   heading: f.levels,
   list: 'levels',
@@ -18,10 +18,14 @@ const levels: TableBlock = {
     choiceField('state', f.state, choiceWords.levelState),
     momentField('at', f.at),
   ],
-  more: [rate, amountField('minutesPumped', f.minutesPumped, 'min'), textField('remark', f.remark)],
-};
+  more: [
+    rate(),
+    amountField('minutesPumped', f.minutesPumped, 'min'),
+    textField('remark', f.remark),
+  ],
+});
 
-const development: TableBlock = {
+const development = (): TableBlock => ({
   kind: 'table',
   heading: f.development,
   list: 'development',
@@ -31,14 +35,14 @@ const development: TableBlock = {
     momentField('endedAt', f.endedAt),
   ],
   more: [
-    rate,
+    rate(),
     amountField('turbidity', f.turbidity, 'NTU'),
     amountField('sand', f.sand, 'mg/L'),
     textField('remark', f.remark),
   ],
-};
+});
 
-const tests: StackBlock = {
+const tests = (): StackBlock => ({
   kind: 'stack',
   heading: f.tests,
   list: 'tests',
@@ -48,7 +52,7 @@ const tests: StackBlock = {
     momentField('startedAt', f.startedAt),
     choiceField('datum', f.datum, choiceWords.datum),
     depthField('restLevel', f.restLevel),
-    rate,
+    rate(),
     amountField('minutesPumped', f.minutesPumped, 'min'),
     depthField('pumpIntake', f.pumpIntake),
     textField('remark', f.remark),
@@ -59,7 +63,7 @@ const tests: StackBlock = {
     columns: [
       amountField('minutes', f.minutes, 'min', required),
       depthField('reading', f.reading, required),
-      rate,
+      rate(),
       countField('step', f.step),
     ],
     more: [],
@@ -70,9 +74,9 @@ const tests: StackBlock = {
     { label: f.addConstant, item: { kind: 'constantRate' } },
     { label: f.addRecovery, item: { kind: 'recovery' } },
   ],
-};
+});
 
-const quality: StackBlock = {
+const quality = (): StackBlock => ({
   kind: 'stack',
   heading: f.quality,
   list: 'quality',
@@ -101,9 +105,9 @@ const quality: StackBlock = {
     ],
   },
   adds: [{ label: f.addSample, item: {} }],
-};
+});
 
-const disinfection: TableBlock = {
+const disinfection = (): TableBlock => ({
   kind: 'table',
   heading: f.disinfection,
   list: 'disinfection',
@@ -120,6 +124,12 @@ const disinfection: TableBlock = {
     amountField('residual', f.residual, 'mg/L'),
     textField('remark', f.remark),
   ],
-};
+});
 
-export const waterBlocks: readonly Block[] = [levels, development, tests, quality, disinfection];
+export const waterBlocks = (): readonly Block[] => [
+  levels(),
+  development(),
+  tests(),
+  quality(),
+  disinfection(),
+];

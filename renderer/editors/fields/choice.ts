@@ -1,4 +1,4 @@
-import { choiceWords } from '../../parts/fieldWords.en.ts';
+import { choiceWords } from '../../parts/words.ts';
 import { say } from '../../parts/words.ts';
 import { absent, readAs, unread, type Reading } from '../../state/field.ts';
 import type { EntryField, Extras } from './entryField.ts';

@@ -1,4 +1,6 @@
+import { decimalMarks } from '../../../core/base/language.ts';
 import { say } from '../../parts/words.ts';
+import { speech } from '../../state/language.svelte.ts';
 import { absent, readAs, unread, type Reading } from '../../state/field.ts';
 import type { EntryField, Extras } from './entryField.ts';
 
@@ -27,11 +29,12 @@ export function readNumber(text: string, limits: Limits = {}): Reading {
   return limited(trimmed, Number(plain), limits);
 }
 
-/** All digits that the record holds, with a decimal point; never in powers of ten. */
+/** All digits that the record holds, with the language's decimal mark; never in powers of ten. */
 export function writeNumber(value: unknown): string {
   if (typeof value !== 'number') return String(value);
   const short = String(value);
-  return short.includes('e') ? value.toFixed(12).replace(/0+$/, '') : short;
+  const plain = short.includes('e') ? value.toFixed(12).replace(/0+$/, '') : short;
+  return plain.replace('.', decimalMarks[speech.language]);
 }
 
 export function numberField(

@@ -4,7 +4,7 @@ import { chapterFor, chapters } from '../../../renderer/editors/chapters/index.t
 import type { EntryField } from '../../../renderer/editors/fields/entryField.ts';
 import { wellRecord } from '../../../core/record/schema.ts';
 
-const blocks = chapterIds.flatMap((id) => chapters[id].map((block) => ({ id, block })));
+const blocks = chapterIds.flatMap((id) => chapters[id]().map((block) => ({ id, block })));
 
 interface Shape {
   readonly unwrap?: () => Shape;

@@ -11,7 +11,7 @@ const log = [
   { from: 0, to: 2, material: 'topsoil' },
   { from: 2, to: 5.5, material: 'clay' },
 ] as const;
-const table = groundBlocks[0] as TableBlock;
+const table = groundBlocks()[0] as TableBlock;
 let folder: Folder;
 
 async function lay(rows: readonly object[], readOnly = false) {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chapterIds } from '../../../renderer/editors/chapter.ts';
-import { choiceWords, fieldWords } from '../../../renderer/parts/fieldWords.en.ts';
+import { choiceWords, fieldWords } from '../../../renderer/parts/words.ts';
 import { say } from '../../../renderer/parts/words.ts';
 
 /** Each text with its place; one that is made of something is made with a sample of it. */

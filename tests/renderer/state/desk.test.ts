@@ -50,7 +50,7 @@ describe('typing into a field', () => {
 });
 
 describe('a string set by its foot or by its top', () => {
-  const [bottom, stickUp] = settingFields;
+  const [bottom, stickUp] = settingFields();
   const base = 'strings[0]';
 
   it('shows only the one that was measured', () => {

@@ -13,7 +13,7 @@ import {
   sortRows,
 } from '../../../renderer/state/rows.ts';
 
-const table = groundBlocks[0] as TableBlock;
+const table = groundBlocks()[0] as TableBlock;
 const rows = rowsOf(table, 'log');
 const [from, to, material] = rows.fields as [
   (typeof rows.fields)[0],

@@ -1,5 +1,5 @@
 /** Names of the record's fields as the interface says them, in British English. */
-export const fieldWords = {
+export const fields = {
   well: 'The well',
   number: 'Number',
   name: 'Name',
@@ -109,6 +109,7 @@ export const fieldWords = {
   grainMin: 'Finest grain',
   grainMax: 'Coarsest grain',
   waterCement: 'Water to cement',
+  byMass: 'by mass',
   around: 'Around string (from 0)',
   insideHole: 'Fills the whole hole',
   sanitary: 'Sanitary seal',
@@ -182,38 +183,4 @@ export const fieldWords = {
   fullName: 'Name in full',
   organisation: 'For',
   on: 'On',
-} as const;
-
-/** Words to choose from that no sheet prints. */
-export const choiceWords = {
-  yesNo: { yes: 'yes', no: 'no' },
-  surroundings: {
-    latrine: 'latrine',
-    septicTank: 'septic tank',
-    soakaway: 'soakaway',
-    livestock: 'livestock',
-    graveyard: 'graves',
-    wasteDump: 'waste dump',
-    fuelOrChemicals: 'fuel or chemicals',
-    openWater: 'open water',
-    building: 'building',
-    well: 'another well',
-    other: 'other',
-  },
-  slope: { uphill: 'uphill', level: 'level', downhill: 'downhill' },
-  boundary: { sharp: 'sharp', gradual: 'gradual', uncertain: 'uncertain' },
-  grainScheme: { iso14688: 'ISO 14688', wentworth: 'Wentworth' },
-  datum: { ground: 'ground', casingTop: 'casing top' },
-  levelState: { static: 'at rest', pumping: 'pumping', recovering: 'recovering' },
-  development: {
-    surging: 'surging',
-    bailing: 'bailing',
-    airLift: 'air lift',
-    jetting: 'jetting',
-    overpumping: 'overpumping',
-    backwashing: 'backwashing',
-    other: 'other',
-  },
-  test: { step: 'step test', constantRate: 'constant rate', recovery: 'recovery' },
-  where: { field: 'field', laboratory: 'laboratory' },
-} as const;
+};

@@ -1,0 +1,33 @@
+/** Words to choose from that no sheet prints. */
+export const choices = {
+  yesNo: { yes: 'yes', no: 'no' },
+  surroundings: {
+    latrine: 'latrine',
+    septicTank: 'septic tank',
+    soakaway: 'soakaway',
+    livestock: 'livestock',
+    graveyard: 'graves',
+    wasteDump: 'waste dump',
+    fuelOrChemicals: 'fuel or chemicals',
+    openWater: 'open water',
+    building: 'building',
+    well: 'another well',
+    other: 'other',
+  },
+  slope: { uphill: 'uphill', level: 'level', downhill: 'downhill' },
+  boundary: { sharp: 'sharp', gradual: 'gradual', uncertain: 'uncertain' },
+  grainScheme: { iso14688: 'ISO 14688', wentworth: 'Wentworth' },
+  datum: { ground: 'ground', casingTop: 'casing top' },
+  levelState: { static: 'at rest', pumping: 'pumping', recovering: 'recovering' },
+  development: {
+    surging: 'surging',
+    bailing: 'bailing',
+    airLift: 'air lift',
+    jetting: 'jetting',
+    overpumping: 'overpumping',
+    backwashing: 'backwashing',
+    other: 'other',
+  },
+  test: { step: 'step test', constantRate: 'constant rate', recovery: 'recovery' },
+  where: { field: 'field', laboratory: 'laboratory' },
+};

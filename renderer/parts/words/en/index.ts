@@ -1,0 +1,25 @@
+import { archive } from './archive.ts';
+import { findings } from './findings.ts';
+import { folder } from './folder.ts';
+import { reading } from './reading.ts';
+import { saving } from './saving.ts';
+import { sheet } from './sheet.ts';
+import { table } from './table.ts';
+
+/** Every text of the interface in British English. Texts of the sheets stand with the sheets. */
+export const english = {
+  /** As pages and `Intl` take it. */
+  tag: 'en-GB',
+  /** Its own name for itself. */
+  itself: 'English',
+  program: 'Borefolio',
+  archive,
+  folder,
+  saving,
+  findings,
+  table,
+  reading,
+  sheet,
+  defect: (words: string) =>
+    `Something went wrong in the program (${words}). What was shown as saved is safe. Load the page again.`,
+};

@@ -1,0 +1,9 @@
+import type { InterfaceWords } from '../catalogue.ts';
+import { english } from '../en/index.ts';
+
+/** Every text of the interface in French. */
+export const french: InterfaceWords = {
+  ...english,
+  tag: 'fr-FR',
+  itself: 'Français',
+};

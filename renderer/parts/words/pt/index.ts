@@ -1,0 +1,9 @@
+import type { InterfaceWords } from '../catalogue.ts';
+import { english } from '../en/index.ts';
+
+/** Every text of the interface in Portuguese. */
+export const portuguese: InterfaceWords = {
+  ...english,
+  tag: 'pt-PT',
+  itself: 'Português',
+};
