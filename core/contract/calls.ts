@@ -3,6 +3,7 @@ import type { Refusal } from '../base/result.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { WellState } from '../record/identity.ts';
 import type { Trouble } from '../record/trouble.ts';
+import type { Settings } from './settingsShape.ts';
 
 /** One line of the archive's list of wells. */
 export interface WellRow {
@@ -32,7 +33,7 @@ export interface StoredWell {
   readonly troubles: readonly Trouble[];
 }
 
-export type { Trouble };
+export type { Settings, Trouble };
 
 export interface ArchiveState {
   readonly name: string;
@@ -80,6 +81,10 @@ export interface Calls {
     takes: { id: string; paper: 'A4' | 'A3' };
     gives: { fileName: string; pdf: string; findings: readonly Finding[] };
   };
+  /** What a person chose for this computer. */
+  'settings.read': { takes: Record<string, never>; gives: Settings };
+  /** Keeps what is given, over what was chosen before; gives all that is chosen now. */
+  'settings.write': { takes: Settings; gives: Settings };
 }
 
 export type CallName = keyof Calls;

@@ -4,6 +4,7 @@ import { ok, refused, type Result } from '../base/result.ts';
 import { archiveArguments } from './archive.ts';
 import type { CallName, Takes } from './calls.ts';
 import { papersArguments } from './papers.ts';
+import { settingsArguments } from './settings.ts';
 import { wellsArguments } from './wells.ts';
 
 /** A call whose arguments were looked at. */
@@ -24,7 +25,12 @@ export function joinAreas<T>(areas: readonly Readonly<Record<string, T>>[]): Map
   return joined;
 }
 
-const schemas = joinAreas<z.ZodType>([archiveArguments, wellsArguments, papersArguments]);
+const schemas = joinAreas<z.ZodType>([
+  archiveArguments,
+  wellsArguments,
+  papersArguments,
+  settingsArguments,
+]);
 
 /** Every call's name, in the order of the areas. */
 export const callNames = [...schemas.keys()] as readonly CallName[];

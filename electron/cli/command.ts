@@ -13,6 +13,8 @@ export interface World {
   readonly now: () => string;
   /** A new UUID. */
   readonly newId: () => string;
+  /** File of a person's choices. */
+  readonly settingsFile: string;
   /** Relative paths start here. */
   readonly folder: string;
   /** Comes true when the person or the system asks the program to end. */

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { pathToFileURL } from 'node:url';
+import { settingsPlace } from '../files/settingsPlace.ts';
 import type { World } from './command.ts';
 import { run } from './run.ts';
 
@@ -22,6 +23,7 @@ const world: World = {
   complain: (sentence) => void process.stderr.write(`${sentence}\n`),
   now: () => new Date().toISOString(),
   newId: randomUUID,
+  settingsFile: settingsPlace(),
   folder: callersFolder(),
   asksToStop: () =>
     new Promise((resolve) => {

@@ -46,8 +46,14 @@ async function servePage(service: Service, inWindow: boolean, world: World): Pro
 }
 
 async function serveArchive(file: string, inWindow: boolean, world: World): Promise<Result<0>> {
-  const { now: clock, newId, complain } = world;
-  const opened = openService(file, { clock, newId, mustExist: true, onBackupTrouble: complain });
+  const { now: clock, newId, settingsFile, complain } = world;
+  const opened = openService(file, {
+    clock,
+    newId,
+    settingsFile,
+    mustExist: true,
+    onBackupTrouble: complain,
+  });
   if (!opened.ok) return opened;
   try {
     await servePage(opened.value.service, inWindow, world);

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { BrowserWindow, dialog } from 'electron';
 import { eventChannel } from '../../core/contract/host.ts';
+import { settingsPlace } from '../files/settingsPlace.ts';
 import { openService, type OpenService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
 
@@ -38,6 +39,7 @@ export function newDesk(): Desk {
       const next = openService(file, {
         clock: () => new Date().toISOString(),
         newId: randomUUID,
+        settingsFile: settingsPlace(),
         onBackupTrouble: showBackupTrouble,
       });
       if (!next.ok) {

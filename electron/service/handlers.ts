@@ -3,11 +3,13 @@ import type { CallName, Gives, Takes } from '../../core/contract/calls.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
+import type { SettingsStore } from './settingsFile.ts';
 
 /** What the areas work with. */
 export interface ServiceParts {
   readonly archive: Archive;
   readonly fonts: ShippedFonts;
+  readonly settings: SettingsStore;
   /** Now, ISO 8601. */
   readonly clock: () => string;
   /** A UUID that no well has. */

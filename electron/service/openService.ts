@@ -3,6 +3,7 @@ import { backUpDaily } from '../archive/backup.ts';
 import type { Archive } from '../archive/archive.ts';
 import { openArchive } from '../archive/open.ts';
 import { readFonts } from '../files/fonts.ts';
+import { passingSettings, settingsIn } from './settingsFile.ts';
 import { createService, type Service } from './service.ts';
 
 /** What a host hands to the service. */
@@ -11,6 +12,8 @@ export interface HostWorld {
   readonly clock: () => string;
   /** A UUID that no well has. */
   readonly newId: () => string;
+  /** File of a person's choices; absent where they are not kept. */
+  readonly settingsFile?: string;
   /** True where a missing archive is a mistake and not the wish for a new one. */
   readonly mustExist?: boolean;
   /** Is told why today's backup could not be made. */
@@ -39,11 +42,12 @@ async function backUp(archive: Archive, world: HostWorld): Promise<void> {
 
 /** Opens an archive and the service on it; today's backup is made while work goes on. */
 export function openService(file: string, world: HostWorld): Result<OpenService> {
-  const { clock, newId, mustExist = false } = world;
+  const { clock, newId, settingsFile, mustExist = false } = world;
   const opened = openArchive(file, { now: clock, mustExist });
   if (!opened.ok) return opened;
   const archive = opened.value;
-  const service = createService({ archive, fonts: readFonts(), clock, newId });
+  const settings = settingsFile === undefined ? passingSettings() : settingsIn(settingsFile);
+  const service = createService({ archive, fonts: readFonts(), settings, clock, newId });
   const backup = backUp(archive, world);
   const close = async () => {
     await backup;

@@ -5,6 +5,7 @@ import type { HostEvent } from '../../core/contract/events.ts';
 import { archiveHandlers } from './archive.ts';
 import type { ServiceParts } from './handlers.ts';
 import { papersHandlers } from './papers.ts';
+import { settingsHandlers } from './settings.ts';
 import { wellsHandlers } from './wells.ts';
 
 /** What every host answers its pages from. */
@@ -21,7 +22,12 @@ interface AnyHandler {
 }
 
 function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
-  const areas = [archiveHandlers(parts), wellsHandlers(parts), papersHandlers(parts)];
+  const areas = [
+    archiveHandlers(parts),
+    wellsHandlers(parts),
+    papersHandlers(parts),
+    settingsHandlers(parts),
+  ];
   return joinAreas(areas as unknown as Record<string, AnyHandler>[]);
 }
 

@@ -21,6 +21,8 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
     { id: 'a', paper: 'A4' },
     { id: 'a', paper: 'A3' },
   ],
+  'settings.read': [{}],
+  'settings.write': [{}, { language: 'fr', contrast: 'high', tablesPercent: 40 }],
 };
 
 /** Arguments that each call refuses, and the argument that its sentence must name. */
@@ -53,6 +55,9 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['wells.create', { record, id: 'a' }, 'id'],
   ['wells.revisions', { id: 7 }, 'id: '],
   ['wells.revisions', { id: 'a', from: 1 }, 'from'],
+  ['settings.read', { language: 'fr' }, 'language'],
+  ['settings.write', { language: 'xx' }, 'language: '],
+  ['settings.write', { tablesPercent: 96 }, 'tablesPercent: '],
   ['papers.asBuilt', { id: 'a' }, 'paper: '],
   ['papers.asBuilt', { id: 'a', paper: 'a4' }, 'paper: '],
   ['papers.asBuilt', { paper: 'A4' }, 'id: '],

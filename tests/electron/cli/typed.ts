@@ -39,6 +39,7 @@ export async function type(
     print: (line) => void out.push(...line.split('\n')),
     complain: (sentence) => void err.push(sentence),
     now: () => '2026-03-02T10:00:00.000Z',
+    settingsFile: path.join(folder, 'settings.json'),
     newId: () => `00000000-0000-4000-8000-${String((ids += 1)).padStart(12, '0')}`,
     folder,
     asksToStop: () => Promise.resolve(),
