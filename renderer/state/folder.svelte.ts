@@ -29,6 +29,8 @@ export class Folder {
   /** Counts what replaces texts under the typing hand: undo, redo, another revision. */
   turn = $state(0);
   #history: History<Desk>;
+  /** What is shown while an edge is held: no step yet, and nothing of it is saved. */
+  #lifted = $state.raw<Desk | undefined>();
 
   #good: WellModel = resolveWell({ schemaVersion: 1 });
   readonly #resolved;
@@ -39,11 +41,11 @@ export class Folder {
     this.saving = new Saving(host, { ...stored, record });
     this.#history = $state.raw(begin<Desk>({ record, typed }));
     this.readOnly = readOnly;
-    this.#resolved = $derived(this.#resolve(this.#history.present.record));
+    this.#resolved = $derived(this.#resolve(this.desk.record));
   }
 
   get desk(): Desk {
-    return this.#history.present;
+    return this.#lifted ?? this.#history.present;
   }
 
   /** The record as geometry with its findings. */
@@ -66,7 +68,12 @@ export class Folder {
 
   /** Makes a step; steps with the same key in a row are one for undo. */
   edit(change: (desk: Desk) => Desk, key?: string) {
-    if (!this.readOnly) this.#move(push(this.#history, change(this.desk), key));
+    if (!this.readOnly) this.#move(push(this.#history, change(this.#history.present), key));
+  }
+
+  /** Shows what a change would make of the last step; without a change, that step again. */
+  lift(change?: (desk: Desk) => Desk) {
+    this.#lifted = change && !this.readOnly ? change(this.#history.present) : undefined;
   }
 
   /** Ends a run of steps that count as one. */
@@ -111,6 +118,7 @@ export class Folder {
 
   #move(next: History<Desk>) {
     this.#history = next;
+    this.#lifted = undefined;
     this.saving.changed(next.present.record);
   }
 }
