@@ -1,6 +1,6 @@
 import type { RecordPath } from '../base/recordPath.ts';
 import type { FaceId } from '../base/text/metrics.ts';
-import type { PaperMm } from '../base/units.ts';
+import type { DepthM, PaperMm } from '../base/units.ts';
 
 /**
  * The closed vocabulary of a finished paper: six kinds of item, in millimetres from the page's
@@ -111,10 +111,36 @@ export interface HatchTile {
   readonly marks: readonly PathItem[];
 }
 
+/** Where something stands across a page. */
+export interface Span {
+  readonly x: PaperMm;
+  readonly width: PaperMm;
+}
+
+/**
+ * Where depth lies in one view of a well, for those who point at it. Nothing of it is painted.
+ * A depth stands at `top + (depthM - fromM) * mmPerM`.
+ */
+export interface PageAxis {
+  /** The view with all that stands beside the axis. */
+  readonly box: Box;
+  /** Metres below ground at the axis's upper and lower end. */
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
+  readonly top: PaperMm;
+  /** Millimetres of paper for a metre of depth. */
+  readonly mmPerM: PaperMm;
+  /** Millimetres of paper for a millimetre of diameter; absent where no diameter is known. */
+  readonly mmPerMm?: PaperMm;
+  readonly spans: Readonly<Record<'water' | 'ground' | 'section', Span>>;
+}
+
 export interface Page {
   readonly width: PaperMm;
   readonly height: PaperMm;
   readonly items: readonly Item[];
+  /** One for each view of a well on the page. */
+  readonly axes?: readonly PageAxis[];
 }
 
 /** A finished paper. */

@@ -1,16 +1,10 @@
 import type { PaperMm } from '../../base/units.ts';
-import type { Box, Item } from '../items.ts';
+import type { Box, Item, Span } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { baseline, letter, wrapped } from '../letters.ts';
 import { lineHeight, solid } from '../pens.ts';
 import { axisBottom, type DepthAxis } from '../scale.ts';
 import { group, line } from '../shapes.ts';
-
-/** A column's place across the page. */
-export interface Span {
-  readonly x: PaperMm;
-  readonly width: PaperMm;
-}
 
 export const columnNames = [
   'depth',

@@ -10,6 +10,7 @@ import type { Block } from '../../parts/block.ts';
 import { layBand, layPanel, layRemarks } from './blocks.ts';
 import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
+import { pageAxis } from './pageAxis.ts';
 import { drawWell } from './wellView.ts';
 
 /** The frame line of a page, after ISO 5457 (from memory). */
@@ -74,5 +75,6 @@ export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: 
       drawTitleBlock(kit, fields, frame.x + frame.width - 180, foot - titleBlockHeight),
       drawFrame(input),
     ],
+    axes: [pageAxis(view)],
   };
 }

@@ -1,12 +1,12 @@
 import type { PaperMm } from '../../../base/units.ts';
-import type { Item } from '../../items.ts';
+import type { Item, Span } from '../../items.ts';
 import {
   calloutsFit,
   calloutsHeight,
   drawCallouts,
   type CalloutRoom,
 } from '../../labels/callout.ts';
-import { drawColumns, wordsRoom, type Span, type View } from '../../parts/columns.ts';
+import { drawColumns, wordsRoom, type View } from '../../parts/columns.ts';
 import { drawDepthRuler } from '../../parts/depthRuler.ts';
 import { drawDescriptions } from '../../parts/descriptions.ts';
 import { drawGround } from '../../parts/ground.ts';
@@ -47,7 +47,7 @@ export function drawWell({ kit, model, record }: SheetInput, view: View, sheet: 
   return [
     drawGround(kit, model.strata, view),
     drawDescriptions(kit, model.strata, view),
-    drawWaterColumn(kit, model.strata, model.strikes, view),
+    drawWaterColumn(kit, model, view),
     drawRate(kit, model.strata, view),
     drawSection(kit, model, record.headworks, view),
     drawCallouts(kit, casingCallouts(kit, model, view), roomOf('left', casing, view)),
