@@ -11,6 +11,8 @@ export interface Field {
   readonly at?: string;
   /** A row without it is not a row yet. */
   readonly required?: boolean;
+  /** Texts by field name where one text is meant for several fields of the row. */
+  readonly parts?: (text: string) => Starts | undefined;
   readonly read: (text: string) => Reading;
   readonly write: (value: unknown) => string;
 }

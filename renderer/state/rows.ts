@@ -2,6 +2,7 @@ import { valueAt, type RecordPath } from '../../core/base/recordPath.ts';
 import { insertAt, removeAt, reorderAt, setAt } from './edit.ts';
 import { enter, join, shown, withTyped, type Desk } from './desk.ts';
 import type { Field, Reading, Starts } from './field.ts';
+import { rekeyed } from './rowEdits/typedRows.ts';
 
 /** A list of the record as a table of rows; the row after the last waits to be filled. */
 export interface Rows {
@@ -9,6 +10,8 @@ export interface Rows {
   readonly fields: readonly Field[];
   /** Texts that the next row starts with, from the rows so far. */
   readonly starts?: (rows: readonly unknown[]) => Starts;
+  /** Before which row the waiting row goes when it is complete; at the end where absent. */
+  readonly place?: number;
 }
 
 export function rowsAt(desk: Desk, list: RecordPath): readonly unknown[] {
@@ -21,7 +24,7 @@ export function rowPath(list: RecordPath, index: number): RecordPath {
 }
 
 function startsOf(desk: Desk, rows: Rows): Starts {
-  return rows.starts?.(rowsAt(desk, rows.list)) ?? {};
+  return rows.starts?.(rowsAt(desk, rows.list).slice(0, rows.place)) ?? {};
 }
 
 /** What a cell shows; a waiting row shows what it starts with. */
@@ -53,10 +56,19 @@ function complete(desk: Desk, rows: Rows, index: number): Desk {
       present(reading) ? setAt(made, field.at ?? field.name, (reading as Value).value) : made,
     {},
   );
-  return good.reduce<Desk>(
+  const filled = good.reduce<Desk>(
     (next, { field }) => withTyped(next, join(base, field.name), undefined),
     { ...desk, record: insertAt(desk.record, rows.list, index, row) },
   );
+  return put(filled, rows, index);
+}
+
+/** Rows that came to the end, from row `first` on, at the place that they are meant for. */
+function put(desk: Desk, { list, place = Infinity }: Rows, first: number): Desk {
+  if (place >= first) return desk;
+  const order = [...rowsAt(desk, list).keys()];
+  order.splice(place, 0, ...order.splice(first));
+  return reorderRows(desk, list, order);
 }
 
 type Value = Extract<Reading, { ok: true }>;
@@ -69,6 +81,8 @@ export function enterInRow(
   field: Field,
   text: string,
 ): Desk {
+  const parts = field.parts?.(text);
+  if (parts) return enterParts(desk, rows, index, parts);
   const base = rowPath(rows.list, index);
   if (index < rowsAt(desk, rows.list).length) return enter(desk, base, field, text);
   // An emptied cell is remembered where the row would start with a text of its own.
@@ -77,14 +91,31 @@ export function enterInRow(
   return complete(withTyped(desk, join(base, field.name), kept), rows, index);
 }
 
-/** Takes a block of texts, as a spreadsheet copies it, from a cell rightwards and down. */
+/** Takes one text that was typed for several cells; a row that they complete is followed. */
+function enterParts(desk: Desk, rows: Rows, index: number, parts: Starts): Desk {
+  const before = rowsAt(desk, rows.list).length;
+  let next = desk;
+  for (const field of rows.fields) {
+    const text = parts[field.name];
+    const grown = rowsAt(next, rows.list).length > before;
+    const at = grown ? Math.min(rows.place ?? index, index) : index;
+    if (text !== undefined) next = enterInRow(next, rows, at, field, text);
+  }
+  return next;
+}
+
+/**
+ * Takes a block of texts, as a spreadsheet copies it, from a cell rightwards and down. Rows that
+ * it makes come where the waiting row stands.
+ */
 export function pasteIntoRows(
   desk: Desk,
-  rows: Rows,
+  { place, ...rows }: Rows,
   index: number,
   column: number,
   block: readonly (readonly string[])[],
 ): Desk {
+  const count = rowsAt(desk, rows.list).length;
   let next = desk;
   block.forEach((line, down) =>
     line.forEach((text, right) => {
@@ -93,21 +124,7 @@ export function pasteIntoRows(
       if (field) next = enterInRow(next, rows, at, field, text.trim());
     }),
   );
-  return next;
-}
-
-/** Carries texts that are still only typed along when rows change their places. */
-function rekeyed(desk: Desk, list: RecordPath, to: (index: number) => number | undefined) {
-  const typed: Record<RecordPath, string> = {};
-  for (const [key, text] of Object.entries(desk.typed)) {
-    const rest = key.startsWith(`${list}[`) ? key.slice(list.length + 1) : undefined;
-    if (rest === undefined) typed[key] = text;
-    else {
-      const index = to(Number.parseInt(rest, 10));
-      if (index !== undefined) typed[`${list}[${index}${rest.slice(rest.indexOf(']'))}`] = text;
-    }
-  }
-  return typed;
+  return place === undefined || index < count ? next : put(next, { ...rows, place }, count);
 }
 
 export function deleteRow(desk: Desk, list: RecordPath, index: number): Desk {
@@ -119,7 +136,8 @@ export function deleteRow(desk: Desk, list: RecordPath, index: number): Desk {
   };
 }
 
-function reorder(desk: Desk, list: RecordPath, order: readonly number[]): Desk {
+/** Puts rows into a new order: `order[k]` is where row k stood before. */
+export function reorderRows(desk: Desk, list: RecordPath, order: readonly number[]): Desk {
   const to = (at: number) => (order.includes(at) ? order.indexOf(at) : at);
   return { record: reorderAt(desk.record, list, order), typed: rekeyed(desk, list, to) };
 }
@@ -130,7 +148,7 @@ export function moveRow(desk: Desk, list: RecordPath, index: number, by: -1 | 1)
   const other = index + by;
   if (order[index] === undefined || order[other] === undefined) return desk;
   [order[index], order[other]] = [order[other], order[index]];
-  return reorder(desk, list, order);
+  return reorderRows(desk, list, order);
 }
 
 /** Puts rows in order of a number that each has; rows that are alike keep their order. */
@@ -138,5 +156,5 @@ export function sortRows(desk: Desk, list: RecordPath, name: string): Desk {
   const rows = rowsAt(desk, list);
   const key = (index: number) => Number(valueAt(rows[index], name) ?? Infinity);
   const order = [...rows.keys()].sort((a, b) => key(a) - key(b) || a - b);
-  return order.every((from, to) => from === to) ? desk : reorder(desk, list, order);
+  return order.every((from, to) => from === to) ? desk : reorderRows(desk, list, order);
 }
