@@ -1,13 +1,19 @@
 import type { Finding } from '../base/finding.ts';
+import { decimalMarks, type Language } from '../base/language.ts';
 import { formatDepth, formatShort } from '../base/numbers.ts';
+import { bindMarks } from '../base/text/bindMarks.ts';
 import { english } from './catalogue/english.ts';
+import { french } from './catalogue/french.ts';
+import { portuguese } from './catalogue/portuguese.ts';
 import type { CatalogueTexts, FindingCode, FindingText } from './catalogue/texts.ts';
 
 export type { FindingCode, FindingText } from './catalogue/texts.ts';
 
-const catalogues = { en: english } as const satisfies Record<string, CatalogueTexts>;
-
-export type Language = keyof typeof catalogues;
+const catalogues: Readonly<Record<Language, CatalogueTexts>> = {
+  en: english,
+  fr: french,
+  pt: portuguese,
+};
 
 /** The texts of a language, with their `{places}` still open. */
 export function catalogueOf(language: Language): CatalogueTexts {
@@ -18,12 +24,14 @@ export function catalogueOf(language: Language): CatalogueTexts {
 const kindValues = ['fill', 'other', 'piece'];
 
 /** A value as the sentence shows it: metres to the centimetre, millimetres to a tenth. */
-function showValue(name: string, value: string | number, texts: CatalogueTexts): string {
+function showValue(name: string, value: string | number, language: Language): string {
+  const { words } = catalogueOf(language);
   if (typeof value === 'string')
-    return kindValues.includes(name) ? (texts.words as Record<string, string>)[value]! : value;
-  if (name.endsWith('Mm')) return formatShort(value, 1, texts.decimalMark);
-  if (name.endsWith('M')) return formatDepth(value, texts.decimalMark);
-  return formatShort(value, 2, texts.decimalMark);
+    return kindValues.includes(name) ? (words as Record<string, string>)[value]! : value;
+  const mark = decimalMarks[language];
+  if (name.endsWith('Mm')) return formatShort(value, 1, mark);
+  if (name.endsWith('M')) return formatDepth(value, mark);
+  return formatShort(value, 2, mark);
 }
 
 function upperFirst(sentence: string): string {
@@ -31,20 +39,21 @@ function upperFirst(sentence: string): string {
 }
 
 /**
- * A finding in words. Throws on a code that the catalogue does not know, which is a defect: the
- * types see to it that every code has its text.
+ * A finding in the words of a language, its numbers with that language's mark. Throws on a code
+ * that the catalogue does not know, which is a defect: the types see to it that every code has its
+ * text.
  */
 export function sayFinding(finding: Finding, language: Language = 'en'): FindingText {
-  const texts = catalogueOf(language);
-  const text = texts.findings[finding.code as FindingCode] as FindingText | undefined;
+  const text = catalogueOf(language).findings[finding.code as FindingCode] as
+    FindingText | undefined;
   if (!text) throw new Error(`The catalogue has no text for the finding ${finding.code}.`);
   const { fromM, toM, values } = finding;
   const places: Record<string, string | number | undefined> = { fromM, toM, ...values };
   const fill = (template: string) =>
     upperFirst(
-      template.replace(/\{(\w+)\}/g, (place, name: string) => {
+      bindMarks(template).replace(/\{(\w+)\}/g, (place, name: string) => {
         const value = places[name];
-        return value === undefined ? place : showValue(name, value, texts);
+        return value === undefined ? place : showValue(name, value, language);
       }),
     );
   return {

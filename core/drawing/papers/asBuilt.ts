@@ -1,10 +1,11 @@
+import type { Language } from '../../base/language.ts';
 import type { Fonts } from '../../base/text/metrics.ts';
 import type { WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import { usedHatches } from '../usedHatches.ts';
 import type { Drawing, Page } from '../items.ts';
 import { papers, type PaperName } from '../paper.ts';
-import { english } from '../words/en.ts';
+import { sheetWordsIn } from '../words/languages.ts';
 import { drawParticularsPage } from './asBuilt/particularsPage.ts';
 import { hasOwnPage } from './asBuilt/page.ts';
 import { planSheet } from './asBuilt/plan.ts';
@@ -15,6 +16,8 @@ import { drawWellPage } from './asBuilt/wellPage.ts';
 export interface AsBuiltOptions {
   readonly paper: PaperName;
   readonly fonts: Fonts;
+  /** Of the sheet's own words; English where absent. What people wrote stays as it is. */
+  readonly language?: Language;
   /** ISO 8601 moment at which the paper is made. */
   readonly madeAt: string;
   /** 32 hexadecimal digits. */
@@ -52,7 +55,7 @@ export function drawAsBuilt(
   model: WellModel,
   options: AsBuiltOptions,
 ): Drawing {
-  const kit = { fonts: options.fonts, words: english };
+  const kit = { fonts: options.fonts, words: sheetWordsIn(options.language ?? 'en') };
   const input: SheetInput = { record, model, kit, paper: papers[options.paper] };
   const pages = pagesOf(input, options);
   const number = record.identity?.number ?? '';

@@ -28,14 +28,14 @@ function drawStrokes(mark: Mark, { x, y, width, height }: Box, source: string): 
 
 /** A box for one who signs: mark, name and day, or empty lines to fill in on paper. */
 function drawBox(kit: Kit, role: Mark['role'], mark: Mark | undefined, at: number, box: Box): Item {
-  const { roles, title } = kit.words;
+  const { roles, title, colon } = kit.words;
   const { x, y, width, height } = box;
   const source = mark ? `marks[${at}]` : undefined;
   const foot = y + height;
   const inner = { x: x + 2, y: y + 3.4, width: width - 4, height: height - 9.6 };
   const look = { source, widest: width - 2.4 };
-  const who = mark ? [mark.name, mark.on].filter(Boolean).join(', ') : `${title.name}:`;
-  const forWhom = mark ? (mark.organisation ?? '') : `${title.markDate}:`;
+  const who = mark ? [mark.name, mark.on].filter(Boolean).join(', ') : `${title.name}${colon}`;
+  const forWhom = mark ? (mark.organisation ?? '') : `${title.markDate}${colon}`;
   return group(
     'mark',
     [

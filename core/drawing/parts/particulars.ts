@@ -19,14 +19,17 @@ function angle(kit: Kit, degrees: number, positive: string, negative: string): s
 
 /** Position in degrees of WGS 84, as receivers show them; heights and accuracies in metres. */
 function siteFacts(kit: Kit, { site }: WellRecord): Fact[] {
-  const { facts } = kit.words;
+  const { facts, compass } = kit.words;
   if (!site) return [];
   const { latitude, longitude, positionAccuracy, elevation, elevationDatum, users, households } =
     site;
   const position =
     latitude === undefined || longitude === undefined
       ? []
-      : [angle(kit, latitude, 'N', 'S'), angle(kit, longitude, 'E', 'W')];
+      : [
+          angle(kit, latitude, compass.north, compass.south),
+          angle(kit, longitude, compass.east, compass.west),
+        ];
   const accuracy =
     positionAccuracy === undefined ? '' : `± ${plainFigure(kit, positionAccuracy, 1)} m`;
   return [

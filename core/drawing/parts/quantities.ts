@@ -77,9 +77,11 @@ function stringRow(kit: Kit, string: StringModel): TableRow {
   for (const { first, count } of stretchesOf(string))
     counts.set(words.pieces[first.kind], (counts.get(words.pieces[first.kind]) ?? 0) + count);
   if (looseCap(string) !== undefined) counts.set(words.pieces.cap, 1);
-  const pieces = [...counts].map(([what, count]) => `${count} ${what}`).join(', ');
+  const pieces = [...counts]
+    .map(([what, count]) => [count, words.quantities.times, what].filter(Boolean).join(' '))
+    .join(', ');
   const tally = `${words.quantities.tally} ${depthFigure(kit, string.tallyM)} m`;
-  return { cells: [`${tally}: ${pieces}`], source: string.path };
+  return { cells: [`${tally}${words.colon} ${pieces}`], source: string.path };
 }
 
 /**

@@ -1,9 +1,12 @@
+import { decimalMarks } from '../../base/language.ts';
 import type { SheetWords } from './words.ts';
 
 /** British English. */
 export const english: SheetWords = {
   language: 'en',
-  decimalMark: '.',
+  decimalMark: decimalMarks.en,
+  colon: ':',
+  compass: { north: 'N', south: 'S', east: 'E', west: 'W' },
   materials: {
     topsoil: { noun: 'topsoil', second: 'with topsoil' },
     madeGround: { noun: 'made ground', second: 'with fill' },
@@ -55,7 +58,10 @@ export const english: SheetWords = {
     noSample: { noun: 'no sample', second: 'partly not sampled' },
     other: { noun: 'as described', second: 'with other material' },
   },
+  secondsFollow: false,
   degrees: { slightly: 'slightly', plain: '', very: 'very' },
+  amounts: { slightly: 'slightly {what}', very: 'very {what}' },
+  agreement: {},
   grains: {
     fine: 'fine',
     fineToMedium: 'fine to medium',
@@ -169,6 +175,7 @@ export const english: SheetWords = {
     contents: 'inside the casing',
     waterInside: 'under rest level',
     tally: 'tally',
+    times: '',
     sacks: 'sacks',
   },
   facts: {

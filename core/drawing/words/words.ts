@@ -1,3 +1,4 @@
+import type { Language } from '../../base/language.ts';
 import type { FillKind } from '../../record/annulus.ts';
 import type { DrillingMethod } from '../../record/bore.ts';
 import type { PumpKind } from '../../record/headworks.ts';
@@ -11,14 +12,32 @@ export interface MaterialWord {
   readonly noun: string;
   /** As in `sandy`; materials that make no adjective say `with cobbles`. */
   readonly second: string;
+  /** What adjectives beside the noun agree with; the masculine where absent. */
+  readonly agrees?: keyof Forms;
+}
+
+/** An adjective's other forms, in a language that has them. The plural is masculine. */
+export interface Forms {
+  readonly feminine: string;
+  readonly plural: string;
 }
 
 /** Every word that the sheets print, in one language. A missing key does not compile. */
 export interface SheetWords {
-  readonly language: string;
+  readonly language: Language;
   readonly decimalMark: '.' | ',';
+  /** As it follows a word, with the space that some languages set before it. */
+  readonly colon: string;
+  readonly compass: Readonly<Record<'north' | 'south' | 'east' | 'west', string>>;
   readonly materials: Readonly<Record<Material, MaterialWord>>;
+  /** Whether second materials stand behind the principal one, as in `argile sableuse`. */
+  readonly secondsFollow: boolean;
+  /** Before an adjective. */
   readonly degrees: Readonly<Record<'slightly' | 'plain' | 'very', string>>;
+  /** Around a second material `{what}` that is no adjective. */
+  readonly amounts: Readonly<Record<'slightly' | 'very', string>>;
+  /** Forms of the adjectives of this catalogue by their masculine; those that have but one lack. */
+  readonly agreement: Readonly<Record<string, Forms>>;
   readonly grains: Readonly<Record<GrainClass, string>>;
   readonly weathering: Readonly<
     Record<'fresh' | 'slightly' | 'moderately' | 'highly' | 'completely', string>
@@ -71,6 +90,7 @@ export interface SheetWords {
       | 'contents'
       | 'waterInside'
       | 'tally'
+      | 'times'
       | 'sacks',
       string
     >

@@ -6,7 +6,6 @@ import type { CatalogueTexts } from './texts.ts';
 
 /** The catalogue in English. */
 export const english: CatalogueTexts = {
-  decimalMark: '.',
   findings: { ...englishGround, ...englishStrings, ...englishAnnulus, ...englishWater },
   words: {
     gravelPack: 'gravel pack',

@@ -22,7 +22,6 @@ export interface FindingText {
 
 /** All texts of one language. A language that lacks one does not compile. */
 export interface CatalogueTexts {
-  readonly decimalMark: '.' | ',';
   readonly findings: Readonly<Record<FindingCode, FindingText>>;
   /** Words for the values that are kinds. */
   readonly words: Readonly<Record<FillKind | ComponentKind, string>>;

@@ -11,7 +11,7 @@ import { layTallyTable } from '../../parts/tallyTable.ts';
 import type { Block } from '../../parts/block.ts';
 import { solid } from '../../pens.ts';
 import { line } from '../../shapes.ts';
-import { depthFigure } from '../../figures.ts';
+import { rangeFigure } from '../../figures.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 const gutter: PaperMm = 3;
@@ -80,19 +80,21 @@ export function layBand(
 }
 
 /** Findings that remain, most severe first. */
-function findingNotes({ model }: SheetInput): Note[] {
+function findingNotes({ kit, model }: SheetInput): Note[] {
   const order = ['error', 'warning'] as const;
   return order.flatMap((severity) =>
     model.findings
       .filter((one) => one.severity === severity)
-      .map((one) => ({ text: `• ${sayFinding(one).sentence}`, source: one.path })),
+      .map((one) => ({
+        text: `• ${sayFinding(one, kit.words.language).sentence}`,
+        source: one.path,
+      })),
   );
 }
 
 /** The record's own notes, and descriptions that had to be cut on the page. */
 function ownNotes({ record, kit }: SheetInput, cut: readonly Stratum[]): Note[] {
-  const range = ({ fromM, toM }: Stratum) =>
-    `${depthFigure(kit, fromM)}–${depthFigure(kit, toM)} m: `;
+  const range = ({ fromM, toM }: Stratum) => `${rangeFigure(kit, fromM, toM)} m${kit.words.colon} `;
   return [
     ...(record.notes ? [{ text: record.notes, source: 'notes' }] : []),
     ...cut.map((one) => ({

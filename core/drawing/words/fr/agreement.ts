@@ -1,0 +1,31 @@
+import type { Forms } from '../words.ts';
+
+/** What the masculine adjectives of the French words become beside other nouns. */
+export const frenchAgreement: Readonly<Record<string, Forms>> = {
+  argileux: { feminine: 'argileuse', plural: 'argileux' },
+  limoneux: { feminine: 'limoneuse', plural: 'limoneux' },
+  sableux: { feminine: 'sableuse', plural: 'sableux' },
+  graveleux: { feminine: 'graveleuse', plural: 'graveleux' },
+  tourbeux: { feminine: 'tourbeuse', plural: 'tourbeux' },
+  vaseux: { feminine: 'vaseuse', plural: 'vaseux' },
+  crayeux: { feminine: 'crayeuse', plural: 'crayeux' },
+  marneux: { feminine: 'marneuse', plural: 'marneux' },
+  latéritique: { feminine: 'latéritique', plural: 'latéritiques' },
+  dolomitique: { feminine: 'dolomitique', plural: 'dolomitiques' },
+  fin: { feminine: 'fine', plural: 'fins' },
+  'fin à moyen': { feminine: 'fine à moyenne', plural: 'fins à moyens' },
+  moyen: { feminine: 'moyenne', plural: 'moyens' },
+  'moyen à grossier': { feminine: 'moyenne à grossière', plural: 'moyens à grossiers' },
+  grossier: { feminine: 'grossière', plural: 'grossiers' },
+  'fin à grossier': { feminine: 'fine à grossière', plural: 'fins à grossiers' },
+  sain: { feminine: 'saine', plural: 'sains' },
+  'peu altéré': { feminine: 'peu altérée', plural: 'peu altérés' },
+  'moyennement altéré': { feminine: 'moyennement altérée', plural: 'moyennement altérés' },
+  'très altéré': { feminine: 'très altérée', plural: 'très altérés' },
+  'complètement altéré': { feminine: 'complètement altérée', plural: 'complètement altérés' },
+  sec: { feminine: 'sèche', plural: 'secs' },
+  humide: { feminine: 'humide', plural: 'humides' },
+  mouillé: { feminine: 'mouillée', plural: 'mouillés' },
+  aquifère: { feminine: 'aquifère', plural: 'aquifères' },
+  fracturé: { feminine: 'fracturée', plural: 'fracturés' },
+};

@@ -1,0 +1,26 @@
+import { frenchAnnulus } from './frenchAnnulus.ts';
+import { frenchGround } from './frenchGround.ts';
+import { frenchStrings } from './frenchStrings.ts';
+import { frenchWater } from './frenchWater.ts';
+import type { CatalogueTexts } from './texts.ts';
+
+/** The catalogue in French. */
+export const french: CatalogueTexts = {
+  findings: { ...frenchGround, ...frenchStrings, ...frenchAnnulus, ...frenchWater },
+  words: {
+    gravelPack: 'massif de gravier',
+    formationStabiliser: 'gravier de soutien',
+    claySeal: 'bouchon d’argile',
+    bentonite: 'bentonite',
+    cementGrout: 'cimentation',
+    concrete: 'béton',
+    backfill: 'remblai',
+    naturalCollapse: 'éboulement naturel',
+    open: 'annulaire libre',
+    cap: 'bouchon de fond',
+    sump: 'tube à sédiments',
+    screen: 'crépine',
+    plain: 'tube plein',
+    reducer: 'réduction',
+  },
+};

@@ -1,0 +1,31 @@
+import { portugueseAnnulus } from './portugueseAnnulus.ts';
+import { portugueseGround } from './portugueseGround.ts';
+import { portugueseStrings } from './portugueseStrings.ts';
+import { portugueseWater } from './portugueseWater.ts';
+import type { CatalogueTexts } from './texts.ts';
+
+/** The catalogue in Portuguese, in its European spelling. */
+export const portuguese: CatalogueTexts = {
+  findings: {
+    ...portugueseGround,
+    ...portugueseStrings,
+    ...portugueseAnnulus,
+    ...portugueseWater,
+  },
+  words: {
+    gravelPack: 'maciço filtrante',
+    formationStabiliser: 'cascalho de suporte',
+    claySeal: 'selo de argila',
+    bentonite: 'bentonite',
+    cementGrout: 'cimentação',
+    concrete: 'betão',
+    backfill: 'aterro',
+    naturalCollapse: 'desabamento natural',
+    open: 'anular livre',
+    cap: 'tampão de fundo',
+    sump: 'tubo de decantação',
+    screen: 'tubo-ralo',
+    plain: 'tubo liso',
+    reducer: 'redução',
+  },
+};
