@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { seededRandom } from '../../../../core/base/random.ts';
+import { placeLabels, type Named } from '../../../../core/drawing/map/labels.ts';
+
+const gap = 10;
+const sign = (x: number, y: number, width = 50): Named => ({ x, y, width, height: 12 });
+
+describe('labels on a map', () => {
+  it('stand to the right of their signs, at their height, where there is room', () => {
+    expect(placeLabels([sign(100, 100)], gap)).toEqual([{ x: 110, y: 94 }]);
+  });
+
+  it('give way to the left, above and below', () => {
+    const [first, second] = placeLabels([sign(100, 100), sign(130, 100)], gap);
+    expect(first).toEqual({ x: 40, y: 94 });
+    expect(second).toEqual({ x: 140, y: 94 });
+    const [, , , between] = placeLabels(
+      [sign(100, 70, 1), sign(60, 100), sign(140, 100), sign(100, 100)],
+      gap,
+    );
+    expect(between).toEqual({ x: 75, y: 78 });
+  });
+
+  it('are left out where there is no room at all', () => {
+    const crowd = Array.from({ length: 6 }, () => sign(0, 0));
+    const places = placeLabels(crowd, gap);
+    expect(places.filter((place) => place !== undefined)).toHaveLength(4);
+    expect(places.slice(0, 4)).not.toContain(undefined);
+  });
+
+  it('never lie on one another or on a sign, however the signs lie', () => {
+    const random = seededRandom(7);
+    const signs = Array.from({ length: 400 }, () => sign(random() * 900, random() * 600));
+    const places = placeLabels(signs, gap);
+    const boxes = places.flatMap((place) => (place ? [{ ...place, w: 50, h: 12 }] : []));
+    expect(boxes.length).toBeGreaterThan(50);
+    const clash = boxes.filter((a, at) =>
+      boxes.some(
+        (b, other) =>
+          other > at && a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h,
+      ),
+    );
+    expect(clash).toEqual([]);
+    const covered = signs.filter(({ x, y }) =>
+      boxes.some((box) => x > box.x && x < box.x + box.w && y > box.y && y < box.y + box.h),
+    );
+    expect(covered).toEqual([]);
+  });
+});
