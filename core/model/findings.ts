@@ -18,6 +18,8 @@ export const modelFindings = {
   'bore.depthAssumed': ['note', 'depthM'],
   'bore.sectionBelowDepth': ['error', 'depthM'],
   'bore.foundBelowDepth': ['error', 'foundM', 'depthM'],
+  'sample.reversed': ['error'],
+  'sample.belowHole': ['error', 'depthM'],
   'log.reversed': ['error'],
   'log.empty': ['warning'],
   'log.overlap': ['error'],

@@ -10,6 +10,7 @@ import { checkFittings } from './fittings.ts';
 import { latestRest, resolveLevels } from './levels.ts';
 import { resolvePump } from './pump.ts';
 import { boundsOf } from './range.ts';
+import { resolveSamples } from './samples.ts';
 import { checkPlacing, stringLabel } from './setting.ts';
 import { checkStrata, resolveStrata } from './strata.ts';
 import { resolveStrikes } from './strikes.ts';
@@ -61,11 +62,13 @@ export function resolveWell(record: WellRecord): WellModel {
   const hole = belowGround(column, bore);
   const annulus = resolveAnnulus(fills.value, hole, strings, label);
   const wetted = restM === undefined ? column : cutColumn(bore, strings, [restM]);
+  const samples = resolveSamples(record.samples ?? [], bore.depthM);
   const strikes = resolveStrikes(record.strikes ?? [], bore.depthM);
   const pump = resolvePump(record.pump, strings, bore.depthM, label);
   return {
     bore,
     strata,
+    samples: samples.value,
     strings,
     annulus: annulus.value,
     contents: resolveContents(wetted, strings, restM),
@@ -75,6 +78,7 @@ export function resolveWell(record: WellRecord): WellModel {
     totals: resolveTotals(hole, annulus.value, strings),
     findings: [
       ...frame.findings,
+      ...samples.findings,
       ...checkStrata(strata, bore.depthM),
       ...strings.flatMap((string) => checkPlacing(record, string)),
       ...strings.flatMap((string) =>

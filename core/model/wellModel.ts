@@ -17,6 +17,7 @@ export interface WellModel {
   readonly annulus: readonly AnnulusZone[];
   readonly contents: readonly ContentsModel[];
   readonly levels: readonly LevelModel[];
+  readonly samples: readonly SampleModel[];
   readonly strikes: readonly StrikeModel[];
   readonly pump?: PumpModel;
   readonly totals: Totals;
@@ -155,6 +156,13 @@ export interface LevelModel {
   readonly minutesPumped?: number;
   readonly readM: Metres;
   readonly datum: LevelDatum;
+  readonly path: RecordPath;
+}
+
+/** Where a sample of the ground came from; from one depth where both are the same. */
+export interface SampleModel {
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
   readonly path: RecordPath;
 }
 

@@ -16,6 +16,8 @@ const qualifier = chapter({
   degree: oneOf(['slightly', 'plain', 'very'], 'How much of it.').optional(),
 });
 
+export const qualifiers = z.array(qualifier).describe('Second materials.').optional();
+
 const sievePoint = chapter({
   size: millimetres('Opening of the sieve.'),
   finer: percent('Share that passes, per cent by mass.'),
@@ -25,7 +27,7 @@ const interval = chapter({
   from: depth('Top of the interval.'),
   to: depth('Foot of the interval.'),
   material: oneOf(materials, 'Principal material.').optional(),
-  qualifiers: z.array(qualifier).describe('Second materials.').optional(),
+  qualifiers,
   grain: oneOf(grainClasses, 'Grain size within the principal material.').optional(),
   grainScheme: oneOf(['iso14688', 'wentworth'], 'Which scale the grain words follow.').optional(),
   colour: text('Colour as seen, wet.'),

@@ -6,6 +6,7 @@ import { headworks, marks, photos, pump } from './headworks.ts';
 import { identity } from './identity.ts';
 import { log } from './log.ts';
 import { disinfection, quality } from './quality.ts';
+import { samples } from './samples.ts';
 import { site } from './site.ts';
 import { strings } from './strings.ts';
 import { development, levels, strikes, tests } from './water.ts';
@@ -19,6 +20,7 @@ export const wellRecord = chapter({
   identity: identity.optional(),
   site: site.optional(),
   bore: bore.optional(),
+  samples: samples.optional(),
   log: log.optional(),
   strings: strings.optional(),
   annulus: annulus.optional(),

@@ -72,6 +72,7 @@ export const garbageWell: fc.Arbitrary<WellRecord> = some(
   {
     schemaVersion: fc.constant(1 as const),
     bore: some({ sections: list(section), depthReached: wild, depthFound: wild }, []),
+    samples: list(fc.record({ from: wild, to: wild })),
     log: list(fc.record({ from: wild, to: wild })),
     strings: list(string),
     annulus: list(fill),

@@ -8,7 +8,7 @@ import type { CasingString, Component } from '../../core/record/strings.ts';
  * next, some things left out as in real records.
  */
 
-type Json = Pick<WellRecord, 'log' | 'levels' | 'strikes' | 'pump'>;
+type Json = Pick<WellRecord, 'samples' | 'log' | 'levels' | 'strikes' | 'pump'>;
 
 /** Outside diameter and wall, mm, of pressure pipe (ISO 1452 sizes, from memory). */
 const pipes = [
@@ -44,6 +44,11 @@ function intervals(boundsCm: readonly number[]): { from: number; to: number }[] 
   return boundsCm.slice(1).map((to, at) => ({ from: (boundsCm[at] ?? 0) / 100, to: to / 100 }));
 }
 
+/** A sample from each whole metre. */
+function metres(depthCm: number): { from: number; to: number }[] {
+  return [...Array(Math.floor(depthCm / 100)).keys()].map((from) => ({ from, to: from + 1 }));
+}
+
 function groundAndWater(depthCm: number): fc.Arbitrary<Json> {
   return fc
     .record({
@@ -53,6 +58,7 @@ function groundAndWater(depthCm: number): fc.Arbitrary<Json> {
       datum: fc.constantFrom('ground', 'casingTop'),
     })
     .map(({ cuts, materials, restCm, datum }) => ({
+      samples: metres(depthCm),
       log: intervals([0, ...cuts, depthCm]).map((range, at) => ({
         ...range,
         material: materials[at] ?? 'sand',

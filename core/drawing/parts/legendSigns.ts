@@ -1,5 +1,4 @@
 import type { PaperMm } from '../../base/units.ts';
-import { intervalsOf } from '../../model/strata.ts';
 import { looseCap } from '../../model/tally.ts';
 import type { StringModel, WellModel } from '../../model/wellModel.ts';
 import type { Item } from '../items.ts';
@@ -7,7 +6,7 @@ import type { Kit } from '../kit.ts';
 import { black, dashed, solid, white } from '../pens.ts';
 import { line, polygon, polyline, rectangle } from '../shapes.ts';
 import { levelSign, shownLevels } from './section/waterLevels.ts';
-import { sampleSign, strikeSign } from './waterColumn.ts';
+import { sampledAsWhole, sampleSign, strikeSign } from './waterColumn.ts';
 
 /** One line of the legend: a sign in a box of 8 by 3.9 mm, and its words. */
 export interface LegendEntry {
@@ -98,7 +97,7 @@ export function signEntries(kit: Kit, model: WellModel): LegendEntry[] {
   const candidates: readonly (readonly [boolean, string, Sign])[] = [
     [model.strikes.length > 0, legend.strike, (x, y) => strikeSign([x + 6.5, y + 2], 5)],
     [
-      model.strata.some((one) => intervalsOf(one).some(({ sampled }) => sampled)),
+      model.samples.length > 0 || model.strata.some((one) => sampledAsWhole(one, [])),
       legend.sample,
       (x, y) => [sampleSign([x + 4, y + 2])],
     ],

@@ -1,6 +1,8 @@
-import type { PaperMm } from '../../base/units.ts';
+import type { RecordPath } from '../../base/recordPath.ts';
+import type { DepthM, PaperMm } from '../../base/units.ts';
+import type { Range } from '../../model/range.ts';
 import { intervalsOf } from '../../model/strata.ts';
-import type { Stratum, StrikeModel } from '../../model/wellModel.ts';
+import type { SampleModel, Stratum, StrikeModel, WellModel } from '../../model/wellModel.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { spread } from '../labels/spread.ts';
@@ -10,9 +12,14 @@ import { shownPart, shows, yAt } from '../scale.ts';
 import { group, line, polygon, type Point } from '../shapes.ts';
 import { wordsRoom, type View } from './columns.ts';
 
+/** What the column shows of a well. */
+type Ground = Pick<WellModel, 'strata' | 'samples' | 'strikes'>;
+
+/** Half the height of a sample's sign. */
+const signReach: PaperMm = 0.85;
+
 /** A sample: a small filled diamond. */
-export function sampleSign([x, y]: Point, source?: string): Item {
-  const r = 0.85;
+export function sampleSign([x, y]: Point, source?: string, r: PaperMm = signReach): Item {
   return polygon(
     [
       [x, y - r],
@@ -115,30 +122,51 @@ function drawStrike(
     : [];
 }
 
-/** A sample at the middle of its stratum: the log says from which stratum, not from which depth. */
-function drawSample(stratum: Stratum, view: View): Item[] {
-  const part = shownPart(view.axis, stratum.fromM, stratum.toM);
-  const middleM = (stratum.fromM + stratum.toM) / 2;
-  if (
-    !intervalsOf(stratum).some(({ sampled }) => sampled) ||
-    !part ||
-    !shows(view.axis, middleM, view.first)
-  )
-    return [];
+/** A sign at the log's edge, where its depth is on the page. */
+function drawSample(depthM: DepthM, source: RecordPath, r: PaperMm, view: View): Item[] {
+  if (!shows(view.axis, depthM, view.first)) return [];
   const { x, width } = view.columns.water;
-  return [sampleSign([x + width - 1.1, yAt(view.axis, middleM)], `${stratum.path}.sampled`)];
+  return [sampleSign([x + width - 1.1, yAt(view.axis, depthM)], source, r)];
+}
+
+const middleOf = ({ fromM, toM }: Range): DepthM => (fromM + toM) / 2;
+
+/** Signs of samples that follow each other closely are smaller, so that each can be told apart. */
+function reachOf(depths: readonly DepthM[], view: View): PaperMm {
+  const inOrder = depths.map((depthM) => yAt(view.axis, depthM)).sort((a, b) => a - b);
+  const pitches = inOrder.slice(1).map((y, at) => y - inOrder[at]!);
+  return Math.max(0.3, Math.min(signReach, 0.45 * Math.min(...pitches, Infinity)));
+}
+
+/** A stratum that is said to be sampled, though none of the samples listed came from it. */
+export function sampledAsWhole(stratum: Stratum, samples: readonly SampleModel[]): boolean {
+  const listed = samples.some(
+    (one) => middleOf(one) >= stratum.fromM && middleOf(one) <= stratum.toM,
+  );
+  return !listed && intervalsOf(stratum).some(({ sampled }) => sampled);
+}
+
+/**
+ * Samples at their depth. Where the log alone says that a stratum was sampled, at its middle: it
+ * does not say from which depth.
+ */
+function drawSamples({ strata, samples }: Ground, view: View): Item[] {
+  const depths = samples.map(middleOf);
+  const r = reachOf(depths, view);
+  return [
+    ...samples.flatMap(({ path }, at) => drawSample(depths[at]!, path, r, view)),
+    ...strata
+      .filter((one) => sampledAsWhole(one, samples))
+      .flatMap((one) => drawSample(middleOf(one), `${one.path}.sampled`, signReach, view)),
+  ];
 }
 
 /** Samples at the log's edge, strikes as numbered arrows with the rise to their rest level. */
-export function drawWaterColumn(
-  kit: Kit,
-  strata: readonly Stratum[],
-  strikes: readonly StrikeModel[],
-  view: View,
-): Item {
+export function drawWaterColumn(kit: Kit, ground: Ground, view: View): Item {
+  const { strikes } = ground;
   const middles = numberMiddles(strikes, view);
   return group('waterColumn', [
-    ...strata.flatMap((one) => drawSample(one, view)),
+    ...drawSamples(ground, view),
     ...strikes.flatMap((one, at) => drawStrike(kit, one, at + 1, middles.get(one) ?? 0, view)),
   ]);
 }

@@ -1,6 +1,6 @@
 import type { FindingCode, FindingText } from './texts.ts';
 
-type GroundCode = Extract<FindingCode, `bore.${string}` | `log.${string}`>;
+type GroundCode = Extract<FindingCode, `bore.${string}` | `log.${string}` | `sample.${string}`>;
 
 /** The hole and the log. */
 export const englishGround: Record<GroundCode, FindingText> = {
@@ -72,6 +72,18 @@ export const englishGround: Record<GroundCode, FindingText> = {
     sentence: 'The hole was found {foundM} m deep, deeper than the {depthM} m that were drilled.',
     why: 'A hole can fall in before casing, but not grow deeper.',
     todo: 'Check both depths, and from which mark each was measured.',
+  },
+  'sample.reversed': {
+    title: 'Sample upside down',
+    sentence: 'A sample ends above where it starts; it is taken as {fromM} m to {toM} m.',
+    why: 'Depths count downwards, so the foot of a sample is the larger figure.',
+    todo: 'Swap the two depths, or correct the one that is wrong.',
+  },
+  'sample.belowHole': {
+    title: 'Sample from below the hole',
+    sentence: 'A sample is said to come from {toM} m, but the hole ends at {depthM} m.',
+    why: 'Nothing can come up from where nobody drilled: one of the two depths is wrong.',
+    todo: 'Count the bags against the metres drilled, and correct the sample or the depth reached.',
   },
   'log.reversed': {
     title: 'Log interval upside down',

@@ -16,8 +16,9 @@ function checkList(path: string, ranges: readonly Range[] = []): Trouble[] {
 }
 
 /** Ranges of depth whose foot is above their top: `log[3].to: 7.5 is above log[3].from 8.0`. */
-export function checkRanges({ log, bore, annulus }: WellRecord): Trouble[] {
+export function checkRanges({ samples, log, bore, annulus }: WellRecord): Trouble[] {
   return [
+    ...checkList('samples', samples),
     ...checkList('log', log),
     ...checkList('bore.sections', bore?.sections),
     ...checkList('annulus', annulus),

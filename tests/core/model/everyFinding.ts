@@ -48,6 +48,8 @@ export const everyFinding: Record<ModelFindingCode, Chapters> = {
   'bore.depthAssumed': { log: [{ from: 0, to: 12 }] },
   'bore.sectionBelowDepth': { bore: { sections: [section], depthReached: 28 } },
   'bore.foundBelowDepth': { bore: { sections: [section], depthReached: 30, depthFound: 31 } },
+  'sample.reversed': { samples: [{ from: 3, to: 2 }] },
+  'sample.belowHole': { bore, samples: [{ from: 30, to: 31 }] },
   'log.reversed': logged({ from: 30, to: 0 }),
   'log.empty': logged({ from: 3, to: 3 }),
   'log.overlap': logged({ from: 0, to: 10 }, { from: 9, to: 30 }),

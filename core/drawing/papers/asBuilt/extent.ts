@@ -8,7 +8,7 @@ const beyondAnyHoleM = 20_000;
 
 /** The depths that a sheet must show: from what stands highest to what reaches deepest. */
 export function extentOf(model: WellModel): { fromM: DepthM; toM: DepthM } {
-  const { bore, strata, strings, annulus, levels, strikes } = model;
+  const { bore, strata, samples, strings, annulus, levels, strikes } = model;
   const highest = [
     ...strings.map(({ topM }) => topM),
     ...annulus.map(({ fromM }) => fromM),
@@ -19,6 +19,7 @@ export function extentOf(model: WellModel): { fromM: DepthM; toM: DepthM } {
     bore.depthM ?? 0,
     bore.sections.at(-1)?.toM ?? 0,
     ...strata.map(({ toM }) => toM),
+    ...samples.map(({ toM }) => toM),
     ...strings.map(({ bottomM }) => bottomM),
     ...annulus.map(({ toM }) => toM),
     ...shownLevels(levels).map(({ depthM }) => depthM),

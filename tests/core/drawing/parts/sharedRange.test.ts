@@ -49,7 +49,7 @@ describe('two rows of the log over one range', () => {
 
   it('show the sample and the drilling rate that only the second tells', () => {
     const { strata } = shared(clay, { ...gravel, sampled: true, minutesPerMetre: 4 });
-    const water = drawWaterColumn(kit, strata, [], view);
+    const water = drawWaterColumn(kit, { strata, samples: [], strikes: [] }, view);
     expect(within(water).filter(({ source }) => source?.startsWith('log'))).not.toEqual([]);
     expect(hasRates(strata)).toBe(true);
     const columns = { ...view.columns, rate: { x: 100, width: 10 } };
