@@ -1,4 +1,5 @@
 import type { Finding } from '../base/finding.ts';
+import type { Language } from '../base/language.ts';
 import type { Refusal } from '../base/result.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { WellState } from '../record/identity.ts';
@@ -78,7 +79,7 @@ export interface Calls {
   };
   /** An as-built sheet as PDF, base64. */
   'papers.asBuilt': {
-    takes: { id: string; paper: 'A4' | 'A3' };
+    takes: { id: string; paper: 'A4' | 'A3'; language?: Language };
     gives: { fileName: string; pdf: string; findings: readonly Finding[] };
   };
   /** What a person chose for this computer. */

@@ -1,6 +1,11 @@
 import { z } from 'zod';
+import { languages } from '../base/language.ts';
 import { wellId, type ArgumentsOf } from './areas.ts';
 
 export const papersArguments = {
-  'papers.asBuilt': z.strictObject({ id: wellId, paper: z.enum(['A4', 'A3']) }),
+  'papers.asBuilt': z.strictObject({
+    id: wellId,
+    paper: z.enum(['A4', 'A3']),
+    language: z.enum(languages).exactOptional(),
+  }),
 } satisfies ArgumentsOf<'papers'>;

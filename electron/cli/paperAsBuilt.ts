@@ -1,3 +1,4 @@
+import { languages, type Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts } from '../files/fonts.ts';
 import { paperFileName } from '../service/papers.ts';
@@ -17,8 +18,16 @@ function readPaper(given: Given): Result<Paper> {
   return misused(`There is no paper ${paper} here: --paper A4 or --paper A3.`);
 }
 
+function readLanguage(given: Given): Result<Language> {
+  const wanted = (textOption(given, 'language') ?? 'en').toLowerCase();
+  const language = languages.find((one) => one === wanted);
+  if (language) return ok(language);
+  return misused(`No sheet speaks ${wanted}: --language ${languages.join(', ')}.`);
+}
+
 interface Wanted {
   readonly paper: Paper;
+  readonly language: Language;
   readonly target: Target;
   readonly wells: readonly WellToPrint[];
 }
@@ -28,6 +37,8 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!file.ok) return file;
   const paper = readPaper(given);
   if (!paper.ok) return paper;
+  const language = readLanguage(given);
+  if (!language.ok) return language;
   const target = readTarget(textOption(given, 'output'), world);
   if (!target.ok) return target;
   const number = textOption(given, 'well');
@@ -37,29 +48,36 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   };
   const wells = wellsToPrint(file.value, choice, world);
   if (!wells.ok) return wells;
-  return ok({ paper: paper.value, target: target.value, wells: wells.value });
+  return ok({
+    paper: paper.value,
+    language: language.value,
+    target: target.value,
+    wells: wells.value,
+  });
 }
 
-function sheetName({ record, revision }: WellToPrint, paper: Paper): string {
-  return paperFileName(record, paper, revision ?? 1);
+function sheetName({ record, revision }: WellToPrint, { paper, language }: Wanted): string {
+  return paperFileName(record, paper, revision ?? 1, language);
 }
 
 /** `paper as-built`: the as-built sheets of one well or of an archive’s. */
 export const paperAsBuilt: Command = {
   name: 'paper as-built',
-  takes: 'RECORD.json|ARCHIVE [--well NUMBER] [--paper A4|A3] -o OUT.pdf|OUT.svg|FOLDER/',
+  takes:
+    'RECORD.json|ARCHIVE [--well NUMBER] [--paper A4|A3] [--language en|fr|pt] -o OUT.pdf|OUT.svg|FOLDER/',
   says: 'Writes the as-built sheet; several pages of an SVG become OUT-1.svg and so on',
   options: {
     well: { type: 'string' },
     paper: { type: 'string' },
+    language: { type: 'string' },
     output: { type: 'string', short: 'o' },
   },
   run(given, world) {
     const wanted = readWanted(given, world);
     if (!wanted.ok) return wanted;
-    const { paper, target, wells } = wanted.value;
-    const common = { paper, fonts: readFonts(), madeAt: world.now() };
-    const names = uniqueNames(wells.map((well) => sheetName(well, paper)));
+    const { paper, language, target, wells } = wanted.value;
+    const common = { paper, language, fonts: readFonts(), madeAt: world.now() };
+    const names = uniqueNames(wells.map((well) => sheetName(well, wanted.value)));
     let erring = false;
     for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
       const known = revision === undefined ? {} : { revision };

@@ -1,3 +1,4 @@
+import type { Language } from '../../core/base/language.ts';
 import { ok } from '../../core/base/result.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { reads, type Handlers, type ServiceParts } from './handlers.ts';
@@ -7,24 +8,33 @@ import { storedWell } from './stored.ts';
 /** Signs that a file's name cannot hold on one system or another, and control characters. */
 const unfit = /[\\/:*?"<>|\p{Cc}]+/gu;
 
-/** A name for a paper's file that every system takes: well, paper, size and revision. */
-export function paperFileName(record: WellRecord, paper: string, revision: number): string {
+/**
+ * A name for a paper's file that every system takes: well, paper, size, language where it is not
+ * English, and revision. It is the same in all languages, so that the papers of a well sort together.
+ */
+export function paperFileName(
+  record: WellRecord,
+  paper: string,
+  revision: number,
+  language: Language = 'en',
+): string {
   const number = (record.identity?.number ?? '').replace(unfit, '-').trim();
-  return `${number || 'well'} as-built ${paper} rev ${revision}.pdf`;
+  const kind = language === 'en' ? paper : `${paper} ${language}`;
+  return `${number || 'well'} as-built ${kind} rev ${revision}.pdf`;
 }
 
 /** Calls that make papers. */
 export function papersHandlers({ archive, fonts, clock }: ServiceParts): Handlers<'papers'> {
   return {
-    'papers.asBuilt': reads(({ id, paper }) => {
+    'papers.asBuilt': reads(({ id, paper, language = 'en' }) => {
       const stored = archive.open(id);
       if (!stored.ok) return stored;
       const well = storedWell(stored.value);
       if (!well.ok) return well;
       const { record, revision } = well.value;
-      const sheet = makeAsBuilt(record, { paper, fonts, madeAt: clock(), revision });
+      const sheet = makeAsBuilt(record, { paper, language, fonts, madeAt: clock(), revision });
       return ok({
-        fileName: paperFileName(record, paper, revision),
+        fileName: paperFileName(record, paper, revision, language),
         pdf: Buffer.from(sheet.pdf()).toString('base64'),
         findings: sheet.findings,
       });

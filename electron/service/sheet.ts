@@ -1,3 +1,4 @@
+import type { Language } from '../../core/base/language.ts';
 import type { Finding } from '../../core/base/finding.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
@@ -11,6 +12,8 @@ import { sha256Hex } from '../seal/hash.ts';
 
 export interface SheetOptions {
   readonly paper: 'A4' | 'A3';
+  /** Of the sheet's own words; English where absent. */
+  readonly language?: Language;
   readonly fonts: ShippedFonts;
   /** ISO 8601 moment at which the paper is made. */
   readonly madeAt: string;
@@ -28,9 +31,14 @@ export interface Sheet {
   svg(page: number): string;
 }
 
-/** 32 hexadecimal digits: the same for the same record, paper and revision, and for no other. */
-function paperIdOf(record: WellRecord, { paper, revision }: SheetOptions): string {
-  const named = JSON.stringify([record, 'asBuilt', paper, revision ?? null]);
+/**
+ * 32 hexadecimal digits: the same for the same record, paper, language and revision, and for no
+ * other. English is not named, so that its papers keep the ids that they had.
+ */
+function paperIdOf(record: WellRecord, options: SheetOptions): string {
+  const { paper, revision, language = 'en' } = options;
+  const kind = language === 'en' ? paper : `${paper} ${language}`;
+  const named = JSON.stringify([record, 'asBuilt', kind, revision ?? null]);
   return sha256Hex(named).slice(0, 32);
 }
 
@@ -45,10 +53,11 @@ function styleSheetOf({ files }: ShippedFonts): string {
 
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
-  const { paper, fonts, madeAt, revision } = options;
+  const { paper, language = 'en', fonts, madeAt, revision } = options;
   const model = resolveWell(record);
   const drawing = drawAsBuilt(record, model, {
     paper,
+    language,
     fonts: fonts.metrics,
     madeAt,
     paperId: paperIdOf(record, options),
