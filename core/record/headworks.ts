@@ -55,16 +55,6 @@ export const pump = chapter({
   remark: text('Anything else.'),
 }).describe('The pump that serves the users.');
 
-const photo = chapter({
-  hash: text('SHA-256 of the file, hexadecimal.'),
-  file: text('Name of the file.'),
-  caption: text('What it shows.'),
-  takenOn: day('When.'),
-});
-
-/** Photos and scans. */
-export const photos = z.array(photo).describe('Photos and scans.');
-
 const mark = chapter({
   role: oneOf(
     ['supervisor', 'contractor', 'client', 'committee', 'witness'],
@@ -86,5 +76,4 @@ export const marks = z.array(mark).describe('Who signed, as what, when.');
 export type Headworks = z.infer<typeof headworks>;
 export type Pump = z.infer<typeof pump>;
 export type PumpKind = (typeof pumpKinds)[number];
-export type Photo = z.infer<typeof photo>;
 export type Mark = z.infer<typeof mark>;
