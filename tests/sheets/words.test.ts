@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { faceIds, missingGlyph } from '../../core/base/text/metrics.ts';
-import { english } from '../../core/drawing/words/en.ts';
+import { languages } from '../../core/base/language.ts';
+import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import { catalogueOf } from '../../core/practice/catalogue.ts';
 import { drawSheet } from './drawn.ts';
 import { strangeLetters } from './examples/strangeLetters.ts';
@@ -17,9 +18,9 @@ function stringsIn(value: unknown, at: string): [string, string][] {
 const lacking = (text: string) =>
   [...text].filter((one) => one.trim() !== '' && !faceIds.some((face) => faceHas(face, one)));
 
-describe('every word that a sheet prints of its own', () => {
-  const catalogue = catalogueOf('en');
-  const words = [...stringsIn(english, 'words'), ...stringsIn(catalogue, 'catalogue')];
+describe.each(languages)('every word that a sheet prints of its own in %s', (language) => {
+  const own = stringsIn(sheetWordsIn(language), 'words');
+  const words = [...own, ...stringsIn(catalogueOf(language), 'catalogue')];
 
   it('has a glyph for each letter in a shipped font', () => {
     const wrong = words.filter(([, text]) => lacking(text).length > 0);
@@ -29,7 +30,7 @@ describe('every word that a sheet prints of its own', () => {
 
   it('needs no fallback in the regular and the bold face', () => {
     for (const face of ['regular', 'bold'] as const) {
-      const wrong = stringsIn(english, 'words').filter(([, text]) =>
+      const wrong = own.filter(([, text]) =>
         [...text].some((letter) => !/\s/.test(letter) && !faceHas(face, letter)),
       );
       expect(wrong).toEqual([]);

@@ -210,7 +210,7 @@ export const french: SheetWords = {
     piece: 'N°',
     what: 'Pièce',
     length: 'Long. m',
-    insertion: 'Joint m',
+    insertion: 'Emb. m',
     from: 'Haut m',
     to: 'Pied m',
     string: 'Colonne',

@@ -20,6 +20,7 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'papers.asBuilt': [
     { id: 'a', paper: 'A4' },
     { id: 'a', paper: 'A3' },
+    { id: 'a', paper: 'A4', language: 'pt' },
   ],
   'settings.read': [{}],
   'settings.write': [{}, { language: 'fr', contrast: 'high', tablesPercent: 40 }],
@@ -61,6 +62,7 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['papers.asBuilt', { id: 'a' }, 'paper: '],
   ['papers.asBuilt', { id: 'a', paper: 'a4' }, 'paper: '],
   ['papers.asBuilt', { paper: 'A4' }, 'id: '],
+  ['papers.asBuilt', { id: 'a', paper: 'A4', language: 'xx' }, 'language: '],
   ['papers.asBuilt', { id: 'a', paper: 'A4', scale: 100 }, 'scale'],
 ];
 

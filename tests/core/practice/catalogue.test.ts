@@ -3,6 +3,7 @@ import path from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../core/base/finding.ts';
+import { decimalMarks, languages, type Language } from '../../../core/base/language.ts';
 import { modelFindings, type ModelFindingCode } from '../../../core/model/findings.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import { catalogueOf, sayFinding } from '../../../core/practice/catalogue.ts';
@@ -44,19 +45,20 @@ describe('the catalogue', () => {
     expect([...codesInSource()].sort()).toEqual(Object.keys(texts).sort());
   });
 
-  it('names only values that the finding carries', () => {
+  it.each(languages)('names only values that the finding carries in %s', (language) => {
     for (const code of codes) {
       const [, ...names] = modelFindings[code];
-      const all = Object.values(texts[code]).join(' ');
+      const all = Object.values(catalogueOf(language).findings[code]).join(' ');
       for (const [, place = ''] of all.matchAll(/\{(\w+)\}/g))
         expect(['fromM', 'toM', ...names], `${code}: ${place}`).toContain(place);
     }
   });
 
-  it('has whole sentences, titles of a few words and no two titles for one thing', () => {
-    for (const [code, { title, sentence, why, todo }] of Object.entries(texts)) {
+  it.each(languages)('has whole sentences and titles of a few words in %s', (language) => {
+    const { findings } = catalogueOf(language);
+    for (const [code, { title, sentence, why, todo }] of Object.entries(findings)) {
       for (const one of [sentence, why, todo]) expect(one, code).toMatch(/[.]$/);
-      expect(title, code).toMatch(/^[A-Z][^.]{5,48}$/);
+      expect(title, code).toMatch(/^\p{Lu}[^.]{5,48}$/u);
     }
   });
 
@@ -64,6 +66,70 @@ describe('the catalogue', () => {
     expect(() => sayFinding({ ...finding('log.gap', {}), code: 'log.nonsense' })).toThrow(
       'log.nonsense',
     );
+  });
+});
+
+const others = languages.filter((language) => language !== 'en');
+
+const placesIn = (text: string) => [...text.matchAll(/\{\w+\}/g)].map(([place]) => place).sort();
+
+describe.each(others)('the catalogue in %s', (language: Language) => {
+  const { findings, words } = catalogueOf(language);
+
+  it('names the same values as the English one in each text', () => {
+    for (const code of codes)
+      for (const part of ['title', 'sentence', 'why', 'todo'] as const)
+        expect(placesIn(findings[code][part]), `${code} ${part}`).toEqual(
+          placesIn(texts[code][part]),
+        );
+  });
+
+  it('leaves no English standing', () => {
+    for (const code of codes) {
+      const said = Object.values(findings[code])
+        .join(' ')
+        .replace(/\{\w+\}/g, '');
+      expect(said, code).not.toMatch(/\b(the|and|is|of|with|from|hole|depth|string|screen)\b/);
+      expect(findings[code].title).not.toBe(texts[code].title);
+    }
+    const { words: english } = catalogueOf('en');
+    // A loan that is spelled alike in all three.
+    const alike = Object.keys(words).filter(
+      (key) => words[key as keyof typeof words] === english[key as keyof typeof words],
+    );
+    expect(alike).toEqual(['bentonite']);
+  });
+
+  it('has no two titles alike but where the English ones are', () => {
+    const titles = codes.map((code) => findings[code].title);
+    const english = codes.map((code) => texts[code].title);
+    expect(new Set(titles).size).toBe(new Set(english).size);
+  });
+
+  it('writes every number with its own mark', () => {
+    const jam = finding(
+      'string.wallTooThick',
+      { string: 1.5, piece: 'plain', outsideMm: 110.5, wallMm: 60.25 },
+      { fromM: 3.1 },
+    );
+    const figures = sayFinding(jam, language).sentence.match(/\d+\D\d+/g);
+    expect(figures).toEqual(['1,5', '110,5', '60,3']);
+    expect(decimalMarks[language]).toBe(',');
+  });
+
+  it('uses the words for kinds of its own language', () => {
+    const fill = finding('annulus.belowHole', { fill: 'claySeal', depthM: 30 }, { toM: 31 });
+    const { sentence } = sayFinding(fill, language);
+    expect(sentence.toLowerCase().startsWith(words.claySeal)).toBe(true);
+    expect(sentence).toContain('31,00 m');
+    expect(sentence).toContain('30,00 m');
+  });
+
+  it('lets no line begin or end with a high mark of its own', () => {
+    for (const code of codes) {
+      const { sentence, why, todo } = sayFinding(finding(code, {}), language);
+      expect([sentence, why, todo].join(' '), code).not.toMatch(/ [;:!?»]|« /);
+    }
   });
 });
 
@@ -93,10 +159,12 @@ describe('a finding in words', () => {
 
   it('leaves no place open, whatever the record', () => {
     const examples = codes.map((code) => record(everyFinding[code]));
-    const check = (finding: Finding) =>
-      expect(Object.values(sayFinding(finding)).join(' '), finding.code).not.toMatch(
-        /[{}]|undefined|NaN/,
-      );
+    const check = (finding: Finding) => {
+      for (const language of languages)
+        expect(Object.values(sayFinding(finding, language)).join(' '), finding.code).not.toMatch(
+          /[{}]|undefined|NaN/,
+        );
+    };
     for (const example of examples) resolveWell(example).findings.forEach(check);
     const named = fc.oneof(garbageWell, randomWell).map((well) => ({
       ...well,

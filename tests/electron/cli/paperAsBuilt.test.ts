@@ -52,6 +52,29 @@ describe('borefolio paper as-built', () => {
     expect(viewBox('A4')!.split(' ').slice(2).map(Number).sort()).toEqual([210, 297]);
   });
 
+  it('writes the sheet in the language asked for', async () => {
+    const folder = ownFolder();
+    const record = demo('shallow-direct-action-9m.json');
+    const write = (...more: string[]) => type(folder, ['paper', 'as-built', record, ...more]);
+    await write('--language', 'FR', '-o', 'fr.svg');
+    await write('-o', 'en.svg');
+    const read = (start: string) =>
+      readdirSync(folder)
+        .filter((name) => name.startsWith(start))
+        .map((name) => readFileSync(path.join(folder, name), 'utf8'))
+        .join('');
+    expect(read('fr')).toContain('Légende');
+    expect(read('en')).not.toContain('Légende');
+  });
+
+  it('names the languages when it is asked for another', async () => {
+    const record = demo('shallow-direct-action-9m.json');
+    const args = ['paper', 'as-built', record, '--language', 'de', '-o', 'sheet.pdf'];
+    const { code, err } = await type(ownFolder(), args);
+    expect(code).toBe(2);
+    expect(err[0]).toBe('No sheet speaks de: --language en, fr, pt.');
+  });
+
   it('finds a well of an archive by its number', async () => {
     const folder = ownFolder();
     const args = ['paper', 'as-built', await demoArchive(folder), '-o', 'sheet.pdf'];

@@ -12,6 +12,12 @@ describe('the name of a paper’s file', () => {
     expect(paperFileName(record, 'A3', 4)).toBe('KA-012 as-built A3 rev 4.pdf');
   });
 
+  it('says the language where it is not English', () => {
+    const record = { schemaVersion: 1, identity: { number: 'KA-012' } } as const;
+    expect(paperFileName(record, 'A3', 4, 'pt')).toBe('KA-012 as-built A3 pt rev 4.pdf');
+    expect(paperFileName(record, 'A3', 4, 'en')).toBe('KA-012 as-built A3 rev 4.pdf');
+  });
+
   it('holds nothing that a system refuses', () => {
     const record = { schemaVersion: 1, identity: { number: '../KA:012\n' } } as const;
     expect(paperFileName(record, 'A4', 1)).toBe('..-KA-012- as-built A4 rev 1.pdf');
@@ -20,14 +26,24 @@ describe('the name of a paper’s file', () => {
 });
 
 describe('the as-built sheet', () => {
-  it('carries an id that follows from the record, the paper and the revision', () => {
+  it('carries an id that follows from the record, the paper, the language and the revision', () => {
     const idOf = (number: string, more = {}) =>
       makeAsBuilt({ schemaVersion: 1, identity: { number } }, { ...options, ...more }).drawing
         .paperId;
     expect(idOf('a')).toMatch(/^[0-9a-f]{32}$/);
     expect(idOf('a')).toBe(idOf('a'));
     const others = [idOf('b'), idOf('a', { paper: 'A3' }), idOf('a', { revision: 1 })];
-    expect(new Set([idOf('a'), ...others]).size).toBe(4);
+    const spoken = [idOf('a', { language: 'fr' }), idOf('a', { language: 'pt' })];
+    expect(new Set([idOf('a'), ...others, ...spoken]).size).toBe(6);
+    expect(idOf('a', { language: 'en' })).toBe(idOf('a'));
+  });
+
+  it('is drawn in the language asked for, and says so to readers of the file', () => {
+    const sheet = makeAsBuilt({ schemaVersion: 1 }, { ...options, language: 'fr' });
+    expect(sheet.drawing.language).toBe('fr');
+    expect(Buffer.from(sheet.pdf()).toString('latin1')).toContain('/Lang (fr)');
+    expect(sheet.svg(1)).toContain('xml:lang="fr"');
+    expect(sheet.svg(1)).toContain('Légende');
   });
 
   it('comes as PDF and as a drawing file that carries its fonts', () => {
