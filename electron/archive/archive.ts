@@ -1,6 +1,14 @@
 import path from 'node:path';
 import type { Database } from 'better-sqlite3';
 import { ok, refused, type Result } from '../../core/base/result.ts';
+import {
+  attach,
+  openAttachment,
+  openPrintCopy,
+  type Attachment,
+  type GivenFile,
+  type PrintCopy,
+} from './attachments.ts';
 import { checkChains, type ChainCheck } from './check.ts';
 import type { WriteHandle } from './handles.ts';
 import {
@@ -35,6 +43,11 @@ export interface Archive {
   create(id: string, document: unknown): Result<StoredDocument>;
   /** Refused as `staleRevision` when `revision` is not the newest. */
   save(id: string, revision: number, document: unknown): Result<StoredDocument>;
+  /** Keeps a file and gives the SHA-256 that records name it by; the same bytes are kept once. */
+  attach(file: GivenFile): Result<string>;
+  attachment(hash: string): Result<Attachment>;
+  /** What papers show of a file. */
+  printCopy(hash: string): Result<PrintCopy>;
   check(): Result<ChainCheck>;
   /** A copy in one file, made while work goes on. */
   copyTo(target: string): Promise<void>;
@@ -66,6 +79,9 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
       writing((db) => createWell(db, { id, document, changedAt: world.now() })),
     save: (id, revision, document) =>
       writing((db) => saveWell(db, { id, revision, document, changedAt: world.now() })),
+    attach: (given) => writing((db) => attach(db, given, world.now())),
+    attachment: (hash) => reading(() => openAttachment(reader, hash)),
+    printCopy: (hash) => reading(() => openPrintCopy(reader, hash)),
     check: () => reading(() => ok(checkChains(reader))),
     copyTo: async (target) => void (await reader.backup(target)),
     close: () => void reader.close(),
