@@ -1,6 +1,7 @@
 import type { Finding } from '../base/finding.ts';
 import type { Language } from '../base/language.ts';
 import type { Refusal } from '../base/result.ts';
+import type { Desk, Move } from '../record/desk.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { WellState } from '../record/identity.ts';
 import type { Trouble } from '../record/trouble.ts';
@@ -17,24 +18,47 @@ export interface WellRow {
   /** Deepest point, metres below ground; absent when not known. */
   readonly depthM?: number;
   readonly revision: number;
+  /** Something was typed that is in no revision yet; the row shows it already. */
+  readonly unrevised: boolean;
   /** ISO 8601 moment of the last change. */
   readonly changedAt: string;
 }
 
-/** A well as the archive holds it. */
+/** A revision of a well as the archive holds it. */
 export interface StoredWell {
   readonly id: string;
   readonly revision: number;
   readonly changedAt: string;
   /** What could be read of the document. Draw and compute from this. */
   readonly record: WellRecord;
-  /** The whole document in the newest shape, with what could not be read. Change and save this. */
+  /** The whole document in the newest shape, with what could not be read. */
   readonly document: Readonly<Record<string, unknown>>;
   /** What could not be read, by its place in the document. */
   readonly troubles: readonly Trouble[];
 }
 
-export type { Settings, Trouble };
+/** How far the work on a well is. */
+export interface WorkState {
+  /** Number of the newest edit, which only rises; 0 where there was none. */
+  readonly edit: number;
+  /** Something was typed that is in no revision yet. */
+  readonly unrevised: boolean;
+  /** ISO 8601 moment of the newest edit; of the revision where there was none. */
+  readonly changedAt: string;
+}
+
+/** What was typed since the well was opened last, so that undo leads back to that. */
+export interface WorkingCopy extends WorkState {
+  readonly base: Desk;
+  readonly moves: readonly Move[];
+}
+
+/** A well's newest revision, and what is being made of it. */
+export interface OpenedWell extends StoredWell {
+  readonly working: WorkingCopy;
+}
+
+export type { Desk, Move, Settings, Trouble };
 
 export interface ArchiveState {
   readonly name: string;
@@ -64,23 +88,44 @@ export interface Calls {
   /** Goes through every revision's hash; broken ones come back by well and revision. */
   'archive.check': { takes: Record<string, never>; gives: ArchiveCheck };
   'wells.list': { takes: { search?: string }; gives: readonly WellRow[] };
-  'wells.open': { takes: { id: string }; gives: StoredWell };
+  'wells.open': { takes: { id: string }; gives: OpenedWell };
   /** A well as it was at one revision. */
   'wells.openRevision': { takes: { id: string; revision: number }; gives: StoredWell };
-  /** Saves a new revision when `revision` is still the newest; refused otherwise. */
+  /** The desk as it lies now, for who has the well open and is not the one who edited it. */
+  'wells.desk': { takes: { id: string }; gives: WorkState & { revision: number; desk: Desk } };
+  /**
+   * Puts moves over the desk; they are on disk when it is answered. Refused as `staleEdit` when
+   * `upon` is not the newest edit.
+   */
+  'wells.edit': {
+    takes: { id: string; upon: number; moves: readonly Move[] };
+    gives: WorkState & { troubles: readonly Trouble[] };
+  };
+  /**
+   * Makes the next revision of the record on the desk; none where it is the newest one already.
+   * Refused as `staleEdit` like an edit.
+   */
   'wells.save': {
-    takes: { id: string; revision: number; record: WellRecord };
+    takes: { id: string; upon: number };
     gives: { revision: number; changedAt: string; troubles: readonly Trouble[] };
   };
-  'wells.create': { takes: { record: WellRecord }; gives: StoredWell };
+  /** The next opening starts from the desk as it lies; undo will lead no further back. */
+  'wells.leave': { takes: { id: string; upon: number }; gives: null };
+  'wells.create': { takes: { record: WellRecord }; gives: OpenedWell };
   'wells.revisions': {
     takes: { id: string };
     gives: readonly { revision: number; changedAt: string; hash: string }[];
   };
-  /** An as-built sheet as PDF, base64. */
+  /** An as-built sheet of the newest revision as PDF, base64. */
   'papers.asBuilt': {
     takes: { id: string; paper: 'A4' | 'A3'; language?: Language };
-    gives: { fileName: string; pdf: string; findings: readonly Finding[] };
+    gives: {
+      fileName: string;
+      pdf: string;
+      findings: readonly Finding[];
+      /** Something was typed after the revision that the paper shows. */
+      unrevised: boolean;
+    };
   };
   /** What a person chose for this computer. */
   'settings.read': { takes: Record<string, never>; gives: Settings };

@@ -1,9 +1,14 @@
+import type { WorkState } from './calls.ts';
+
 /**
  * What a host tells every open page without being asked, so that a second window does not show
  * old work. The page that made the change hears of it too.
  */
 export interface HostEvents {
-  'well.changed': { readonly id: string; readonly revision: number; readonly changedAt: string };
+  /** A well was edited or saved, here or by another program: how far it is now. */
+  'well.changed': WorkState & { readonly id: string; readonly revision: number };
+  /** Wells went into the bin or came out of it, or what lies under the map is another. */
+  'list.changed': Record<string, never>;
 }
 
 export type EventName = keyof HostEvents;

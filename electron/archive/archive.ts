@@ -10,16 +10,20 @@ import {
   type PrintCopy,
 } from './attachments.ts';
 import { checkChains, type ChainCheck } from './check.ts';
+import { editWell, leaveWell, type EditChange, type KeptEdit } from './edit.ts';
 import type { WriteHandle } from './handles.ts';
 import {
+  noWell,
   openRevision,
   openWell,
   revisionsOf,
   type RevisionLine,
   type StoredDocument,
 } from './read.ts';
+import { findMark, listMarks, type WellMark } from './tables/marks.ts';
 import { countWells, listWells, type ListedWell } from './tables/wells.ts';
 import { guarded } from './trouble.ts';
+import { openWorking, type WorkingCopy } from './working.ts';
 import { createWell, saveWell } from './write.ts';
 
 /** What the archive is handed from outside. */
@@ -37,12 +41,25 @@ export interface Archive {
   readonly readOnly?: string;
   count(): Result<number>;
   list(search?: string): Result<readonly ListedWell[]>;
+  /** The newest revision. */
   open(id: string): Result<StoredDocument>;
   openRevision(id: string, revision: number): Result<StoredDocument>;
   revisions(id: string): Result<readonly RevisionLine[]>;
+  /** The well as it is being worked on. */
+  working(id: string): Result<WorkingCopy>;
   create(id: string, document: unknown): Result<StoredDocument>;
-  /** Refused as `staleRevision` when `revision` is not the newest. */
-  save(id: string, revision: number, document: unknown): Result<StoredDocument>;
+  /** Edits the working copy. Refused as `staleEdit` when `upon` is not its newest edit. */
+  edit(id: string, change: Pick<EditChange, 'upon' | 'moves'>): Result<KeptEdit>;
+  /** Makes a revision of the working copy. Refused as `staleEdit` like an edit. */
+  save(id: string, upon: number): Result<StoredDocument>;
+  /** The next opening starts from the working copy as it is. */
+  leave(id: string, upon: number): Result<void>;
+  /** How far a well is. */
+  mark(id: string): Result<WellMark>;
+  /** How far each well is. */
+  marks(): Result<readonly WellMark[]>;
+  /** A number that is another one after another program changed the file. */
+  touched(): Result<number>;
   /** Keeps a file and gives the SHA-256 that records name it by; the same bytes are kept once. */
   attach(file: GivenFile): Result<string>;
   attachment(hash: string): Result<Attachment>;
@@ -75,10 +92,19 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     open: (id) => reading(() => openWell(reader, id)),
     openRevision: (id, revision) => reading(() => openRevision(reader, id, revision)),
     revisions: (id) => reading(() => revisionsOf(reader, id)),
+    working: (id) => reading(() => openWorking(reader, id)),
     create: (id, document) =>
       writing((db) => createWell(db, { id, document, changedAt: world.now() })),
-    save: (id, revision, document) =>
-      writing((db) => saveWell(db, { id, revision, document, changedAt: world.now() })),
+    edit: (id, change) => writing((db) => editWell(db, { id, ...change, changedAt: world.now() })),
+    save: (id, upon) => writing((db) => saveWell(db, { id, upon, changedAt: world.now() })),
+    leave: (id, upon) => writing((db) => leaveWell(db, id, upon)),
+    mark: (id) =>
+      reading(() => {
+        const mark = findMark(reader, id);
+        return mark ? ok(mark) : noWell(id);
+      }),
+    marks: () => reading(() => ok(listMarks(reader))),
+    touched: () => reading(() => ok(reader.pragma('data_version', { simple: true }) as number)),
     attach: (given) => writing((db) => attach(db, given, world.now())),
     attachment: (hash) => reading(() => openAttachment(reader, hash)),
     printCopy: (hash) => reading(() => openPrintCopy(reader, hash)),

@@ -1,32 +1,27 @@
 import { ok, refused, type Result } from '../../core/base/result.ts';
 import { chainStart, linkHash } from './chain.ts';
+import { staleEdit } from './edit.ts';
 import type { WriteHandle } from './handles.ts';
-import { noWell, type StoredDocument } from './read.ts';
+import { noWell, openWell, type StoredDocument } from './read.ts';
 import { findRevision, putRevision } from './tables/revisions.ts';
 import { putSearchText } from './tables/search.ts';
-import { findWell, listed, putWell, type ListedWell } from './tables/wells.ts';
+import { findWell, listed, putWell } from './tables/wells.ts';
+import { putWorking } from './tables/working.ts';
 import { searchText } from './words.ts';
+import { isRevised, workingOf } from './working.ts';
 
-/** A record to be kept as the next revision of a well. */
-export interface NextRevision {
-  readonly id: string;
-  readonly revision: number;
-  readonly changedAt: string;
-  readonly document: unknown;
-}
-
-function put(db: WriteHandle, next: NextRevision, json: string, previousHash: string): void {
+function put(db: WriteHandle, next: StoredDocument, previousHash: string): void {
   const { id, revision, changedAt, document } = next;
   const seq = putWell(db, listed(document, { id, revision, changedAt }));
   putSearchText(db, seq, searchText(document));
-  const link = { wellId: id, number: revision, changedAt, record: json };
+  const link = { wellId: id, number: revision, changedAt, record: JSON.stringify(document) };
   putRevision(db, { ...link, hash: linkHash(previousHash, link) });
 }
 
 /** Puts a new well in, as its revision 1. Refused when the id is taken. */
 export function createWell(
   db: WriteHandle,
-  well: Omit<NextRevision, 'revision'>,
+  well: Omit<StoredDocument, 'revision'>,
 ): Result<StoredDocument> {
   const created = { ...well, revision: 1 };
   return db
@@ -36,36 +31,35 @@ export function createWell(
           'wellExists',
           `The archive has a well with the id ${well.id} already. Open that one, or take the id out of the record to make another well of it.`,
         );
-      put(db, created, JSON.stringify(well.document), chainStart);
+      put(db, created, chainStart);
       return ok(created);
     })
     .immediate();
 }
 
-function stale(well: ListedWell, from: number): Result<never> {
-  const newer = `Revision ${well.revision}, saved at ${well.changedAt}, is newer than revision ${from}, which this was made from.`;
-  return refused(
-    'staleRevision',
-    `${newer} Nothing was saved. Open the well again and make the change there.`,
-  );
-}
-
 /**
- * Keeps a record as the next revision when `revision` is still the newest. A record that is the
- * newest one letter for letter makes no revision.
+ * Makes the next revision of a well's record as it is worked on, when `upon` is still the newest
+ * edit. A record that is the newest revision's already makes none.
  */
-export function saveWell(db: WriteHandle, change: NextRevision): Result<StoredDocument> {
-  const { id, revision } = change;
+export function saveWell(
+  db: WriteHandle,
+  { id, upon, changedAt }: { id: string; upon: number; changedAt: string },
+): Result<StoredDocument> {
   return db
     .transaction((): Result<StoredDocument> => {
       const well = findWell(db, id);
       if (!well) return noWell(id);
-      if (well.revision !== revision) return stale(well, revision);
-      const newest = findRevision(db, id, revision)!;
-      const json = JSON.stringify(change.document);
-      if (json === newest.record) return ok({ ...change, changedAt: newest.changedAt });
-      const next = { ...change, revision: revision + 1 };
-      put(db, next, json, newest.hash);
+      const working = workingOf(db, well);
+      if (!working.ok) return working;
+      if (working.value.edit !== upon) return staleEdit(working.value, upon);
+      const document = working.value.desk.record;
+      const revised = isRevised(db, well, document);
+      if (!revised.ok) return revised;
+      if (revised.value) return openWell(db, id);
+      const { hash } = findRevision(db, id, well.revision)!;
+      const next = { id, revision: well.revision + 1, changedAt, document };
+      put(db, next, hash);
+      putWorking(db, { ...working.value, unrevised: false });
       return ok(next);
     })
     .immediate();

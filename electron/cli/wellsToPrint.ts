@@ -37,7 +37,13 @@ function chooseOne(archive: Archive, all: readonly { number: string }[], choice:
     : misused(`${name} has no well with the number ${choice.number}; it has ${list}.`);
 }
 
-function openWells(archive: Archive, choice: Choice): Result<readonly WellToPrint[]> {
+function sayOlder(calledBy: string, { revision }: { revision: number }, world: World): void {
+  world.complain(
+    `${calledBy}: the sheet shows revision ${revision}; what was typed later is not on it. Save the well in the program to make a revision of it.`,
+  );
+}
+
+function openWells(archive: Archive, choice: Choice, world: World): Result<readonly WellToPrint[]> {
   const listed = archive.list();
   if (!listed.ok) return listed;
   const { number } = choice;
@@ -51,7 +57,9 @@ function openWells(archive: Archive, choice: Choice): Result<readonly WellToPrin
     const stored = archive.open(row.id);
     const well = stored.ok ? storedWell(stored.value) : stored;
     if (!well.ok) return well;
-    wells.push({ ...well.value, calledBy: row.number || row.id });
+    const calledBy = row.number || row.id;
+    if (row.unrevised) sayOlder(calledBy, row, world);
+    wells.push({ ...well.value, calledBy });
   }
   return ok(wells);
 }
@@ -71,7 +79,7 @@ export function wellsToPrint(
   const opened = openArchive(path.resolve(world.folder, file), { now: world.now, mustExist: true });
   if (!opened.ok) return opened;
   try {
-    return openWells(opened.value, choice);
+    return openWells(opened.value, choice, world);
   } finally {
     opened.value.close();
   }

@@ -16,6 +16,8 @@ export interface HostWorld {
   readonly settingsFile?: string;
   /** True where a missing archive is a mistake and not the wish for a new one. */
   readonly mustExist?: boolean;
+  /** Does something again and again, until what it gives back is called. */
+  readonly every?: (milliseconds: number, run: () => void) => () => void;
   /** Is told why today's backup could not be made. */
   readonly onBackupTrouble?: (sentence: string) => void;
 }
@@ -40,16 +42,26 @@ async function backUp(archive: Archive, world: HostWorld): Promise<void> {
   }
 }
 
+/** Milliseconds between two looks for what another program wrote to the archive. */
+const betweenLooks = 1000;
+
+function everySo(milliseconds: number, run: () => void): () => void {
+  const timer = setInterval(run, milliseconds).unref();
+  return () => clearInterval(timer);
+}
+
 /** Opens an archive and the service on it; today's backup is made while work goes on. */
 export function openService(file: string, world: HostWorld): Result<OpenService> {
-  const { clock, newId, settingsFile, mustExist = false } = world;
+  const { clock, newId, settingsFile, mustExist = false, every = everySo } = world;
   const opened = openArchive(file, { now: clock, mustExist });
   if (!opened.ok) return opened;
   const archive = opened.value;
   const settings = settingsFile === undefined ? passingSettings() : settingsIn(settingsFile);
   const service = createService({ archive, fonts: readFonts(), settings, clock, newId });
   const backup = backUp(archive, world);
+  const stopLooking = every(betweenLooks, service.look);
   const close = async () => {
+    stopLooking();
     await backup;
     archive.close();
   };

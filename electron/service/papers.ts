@@ -32,11 +32,14 @@ export function papersHandlers({ archive, fonts, clock }: ServiceParts): Handler
       const well = storedWell(stored.value);
       if (!well.ok) return well;
       const { record, revision } = well.value;
+      const mark = archive.mark(id);
+      if (!mark.ok) return mark;
       const sheet = makeAsBuilt(record, { paper, language, fonts, madeAt: clock(), revision });
       return ok({
         fileName: paperFileName(record, paper, revision, language),
         pdf: Buffer.from(sheet.pdf()).toString('base64'),
         findings: sheet.findings,
+        unrevised: mark.value.unrevised,
       });
     }),
   };

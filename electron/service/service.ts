@@ -6,6 +6,7 @@ import { archiveHandlers } from './archive.ts';
 import type { ServiceParts } from './handlers.ts';
 import { papersHandlers } from './papers.ts';
 import { settingsHandlers } from './settings.ts';
+import { watchArchive } from './watch.ts';
 import { wellsHandlers } from './wells.ts';
 
 /** What every host answers its pages from. */
@@ -14,6 +15,8 @@ export interface Service {
   call<N extends CallName>(name: N, args: Takes<N>): Promise<Answer<N>>;
   /** Listens until the function that it gives back is called. */
   onEvent(listener: (event: HostEvent) => void): () => void;
+  /** Looks whether another program changed the archive, and tells who listens. */
+  look(): void;
 }
 
 interface AnyHandler {
@@ -48,6 +51,7 @@ export function createService(parts: Omit<ServiceParts, 'tell'>): Service {
   const handlers = handlersOf({ ...parts, tell });
   const turn = inTurn();
   return {
+    look: watchArchive(parts.archive, tell),
     async call<N extends CallName>(name: N, args: Takes<N>) {
       const handler = handlers.get(name)!;
       const work = () => handler.run(args);

@@ -1,16 +1,10 @@
-import { ok, refused, type Result } from '../../core/base/result.ts';
+import { ok, type Result } from '../../core/base/result.ts';
 import { troublesBesideFindings } from '../../core/record/consistency.ts';
-import { readRecord, type ReadRecord } from '../../core/record/read.ts';
 import type { StoredWell } from '../../core/contract/calls.ts';
 import type { StoredDocument } from '../archive/read.ts';
+import { readDocument } from '../archive/readDocument.ts';
 
-/** Reads a record in any condition; refused only where none can be made out. */
-export function readDocument(document: unknown): Result<ReadRecord> {
-  const reading = readRecord(document);
-  if (reading.kind === 'ok') return ok(reading);
-  if (reading.kind === 'tooNew') return refused('recordTooNew', reading.sentence);
-  return refused('unreadable', reading.troubles.map(({ sentence }) => sentence).join('; '));
-}
+export { readDocument };
 
 /** A well as pages are given it. */
 export function storedWell(stored: StoredDocument): Result<StoredWell> {

@@ -1,8 +1,9 @@
 import { valueAt } from '../../core/base/recordPath.ts';
-import { ok, refused, type Result } from '../../core/base/result.ts';
+import { ok, type Result } from '../../core/base/result.ts';
 import { troublesBesideFindings } from '../../core/record/consistency.ts';
-import type { StoredWell } from '../../core/contract/calls.ts';
+import type { OpenedWell, StoredWell } from '../../core/contract/calls.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import type { Archive } from '../archive/archive.ts';
 import type { StoredDocument } from '../archive/read.ts';
 import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
 import { readDocument, storedWell } from './stored.ts';
@@ -21,42 +22,62 @@ function shown(stored: Result<StoredDocument>): Result<StoredWell> {
   return stored.ok ? storedWell(stored.value) : stored;
 }
 
-function otherWell(id: string, inRecord: string): Result<never> {
-  return refused(
-    'otherWell',
-    `identity.id: the record is of the well ${inRecord}, and was to be saved as ${id}. Open that well, or put its id back.`,
-  );
+function opened(archive: Archive, id: string): Result<OpenedWell> {
+  const well = shown(archive.open(id));
+  if (!well.ok) return well;
+  const working = archive.working(id);
+  if (!working.ok) return working;
+  const { base, moves, edit, unrevised, changedAt } = working.value;
+  return ok({ ...well.value, working: { base, moves, edit, unrevised, changedAt } });
 }
 
-/** Calls about wells and their revisions. */
+/** Calls about wells, the work on them and their revisions. */
 export function wellsHandlers({ archive, newId, tell }: ServiceParts): Handlers<'wells'> {
-  const tellChanged = ({ id, revision, changedAt }: StoredDocument) =>
-    tell({ name: 'well.changed', data: { id, revision, changedAt } });
+  const tellOf = (id: string) => {
+    const mark = archive.mark(id);
+    if (mark.ok) tell({ name: 'well.changed', data: mark.value });
+  };
   return {
     'wells.list': reads(({ search }) => archive.list(search)),
-    'wells.open': reads(({ id }) => shown(archive.open(id))),
+    'wells.open': reads(({ id }) => opened(archive, id)),
     'wells.openRevision': reads(({ id, revision }) => shown(archive.openRevision(id, revision))),
     'wells.revisions': reads(({ id }) => archive.revisions(id)),
+    'wells.desk': reads(({ id }) => {
+      const working = archive.working(id);
+      const mark = archive.mark(id);
+      if (!working.ok) return working;
+      if (!mark.ok) return mark;
+      const { desk, edit, unrevised, changedAt } = working.value;
+      return ok({ desk, edit, unrevised, changedAt, revision: mark.value.revision });
+    }),
     'wells.create': writes(({ record }) => {
       const id = idIn(record) ?? newId();
       const whole = withId(record, id);
       const reading = readDocument(whole);
       if (!reading.ok) return reading;
       const created = archive.create(id, whole);
-      if (created.ok) tellChanged(created.value);
-      return shown(created);
+      if (!created.ok) return created;
+      tellOf(id);
+      return opened(archive, id);
     }),
-    'wells.save': writes(({ id, revision, record }) => {
-      const reading = readDocument(record);
-      if (!reading.ok) return reading;
-      const inRecord = idIn(record);
-      if (inRecord !== undefined && inRecord !== id) return otherWell(id, inRecord);
-      const saved = archive.save(id, revision, record);
+    'wells.edit': writes(({ id, upon, moves }) => {
+      const kept = archive.edit(id, { upon, moves });
+      if (!kept.ok) return kept;
+      tellOf(id);
+      const { reading, ...state } = kept.value;
+      return ok({ ...state, troubles: troublesBesideFindings(reading) });
+    }),
+    'wells.save': writes(({ id, upon }) => {
+      const before = archive.mark(id);
+      const saved = shown(archive.save(id, upon));
       if (!saved.ok) return saved;
-      if (saved.value.revision !== revision) tellChanged(saved.value);
-      const { changedAt } = saved.value;
-      const troubles = troublesBesideFindings(reading.value);
-      return ok({ revision: saved.value.revision, changedAt, troubles });
+      const { revision, changedAt, troubles } = saved.value;
+      if (before.ok && before.value.revision !== revision) tellOf(id);
+      return ok({ revision, changedAt, troubles });
+    }),
+    'wells.leave': writes(({ id, upon }) => {
+      const left = archive.leave(id, upon);
+      return left.ok ? ok(null) : left;
     }),
   };
 }

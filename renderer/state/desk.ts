@@ -1,14 +1,9 @@
 import { valueAt, type RecordPath } from '../../core/base/recordPath.ts';
-import type { WellRecord } from '../../core/record/schema.ts';
+import type { Desk } from '../../core/record/desk.ts';
 import { setAt } from './edit.ts';
 import type { Field } from './field.ts';
 
-/** What lies before the engineer: the record, and what was typed but is not part of it yet. */
-export interface Desk {
-  readonly record: WellRecord;
-  /** Texts that could not be read, and those of a row that is not complete, by path. */
-  readonly typed: Readonly<Record<RecordPath, string>>;
-}
+export type { Desk };
 
 export function join(base: RecordPath, name: string): RecordPath {
   return base === '' ? name : `${base}.${name}`;

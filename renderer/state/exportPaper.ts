@@ -5,17 +5,23 @@ import type { Folder } from './folder.svelte.ts';
 
 export type PaperSize = 'A4' | 'A3';
 
+/** Why no paper is made while two windows' work waits for a choice; the page has the sentence. */
+export const partedCode = 'parted';
+
 /**
- * The as-built sheet as PDF, of what lies open: it is saved first, since the service makes
- * papers from the archive. Refused when that save is.
+ * The as-built sheet as PDF, of what lies open: a revision is made of it first, since papers show
+ * revisions. Refused when that is.
  */
 export async function exportAsBuilt(
   host: PageHost,
   folder: Folder,
   paper: PaperSize,
 ): Promise<Result<Gives<'papers.asBuilt'>>> {
-  await folder.saving.flush();
-  const { state } = folder.saving;
-  if (state.kind === 'refused') return refused(state.code, state.sentence);
+  if (!folder.readOnly) {
+    await folder.saving.revise();
+    const { state } = folder.saving;
+    if (state.kind === 'refused') return refused(state.code, state.sentence);
+    if (state.kind === 'parted') return refused(partedCode, '');
+  }
   return host.send('papers.asBuilt', { id: folder.id, paper });
 }

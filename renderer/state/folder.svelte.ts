@@ -1,19 +1,15 @@
-import type { RecordPath } from '../../core/base/recordPath.ts';
-import type { StoredWell } from '../../core/contract/calls.ts';
+import { diff } from '../../core/base/patch.ts';
+import { writePath, type RecordPath } from '../../core/base/recordPath.ts';
+import type { Move, OpenedWell } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
-import { deepFreeze } from '../../core/record/freeze.ts';
 import type { WellModel } from '../../core/model/wellModel.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { Desk } from './desk.ts';
-import { begin, push, redo, settle, undo, type History } from './history.ts';
+import { joins, push, redo, settle, undo, type History } from './history.ts';
+import { replay } from './replay.ts';
 import { Saving } from './saving.svelte.ts';
-
-/** How a folder lies open besides its record. */
-interface Lying {
-  readonly typed: Desk['typed'];
-  readonly readOnly: boolean;
-}
+import { liesIn } from './selection.ts';
 
 /** One well as it lies open: its desk with undo, what is selected, and how saving goes. */
 export class Folder {
@@ -26,7 +22,7 @@ export class Folder {
   goal = $state.raw<{ readonly path: RecordPath } | undefined>();
   /** The field under the typing hand: nothing is said of it until the hand leaves it. */
   writing = $state<RecordPath | undefined>();
-  /** Counts what replaces texts under the typing hand: undo, redo, another revision. */
+  /** Counts what replaces texts under the typing hand: undo, redo, rows of another window. */
   turn = $state(0);
   #history: History<Desk>;
   /** What is shown while an edge is held: no step yet, and nothing of it is saved. */
@@ -35,11 +31,11 @@ export class Folder {
   #good: WellModel = resolveWell({ schemaVersion: 1 });
   readonly #resolved;
 
-  constructor(host: PageHost, stored: StoredWell, { typed, readOnly }: Lying) {
-    const record = deepFreeze(stored.record);
-    this.id = stored.id;
-    this.saving = new Saving(host, { ...stored, record });
-    this.#history = $state.raw(begin<Desk>({ record, typed }));
+  constructor(host: PageHost, well: OpenedWell, readOnly = false) {
+    const { base, moves } = well.working;
+    this.id = well.id;
+    this.#history = $state.raw(replay(base, moves));
+    this.saving = new Saving(host, well, this.#history.present, (desk) => this.#takeIn(desk));
     this.readOnly = readOnly;
     this.#resolved = $derived(this.#resolve(this.desk.record));
   }
@@ -59,16 +55,18 @@ export class Folder {
   }
 
   get canUndo(): boolean {
-    return this.#history.past.length > 0;
+    return this.#history.past !== undefined;
   }
 
   get canRedo(): boolean {
-    return this.#history.future.length > 0;
+    return this.#history.future !== undefined;
   }
 
   /** Makes a step; steps with the same key in a row are one for undo. */
   edit(change: (desk: Desk) => Desk, key?: string) {
-    if (!this.readOnly) this.#move(push(this.#history, change(this.#history.present), key));
+    if (this.readOnly) return;
+    const kind = joins(this.#history, key) ? 'amend' : 'edit';
+    this.#move(kind, push(this.#history, change(this.#history.present), key));
   }
 
   /** Shows what a change would make of the last step; without a change, that step again. */
@@ -82,23 +80,17 @@ export class Folder {
   }
 
   undo() {
-    this.#jump(undo(this.#history));
+    this.#jump('undo', undo(this.#history));
   }
 
   redo() {
-    this.#jump(redo(this.#history));
+    this.#jump('redo', redo(this.#history));
   }
 
   /** Selects a place and asks its field to take the typing hand. */
   goTo(path: RecordPath) {
     this.selected = path;
     this.goal = { path };
-  }
-
-  /** Opens the newest revision; what was typed here stays one undo away. */
-  async loadNewest() {
-    const record = await this.saving.takeNewest();
-    if (record) this.#jump(push(this.#history, { record, typed: {} }));
   }
 
   /** A defect in resolving must not take the page away from somebody who types. */
@@ -111,14 +103,27 @@ export class Folder {
     }
   }
 
-  #jump(next: History<Desk>) {
-    this.#move(next);
+  #jump(kind: Move['kind'], next: History<Desk>) {
+    this.#move(kind, next);
     this.turn += 1;
   }
 
-  #move(next: History<Desk>) {
+  #move(kind: Move['kind'], next: History<Desk>) {
+    const before = this.#history.present;
     this.#history = next;
     this.#lifted = undefined;
-    this.saving.changed(next.present.record);
+    if (next.present !== before) this.saving.moved(kind, before, next.present);
+  }
+
+  /**
+   * Another window's work is a step here too. The text under the typing hand stays, unless its
+   * row may have become another one.
+   */
+  #takeIn(desk: Desk) {
+    const changes = diff(this.#history.present.record, desk.record);
+    this.#history = push(this.#history, desk);
+    this.#lifted = undefined;
+    if (changes.some(({ at, to }) => Array.isArray(to) && liesIn(this.writing, writePath(at))))
+      this.turn += 1;
   }
 }

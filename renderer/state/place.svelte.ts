@@ -1,8 +1,7 @@
-import type { ArchiveState, StoredWell, WellRow } from '../../core/contract/calls.ts';
+import type { ArchiveState, OpenedWell, WellRow } from '../../core/contract/calls.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
-import type { Desk } from './desk.ts';
 import { Folder } from './folder.svelte.ts';
 
 /** Where the page is: at the archive's list, or in one well folder. */
@@ -15,8 +14,6 @@ export class Place {
   refusal = $state<string | undefined>();
 
   readonly host: PageHost;
-  /** Texts that could not be read, of folders left, so that they are there again. */
-  readonly #typed: Record<string, Desk['typed']> = {};
   #asked = 0;
 
   constructor(host: PageHost) {
@@ -26,7 +23,7 @@ export class Place {
 
   #heard({ name, data }: HostEvent) {
     if (name !== 'well.changed') return;
-    if (this.folder?.id === data.id) this.folder.saving.heard(data.revision);
+    if (this.folder?.id === data.id) this.folder.saving.heard(data);
     if (!this.folder) void this.list();
   }
 
@@ -60,22 +57,21 @@ export class Place {
     this.folder?.goTo('identity.number');
   }
 
-  #lay(stored: StoredWell) {
-    const typed = this.#typed[stored.id] ?? {};
-    const readOnly = this.archive?.readOnly ?? false;
-    this.folder = new Folder(this.host, stored, { typed, readOnly });
+  #lay(well: OpenedWell) {
+    this.folder = new Folder(this.host, well, this.archive?.readOnly);
   }
 
   /**
-   * Back to the list as soon as the record is saved; where that is refused the folder stays open,
-   * unless leaving is insisted on. Gives whether it was left.
+   * Back to the list as soon as a revision was made of what was typed; where that is refused the
+   * folder stays open, unless leaving is insisted on. Gives whether it was left.
    */
   async leave(insist = false): Promise<boolean> {
     const { folder } = this;
-    await folder?.saving.flush();
-    if (folder && folder.saving.state.kind !== 'saved' && !insist) return false;
+    if (folder && !folder.readOnly) {
+      const left = await folder.saving.leave();
+      if (!left && !insist) return false;
+    }
     folder?.saving.stop();
-    if (folder) this.#typed[folder.id] = folder.desk.typed;
     this.folder = undefined;
     await this.list();
     return true;

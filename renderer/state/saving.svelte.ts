@@ -1,12 +1,8 @@
-import type { StoredWell } from '../../core/contract/calls.ts';
+import type { Desk, Move, OpenedWell } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
-import { deepFreeze } from '../../core/record/freeze.ts';
-import type { WellRecord } from '../../core/record/schema.ts';
 import { unreachable } from '../host/pageHost.ts';
-import { makeSaver, type Saver, type SaveState } from './saver.ts';
-
-/** The archive's refusal of a save upon a revision that is no longer the newest. */
-export const staleCode = 'staleRevision';
+import type { Choice } from './merge.ts';
+import { Saver, type Mark, type SaverWorld, type SaveState } from './saver.ts';
 
 const after = (milliseconds: number, run: () => void) => {
   const timer = setTimeout(run, milliseconds);
@@ -16,80 +12,94 @@ const after = (milliseconds: number, run: () => void) => {
 /** How saving of one open well goes, for the page to show. */
 export class Saving {
   state = $state.raw<SaveState>({ kind: 'waiting' });
-  /** What the last save found wrong in the record, as sentences. */
+  /** What the last call found wrong in the record, as sentences. */
   troubles = $state.raw<readonly string[]>([]);
+  /** The newest revision. */
   revision = $state(0);
-  /** The newest revision that the page has heard of. */
-  newest = $state(0);
+  /** Something is on disk that is in no revision yet. */
+  unrevised = $state(false);
 
   readonly #host: PageHost;
   readonly #id: string;
   readonly #saver: Saver;
+  #edit = 0;
 
-  constructor(host: PageHost, stored: StoredWell) {
+  /** `lay` puts a desk down in which another window's work was taken in. */
+  constructor(host: PageHost, well: OpenedWell, desk: Desk, lay: SaverWorld['lay']) {
     this.#host = host;
-    this.#id = stored.id;
-    this.#say({ kind: 'saved', at: stored.changedAt }, stored.revision);
-    const world = {
-      save: (record: WellRecord, upon: number) => this.#send(record, upon),
-      after,
-      now: () => performance.now(),
-      say: (state: SaveState, revision: number) => this.#say(state, revision),
-    };
-    const { record, revision, changedAt: at } = stored;
-    this.#saver = makeSaver(world, { record, revision, at, unreachable, stale: staleCode });
+    this.#id = well.id;
+    const { edit, unrevised, changedAt } = well.working;
+    const mark = { edit, unrevised, changedAt, revision: well.revision };
+    const start = { desk, mark, revisedAt: well.changedAt, unreachable, stale: 'staleEdit' };
+    this.#saver = new Saver({ ...this.#calls(), lay, after, ...this.#page() }, start);
   }
 
-  async #send(record: WellRecord, upon: number) {
-    const answer = await this.#host.send('wells.save', { id: this.#id, revision: upon, record });
-    if (answer.ok) this.troubles = answer.value.troubles.map(({ sentence }) => sentence);
+  #calls(): Pick<SaverWorld, 'edit' | 'save' | 'desk'> {
+    const [host, id] = [this.#host, this.#id];
+    return {
+      edit: async (upon, moves) => this.#judged(await host.send('wells.edit', { id, upon, moves })),
+      save: async (upon) => this.#judged(await host.send('wells.save', { id, upon })),
+      desk: () => host.send('wells.desk', { id }),
+    };
+  }
+
+  #page(): Pick<SaverWorld, 'now' | 'say'> {
+    return {
+      now: () => performance.now(),
+      say: (state, { revision, unrevised, edit }) => {
+        this.state = state;
+        this.revision = revision;
+        this.unrevised = unrevised;
+        this.#edit = edit;
+      },
+    };
+  }
+
+  #judged<A extends { ok: boolean; value?: { troubles: readonly { sentence: string }[] } }>(
+    answer: A,
+  ): A {
+    if (answer.value) this.troubles = answer.value.troubles.map(({ sentence }) => sentence);
     return answer;
   }
 
-  #say(state: SaveState, revision: number) {
-    this.state = state;
-    this.revision = revision;
-    this.heard(revision);
+  /** All that was typed is on disk. */
+  get isKept(): boolean {
+    return this.state.kind === 'kept';
   }
 
-  /** The host told of a revision, made here or in another window. */
-  heard(revision: number) {
-    this.newest = Math.max(this.newest, revision);
+  /** The host told how far the well is, by this window's doing or another's. */
+  heard(mark: Mark) {
+    this.#saver.heard(mark);
   }
 
-  changed(record: WellRecord) {
-    this.#saver.changed(record);
+  moved(kind: Move['kind'], before: Desk, after: Desk) {
+    this.#saver.moved(kind, before, after);
   }
 
+  /** Puts on disk now what is not there yet. */
   flush(): Promise<void> {
     return this.#saver.flush();
   }
 
+  /** The same, and makes a revision of it. */
+  revise(): Promise<void> {
+    return this.#saver.revise();
+  }
+
+  /** The same, and lets the next opening start from there. Gives whether it was done. */
+  async leave(): Promise<boolean> {
+    await this.revise();
+    if (!this.isKept) return false;
+    if (this.#edit > 0) await this.#host.send('wells.leave', { id: this.#id, upon: this.#edit });
+    return true;
+  }
+
+  /** Says whose work stands where two windows changed the same place. */
+  choose(choice: Choice): Promise<void> {
+    return this.#saver.choose(choice);
+  }
+
   stop() {
     this.#saver.stop();
-  }
-
-  async #open(): Promise<StoredWell | undefined> {
-    const answer = await this.#host.send('wells.open', { id: this.#id });
-    if (answer.ok) return answer.value;
-    this.state = { kind: 'refused', ...answer.error };
-    return undefined;
-  }
-
-  /** Goes on from the newest revision, whose record comes back frozen. */
-  async takeNewest(): Promise<WellRecord | undefined> {
-    const stored = await this.#open();
-    if (!stored) return undefined;
-    const record = deepFreeze(stored.record);
-    this.#saver.rebase(stored.revision, stored.changedAt, record);
-    return record;
-  }
-
-  /** Saves what lies here as the revision after the newest. */
-  async keepMine() {
-    const stored = await this.#open();
-    if (!stored) return;
-    this.#saver.rebase(stored.revision, stored.changedAt);
-    await this.flush();
   }
 }

@@ -94,6 +94,7 @@ const deaf = {
 export function openFolder(parts: Partial<WellRecord>, readOnly = false): Folder {
   const record: WellRecord = { schemaVersion: 1, ...parts };
   const changedAt = '2025-03-09T07:05:00Z';
+  const working = { base: { record, typed: {} }, moves: [], edit: 0, unrevised: false, changedAt };
   const stored = { id: 'w', revision: 1, changedAt, record, document: record, troubles: [] };
-  return new Folder(deaf, stored, { typed: {}, readOnly });
+  return new Folder(deaf, { ...stored, working }, readOnly);
 }

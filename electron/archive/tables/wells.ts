@@ -14,8 +14,13 @@ export interface ListedWell {
   /** Deepest point, metres below ground; absent when not known. */
   readonly depthM?: number;
   readonly revision: number;
+  /** Something was typed that is in no revision yet. */
+  readonly unrevised: boolean;
   readonly changedAt: string;
 }
+
+/** What a well's line is written from; the rest of it is its working copy's. */
+export type WrittenWell = Omit<ListedWell, 'unrevised'>;
 
 interface Row {
   readonly id: string;
@@ -29,20 +34,29 @@ interface Row {
   readonly changed_at: string;
 }
 
-function rowOf({ depthM, changedAt, ...well }: ListedWell): Row {
+export interface ListedRow extends Row {
+  readonly unrevised: 0 | 1;
+}
+
+function rowOf({ depthM, changedAt, ...well }: WrittenWell): Row {
   return { ...well, depth_m: depthM ?? null, changed_at: changedAt };
 }
 
-function wellOf({ depth_m, changed_at, state, ...row }: Row): ListedWell {
+export function wellOf({ depth_m, changed_at, state, unrevised, ...row }: ListedRow): ListedWell {
   return {
     ...row,
     state: stateOf(state),
+    unrevised: unrevised === 1,
     changedAt: changed_at,
     ...(depth_m === null ? {} : { depthM: depth_m }),
   };
 }
 
 const columns = 'id, number, name, district, village, state, depth_m, revision, changed_at';
+
+/** Lines with what their working copies add; a well that was never edited has none. */
+export const listedColumns = `${columns}, EXISTS (
+  SELECT 1 FROM working WHERE well_id = id AND unrevised = 1) AS unrevised`;
 
 function stateOf(value: unknown): WellState | '' {
   return wellStates.find((state) => state === value) ?? '';
@@ -51,8 +65,8 @@ function stateOf(value: unknown): WellState | '' {
 /** Reads the columns from a record in any condition: half-typed work is listed too. */
 export function listed(
   record: unknown,
-  kept: Pick<ListedWell, 'id' | 'revision' | 'changedAt'>,
-): ListedWell {
+  kept: Pick<WrittenWell, 'id' | 'revision' | 'changedAt'>,
+): WrittenWell {
   const text = (path: string) => {
     const value = valueAt(record, path);
     return typeof value === 'string' ? value.trim() : '';
@@ -88,18 +102,25 @@ function deepestFoot(intervals: unknown): number | undefined {
 export function listWells(db: ReadHandle, search = ''): ListedWell[] {
   const order = 'ORDER BY district, number, seq';
   if (search.trim() === '')
-    return db.prepare<[], Row>(`SELECT ${columns} FROM well ${order}`).all().map(wellOf);
+    return db
+      .prepare<[], ListedRow>(`SELECT ${listedColumns} FROM well ${order}`)
+      .all()
+      .map(wellOf);
   const words = everyWord(search);
   if (words === '') return [];
   const found = `SELECT rowid FROM well_search WHERE well_search MATCH ?`;
   return db
-    .prepare<[string], Row>(`SELECT ${columns} FROM well WHERE seq IN (${found}) ${order}`)
+    .prepare<[string], ListedRow>(
+      `SELECT ${listedColumns} FROM well WHERE seq IN (${found}) ${order}`,
+    )
     .all(words)
     .map(wellOf);
 }
 
 export function findWell(db: ReadHandle, id: string): ListedWell | undefined {
-  const row = db.prepare<[string], Row>(`SELECT ${columns} FROM well WHERE id = ?`).get(id);
+  const row = db
+    .prepare<[string], ListedRow>(`SELECT ${listedColumns} FROM well WHERE id = ?`)
+    .get(id);
   return row && wellOf(row);
 }
 
@@ -108,7 +129,7 @@ export function countWells(db: ReadHandle): number {
 }
 
 /** Writes a well's line, new or changed, and gives its seq. */
-export function putWell(db: WriteHandle, well: ListedWell): number {
+export function putWell(db: WriteHandle, well: WrittenWell): number {
   return db
     .prepare<[Row], number>(
       `INSERT INTO well (${columns})

@@ -1,22 +1,23 @@
 export const saving = {
-  saved: (time: string, revision: number) => `Saved at ${time}, revision ${revision}`,
-  waiting: 'Not saved yet',
-  saving: 'Saving …',
-  notSaved: (sentence: string) => `Not saved: ${sentence}`,
+  revised: (time: string, revision: number) => `Revision ${revision} saved at ${time}`,
+  kept: (time: string, revision: number) => `On disk at ${time}, not in revision ${revision}`,
+  waiting: 'Not on disk yet',
+  saving: 'Writing to disk …',
+  refused: (sentence: string) => `Not on disk: ${sentence}`,
   unread: (n: number) =>
     n === 1
-      ? 'One entry cannot be read yet and is not part of the record.'
-      : `${n} entries cannot be read yet and are not part of the record.`,
-  loadNewer: 'Load the newer revision',
-  loadNewerHint: 'What you typed comes back with Undo.',
-  keepMine: 'Save mine as a newer revision',
-  stale: (revision: number) =>
-    `Not saved: revision ${revision} of this well was saved elsewhere after you opened it. Choose which to go on with; nothing that you typed is lost.`,
+      ? 'One entry cannot be read yet. It is kept, and is not part of the record.'
+      : `${n} entries cannot be read yet. They are kept, and are not part of the record.`,
+  parted:
+    'Another window changed the same place. Choose whose work stands there; the other comes back with Undo.',
+  takeTheirs: 'Take the other window’s',
+  keepMine: 'Keep mine',
   again: 'Try again',
-  leave: 'Leave without saving',
-  stays: 'This window stays open, since not all that was typed is saved.',
+  leave: 'Leave without it',
+  stays: 'This window stays open, since not all that was typed is on disk.',
   close: 'Close all the same',
-  changedElsewhere: (revision: number) =>
-    `This well was changed elsewhere: revision ${revision} is newer than the one open here.`,
-  troubles: (n: number) => (n === 1 ? 'Saved with one trouble:' : `Saved with ${n} troubles:`),
+  troubles: (n: number) =>
+    n === 1 ? 'One trouble in the record:' : `${n} troubles in the record:`,
+  paperIsOlder: (revision: number) =>
+    `It shows revision ${revision}, without what was typed later.`,
 };
