@@ -57,7 +57,7 @@ export const fields = {
   diameter: 'Diameter',
   log: 'Log',
   material: 'Material',
-  qualifiers: 'With (sand; very silt)',
+  qualifiers: 'With',
   grain: 'Grain size',
   grainScheme: 'Grain scale',
   colour: 'Colour',

@@ -1,4 +1,6 @@
 import { archive } from './archive.ts';
+import { codes } from './codes.ts';
+import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { reading } from './reading.ts';
@@ -18,6 +20,8 @@ export const english = {
   saving,
   findings,
   table,
+  entry,
+  codes,
   reading,
   sheet,
   defect: (words: string) =>

@@ -1,5 +1,7 @@
 import type { InterfaceWords } from '../catalogue.ts';
 import { english } from '../en/index.ts';
+import { codes } from './codes.ts';
+import { entry } from './entry.ts';
 import { saving } from './saving.ts';
 
 /** Every text of the interface in French. */
@@ -7,5 +9,7 @@ export const french: InterfaceWords = {
   ...english,
   tag: 'fr-FR',
   itself: 'Français',
+  entry,
+  codes,
   saving,
 };
