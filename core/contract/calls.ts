@@ -5,6 +5,7 @@ import type { Desk, Move } from '../record/desk.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { WellState } from '../record/identity.ts';
 import type { Trouble } from '../record/trouble.ts';
+import type { AttachmentCalls } from './attachments.ts';
 import type { Settings } from './settingsShape.ts';
 
 /** One line of the archive's list of wells. */
@@ -83,7 +84,7 @@ export interface ArchiveCheck {
  * Every call that the page may send, with what it takes and what it gives. Arguments and answers
  * are JSON. A refusal comes back as a value; a throw is a defect.
  */
-export interface Calls {
+export interface Calls extends AttachmentCalls {
   'archive.state': { takes: Record<string, never>; gives: ArchiveState };
   /** Goes through every revision's hash; broken ones come back by well and revision. */
   'archive.check': { takes: Record<string, never>; gives: ArchiveCheck };

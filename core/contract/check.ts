@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { writePath, type PathStep } from '../base/recordPath.ts';
 import { ok, refused, type Result } from '../base/result.ts';
 import { archiveArguments } from './archive.ts';
+import { attachmentsArguments } from './attachments.ts';
 import type { CallName, Takes } from './calls.ts';
 import { papersArguments } from './papers.ts';
 import { settingsArguments } from './settings.ts';
@@ -28,6 +29,7 @@ export function joinAreas<T>(areas: readonly Readonly<Record<string, T>>[]): Map
 const schemas = joinAreas<z.ZodType>([
   archiveArguments,
   wellsArguments,
+  attachmentsArguments,
   papersArguments,
   settingsArguments,
 ]);

@@ -1,4 +1,5 @@
 import type { IncomingMessage } from 'node:http';
+import { largestFileText } from '../../core/contract/attachments.ts';
 import type { Answer, CallName } from '../../core/contract/calls.ts';
 import { callPath } from '../../core/contract/host.ts';
 import { answerCall } from '../service/answer.ts';
@@ -6,6 +7,13 @@ import type { Service } from '../service/service.ts';
 
 /** Largest body of a call, bytes: a record with its drawn marks many times over. */
 export const largestBody = 8 * 1024 * 1024;
+
+/** A file travels with its copy for print, which is smaller than any call. */
+const largestFileBody = largestFileText + largestBody;
+
+function largestBodyOf(name: string): number {
+  return name === 'attachments.put' ? largestFileBody : largestBody;
+}
 
 /** Status and body of an answer to a call. */
 export interface CallResponse {
@@ -18,15 +26,15 @@ function refusedWith(status: number, code: string, sentence: string): CallRespon
 }
 
 /** The body as text, or undefined when it is too large. */
-async function readBody(request: IncomingMessage): Promise<string | undefined> {
+async function readBody(request: IncomingMessage, largest: number): Promise<string | undefined> {
   const parts: Buffer[] = [];
   let size = 0;
   for await (const part of request as AsyncIterable<Buffer>) {
     size += part.length;
     // Read to its end all the same: a browser shows no answer that comes before it has sent all.
-    if (size <= largestBody) parts.push(part);
+    if (size <= largest) parts.push(part);
   }
-  if (size > largestBody) return undefined;
+  if (size > largest) return undefined;
   return Buffer.concat(parts).toString('utf8');
 }
 
@@ -47,12 +55,14 @@ export async function respondToCall(
 ): Promise<CallResponse> {
   if (request.headers['content-type']?.split(';')[0]?.trim() !== 'application/json')
     return refusedWith(415, 'notJson', 'Send the arguments as application/json.');
-  const text = await readBody(request);
+  const name = pathName.slice(callPath.length);
+  const largest = largestBodyOf(name);
+  const text = await readBody(request, largest);
   if (text === undefined)
     return refusedWith(
       413,
       'tooLarge',
-      `A call takes at most ${largestBody / 2 ** 20} MB of JSON.`,
+      `A call takes at most ${Math.floor(largest / 2 ** 20)} MB of JSON.`,
     );
   const args = parsed(text);
   if (!args) return refusedWith(400, 'notJson', 'The arguments are not JSON. Send a JSON object.');

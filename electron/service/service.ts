@@ -3,6 +3,7 @@ import type { Answer, CallName, Takes } from '../../core/contract/calls.ts';
 import { joinAreas } from '../../core/contract/check.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import { archiveHandlers } from './archive.ts';
+import { attachmentsHandlers } from './attachments.ts';
 import type { ServiceParts } from './handlers.ts';
 import { papersHandlers } from './papers.ts';
 import { settingsHandlers } from './settings.ts';
@@ -28,6 +29,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
   const areas = [
     archiveHandlers(parts),
     wellsHandlers(parts),
+    attachmentsHandlers(parts),
     papersHandlers(parts),
     settingsHandlers(parts),
   ];

@@ -2,6 +2,7 @@ import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { largestFile } from '../../../core/contract/attachments.ts';
 import { largestBody } from '../../../electron/loopback/callRoute.ts';
 import { startLoopback, type Loopback } from '../../../electron/loopback/server.ts';
 import { freshFolder, record } from '../archive/sample.ts';
@@ -165,6 +166,17 @@ describe('a call', () => {
     expect((await post('application/json', '{')).status).toBe(400);
     const large = await post('application/json', `{"search":"${'x'.repeat(largestBody)}"}`);
     expect(large.status).toBe(413);
+  });
+});
+
+describe('a file', () => {
+  it('may be larger than any other call, as large as an archive takes', async () => {
+    const whole = Buffer.alloc(largestFile);
+    whole.write('%PDF-1.7');
+    const kept = await call('attachments.put', { data: whole.toString('base64') });
+    expect(JSON.parse(kept.body)).toMatchObject({ ok: true, value: { bytes: largestFile } });
+    const further = 'A'.repeat(2 * largestFile);
+    expect((await call('attachments.put', { data: further })).status).toBe(413);
   });
 });
 
