@@ -1,6 +1,9 @@
+import type { Language } from '../../core/base/language.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import { papers, type Paper, type PaperName } from '../../core/drawing/paper.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
+import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
+import type { SheetWords } from '../../core/drawing/words/words.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import type { WellModel } from '../../core/model/wellModel.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
@@ -14,19 +17,26 @@ export interface DrawnSheet {
   readonly model: WellModel;
   readonly paper: Paper;
   readonly drawing: Drawing;
+  /** Words of the sheet's language. */
+  readonly words: SheetWords;
 }
 
 export const paperNames: readonly PaperName[] = ['A4', 'A3'];
 
 /** The as-built sheet of a record, made at a fixed moment. */
-export function drawSheet(record: WellRecord, name: PaperName): DrawnSheet {
+export function drawSheet(
+  record: WellRecord,
+  name: PaperName,
+  language: Language = 'en',
+): DrawnSheet {
   const model = resolveWell(record);
   const drawing = drawAsBuilt(record, model, {
     paper: name,
+    language,
     fonts: fonts.metrics,
     madeAt: '2026-01-31T12:00:00+00:00',
     paperId: '0123456789abcdef0123456789abcdef',
     revision: 3,
   });
-  return { record, model, paper: papers[name], drawing };
+  return { record, model, paper: papers[name], drawing, words: sheetWordsIn(language) };
 }

@@ -22,3 +22,17 @@ it.each(paperNames)('sheets of wells with all that people write keep every law o
     { numRuns: 200, seed: 20260201 },
   );
 });
+
+const elsewhere = [
+  ['A4', 'fr'],
+  ['A3', 'pt'],
+] as const;
+
+it.each(elsewhere)('they keep them on %s in %s too', (paper, language) => {
+  fc.assert(
+    fc.property(wordyWell, (record) => {
+      expect(brokenBy(drawSheet(record, paper, language))).toEqual({});
+    }),
+    { numRuns: 60, seed: 20260202 },
+  );
+});

@@ -1,4 +1,6 @@
+import { languages } from '../../core/base/language.ts';
 import type { Page, PathItem } from '../../core/drawing/items.ts';
+import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import { capitalsHigh } from './measure.ts';
 import { groupsNamed, isText, textsOn, placedOn, type Placed } from './placed.ts';
 
@@ -14,8 +16,16 @@ export interface Ruler {
   depthAt(y: number): number;
 }
 
+/** A figure of a sheet as a number, whichever mark its language sets. */
+export function numberOf(figure: string): number {
+  return Number(figure.replace(',', '.'));
+}
+
+const depthBars = languages.map((language) => sheetWordsIn(language).scaleBars.depth);
+const statedScale = new RegExp(`^(?:${depthBars.join('|')}) 1:(\\d+)$`);
+
 function scaleOn(page: Page): number | undefined {
-  const says = textsOn(page).map(({ item }) => /^depths 1:(\d+)$/.exec(item.text)?.[1]);
+  const says = textsOn(page).map(({ item }) => statedScale.exec(item.text)?.[1]);
   const found = says.find((one) => one !== undefined);
   return found === undefined ? undefined : Number(found);
 }
@@ -39,7 +49,7 @@ export function rulerOf(page: Page): Ruler | undefined {
     const middle = item.y - capitalsHigh(item.em) / 2;
     const y = ticks.find((tick) => Math.abs(tick - middle) < 0.01);
     if (y === undefined) throw new Error(`the figure ${item.text} stands at no tick`);
-    return { depthM: Number(item.text), y };
+    return { depthM: numberOf(item.text), y };
   });
   const [first] = figures;
   if (!first) throw new Error('the ruler has no figure');

@@ -2,7 +2,7 @@ import type { RecordPath } from '../../base/recordPath.ts';
 import type { PaperMm } from '../../base/units.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { baseline, letter } from '../letters.ts';
+import { baseline, letter, widthOf, wrapped } from '../letters.ts';
 import { lineHeight, solid } from '../pens.ts';
 import { line } from '../shapes.ts';
 
@@ -39,6 +39,55 @@ export interface TableRow {
   readonly cells: readonly string[];
   readonly bold?: boolean;
   readonly source?: RecordPath | undefined;
+  /** A further line of the row above it. */
+  readonly continues?: boolean;
+}
+
+/** Kept free at the right of a cell. */
+const cellGap: PaperMm = 0.8;
+
+/** The columns with the room that their words need; the widest of them gives and takes it. */
+export function fittingColumns(
+  kit: Kit,
+  columns: readonly TableColumn[],
+  rows: readonly TableRow[],
+): TableColumn[] {
+  const needs = columns.map(({ width }, at) => {
+    const widest = rows.map(({ cells, bold }) =>
+      widthOf(kit, cells[at] ?? '', { face: bold ? 'bold' : 'regular' }),
+    );
+    const need = Math.max(0, ...widest) + cellGap;
+    return { need, fits: need <= width };
+  });
+  if (needs.every(({ fits }) => fits)) return [...columns];
+  const most = Math.max(...columns.map(({ width }) => width));
+  const taker = columns.findIndex(({ width }) => width === most);
+  const total = columns.reduce((sum, { width }) => sum + width, 0);
+  const others = needs.reduce((sum, { need }, at) => sum + (at === taker ? 0 : need + cellGap), 0);
+  return columns.map((column, at) => ({
+    ...column,
+    width: at === taker ? total - others : needs[at]!.need + cellGap,
+  }));
+}
+
+/** Rows of which one cell goes on on further lines where it is too wide for its column. */
+export function unfolded(
+  kit: Kit,
+  rows: readonly TableRow[],
+  at: number,
+  width: PaperMm,
+): TableRow[] {
+  return rows.flatMap((row) => {
+    const look = { face: row.bold ? 'bold' : 'regular' } as const;
+    const [first = '', ...more] = wrapped(kit, row.cells[at] ?? '', width - cellGap, look);
+    const cells = row.cells.map((cell, one) => (one === at ? first : cell));
+    const under = more.map((text) => ({
+      ...row,
+      cells: row.cells.map((_, one) => (one === at ? text : '')),
+      continues: true,
+    }));
+    return [{ ...row, cells }, ...under];
+  });
 }
 
 /**
@@ -53,9 +102,11 @@ export function rowsWithin(
 ): TableRow[] {
   const most = Math.max(1, Math.floor(height / lineHeight('small') + 1e-9));
   if (rows.length <= most) return [...rows];
-  const says = `${rows.length - most + 1} ${kit.words.moreFindings}`;
-  const cells = [...Array<string>(at).fill(''), says];
-  return [...rows.slice(0, most - 1), { cells }];
+  let kept = most - 1;
+  while (kept > 0 && rows[kept]!.continues) kept -= 1;
+  const left = rows.slice(kept).filter(({ continues }) => !continues).length;
+  const cells = [...Array<string>(at).fill(''), `${left} ${kit.words.moreFindings}`];
+  return [...rows.slice(0, kept), { cells }];
 }
 
 /** Rows of cells on the small line pitch; a text too wide for its cell is cut. */
@@ -70,12 +121,12 @@ export function drawRows(
   return rows.flatMap(({ cells, bold, source }, rowAt) => {
     let left = x;
     return columns.flatMap(({ width, anchor }, at) => {
-      const start = anchor === 'start' ? left : left + width - 0.8;
+      const start = anchor === 'start' ? left : left + width - cellGap;
       left += width;
       return letter(kit, cells[at] ?? '', start, y + rowAt * pitch + baseline('small'), {
         anchor,
         face: bold ? 'bold' : 'regular',
-        widest: width - 0.8,
+        widest: width - cellGap,
         source,
       });
     });

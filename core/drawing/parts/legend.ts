@@ -3,7 +3,7 @@ import type { Stratum, WellModel } from '../../model/wellModel.ts';
 import { hatchFor, hatchForFill } from '../hatches/index.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { baseline, letter } from '../letters.ts';
+import { baseline, letter, widthOf } from '../letters.ts';
 import { dashed, lineHeight, solid } from '../pens.ts';
 import { corners, hatched, line, rectangle } from '../shapes.ts';
 import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
@@ -63,30 +63,72 @@ function contactEntries(kit: Kit, strata: readonly Stratum[]): LegendEntry[] {
   ];
 }
 
+/** What an entry takes across: swatch, gap, words, gap. */
+function entryWidth(kit: Kit, { says }: LegendEntry): PaperMm {
+  return swatch.width + 1.2 + widthOf(kit, says) + 0.6;
+}
+
+/**
+ * Entries in as many columns as hold their words whole, read down each column: all of one width
+ * where that will do, else each as wide as its longest entry asks.
+ */
+function columnsOf(kit: Kit, entries: readonly LegendEntry[], width: PaperMm): Column[] {
+  const most = Math.max(1, Math.floor(width / leastColumn));
+  for (let count = most; count > 1; count -= 1) {
+    const rows = Math.ceil(entries.length / count);
+    const parts = Array.from({ length: count }, (_, at) =>
+      entries.slice(at * rows, (at + 1) * rows),
+    );
+    const needs = parts.map((part) => Math.max(0, ...part.map((one) => entryWidth(kit, one))));
+    if (needs.every((need) => need <= width / count))
+      return parts.map((part) => ({ entries: part, width: width / count }));
+    const spare = (width - needs.reduce((sum, need) => sum + need, 0)) / count;
+    if (spare >= 0) return parts.map((part, at) => ({ entries: part, width: needs[at]! + spare }));
+  }
+  return [{ entries, width }];
+}
+
+interface Column {
+  readonly entries: readonly LegendEntry[];
+  readonly width: PaperMm;
+}
+
+function drawColumn(kit: Kit, { entries, width }: Column, x: PaperMm, y: PaperMm): Item[] {
+  return entries.flatMap((entry, at) => {
+    const top = y + at * pitch;
+    const text = top + (swatch.height - lineHeight('small')) / 2 + baseline('small');
+    return [
+      ...entry.draw(x, top),
+      ...letter(kit, entry.says, x + swatch.width + 1.2, text, {
+        widest: width - swatch.width - 1.8,
+      }),
+    ];
+  });
+}
+
 /** A legend of what this sheet uses, and of nothing else. */
 export function layLegend(kit: Kit, model: WellModel, width: PaperMm): Block {
-  const columns = Math.max(1, Math.floor(width / leastColumn));
-  const entries = [
-    ...groundEntries(kit, model.strata),
-    ...contactEntries(kit, model.strata),
-    ...fillEntries(kit, model),
-    ...signEntries(kit, model),
-  ];
-  const rows = Math.ceil(entries.length / columns);
-  const column = width / columns;
-  const draw = (x: PaperMm, y: PaperMm): Item[] => [
-    ...blockTitle(kit, kit.words.legend.title, x, y, width),
-    ...entries.flatMap((entry, at) => {
-      const left = x + Math.floor(at / rows) * column;
-      const top = y + blockTitleHeight + (at % rows) * pitch;
-      const text = top + (swatch.height - lineHeight('small')) / 2 + baseline('small');
-      return [
-        ...entry.draw(left, top),
-        ...letter(kit, entry.says, left + swatch.width + 1.2, text, {
-          widest: column - swatch.width - 1.8,
-        }),
-      ];
-    }),
-  ];
+  const columns = columnsOf(
+    kit,
+    [
+      ...groundEntries(kit, model.strata),
+      ...contactEntries(kit, model.strata),
+      ...fillEntries(kit, model),
+      ...signEntries(kit, model),
+    ],
+    width,
+  );
+  const rows = Math.max(...columns.map(({ entries }) => entries.length));
+  const draw = (x: PaperMm, y: PaperMm): Item[] => {
+    let left = x;
+    return [
+      ...blockTitle(kit, kit.words.legend.title, x, y, width),
+      ...columns.flatMap((column) => {
+        const items = drawColumn(kit, column, left, y + blockTitleHeight);
+        left += column.width;
+        return items;
+      }),
+    ];
+  };
   return { height: blockTitleHeight + rows * pitch + blockPad, draw };
 }

@@ -5,7 +5,7 @@ import type { WellRecord } from '../../record/schema.ts';
 import { dayFigure, depthFigure, momentFigure, plainFigure } from '../figures.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { lettered, wrapped } from '../letters.ts';
+import { lettered, widthOf, wrapped } from '../letters.ts';
 import { lineHeight } from '../pens.ts';
 import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
 import { fact, type Fact } from './fact.ts';
@@ -165,8 +165,13 @@ export function factsOf(kit: Kit, record: WellRecord, model: WellModel): Fact[] 
   ];
 }
 
-/** Width of the column of names. */
-const whatWidth: PaperMm = 19;
+/** Width of the column of names; longer names make it wider. */
+const leastNames: PaperMm = 19;
+
+function namesWidth(kit: Kit, facts: readonly Fact[]): PaperMm {
+  return Math.max(leastNames, ...facts.map(({ what }) => widthOf(kit, what) + 1.2));
+}
+
 /** A fact that needs more lines is cut, so that one long remark does not push the rest out. */
 const mostLines = 2;
 const between: PaperMm = 4;
@@ -187,12 +192,18 @@ function halves(rows: readonly FactRow[]): [FactRow[], FactRow[]] {
 }
 
 /** Names and facts side by side, from the upper left corner down. */
-function drawFacts(kit: Kit, rows: readonly FactRow[], x: PaperMm, y: PaperMm): Item[] {
+function drawFacts(
+  kit: Kit,
+  rows: readonly FactRow[],
+  names: PaperMm,
+  x: PaperMm,
+  y: PaperMm,
+): Item[] {
   let top = y;
   return rows.flatMap(({ what, lines, source }) => {
     const items = [
-      ...lettered(kit, [what], x, top, { source, widest: whatWidth - 1 }),
-      ...lettered(kit, lines, x + whatWidth, top, { source }),
+      ...lettered(kit, [what], x, top, { source }),
+      ...lettered(kit, lines, x + names, top, { source }),
     ];
     top += lines.length * lineHeight('small');
     return items;
@@ -208,9 +219,11 @@ export function layParticulars(
   columns: 1 | 2 = 1,
 ): Block | undefined {
   const each = columns === 1 ? width : (width - between) / 2;
-  const rows = factsOf(kit, record, model).map((one) => ({
+  const facts = factsOf(kit, record, model);
+  const names = namesWidth(kit, facts);
+  const rows = facts.map((one) => ({
     ...one,
-    lines: wrapped(kit, one.says, each - whatWidth).slice(0, mostLines),
+    lines: wrapped(kit, one.says, each - names).slice(0, mostLines),
   }));
   if (rows.length === 0) return undefined;
   const parts = columns === 1 ? [rows] : halves(rows);
@@ -220,7 +233,7 @@ export function layParticulars(
     draw: (x, y) => [
       ...blockTitle(kit, kit.words.facts.title, x, y, width),
       ...parts.flatMap((part, at) =>
-        drawFacts(kit, part, x + at * (each + between), y + blockTitleHeight),
+        drawFacts(kit, part, names, x + at * (each + between), y + blockTitleHeight),
       ),
     ],
   };

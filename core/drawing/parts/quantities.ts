@@ -10,7 +10,9 @@ import {
   blockTitle,
   blockTitleHeight,
   drawRows,
+  fittingColumns,
   rowsWithin,
+  unfolded,
   type Block,
   type TableColumn,
   type TableRow,
@@ -95,7 +97,7 @@ export function layQuantities(
   room: PaperMm = Infinity,
 ): Block | undefined {
   const { quantities } = kit.words;
-  const columns: TableColumn[] = [
+  const usual: TableColumn[] = [
     { width: width - 61, anchor: 'start' },
     { width: 20, anchor: 'end' },
     { width: 15, anchor: 'end' },
@@ -115,11 +117,18 @@ export function layQuantities(
   };
   const zones = model.annulus.map((zone) => zoneRow(kit, zone));
   const whole = wholeRows(kit, model);
-  const strings = model.strings.map((one) => stringRow(kit, one));
+  const strings = unfolded(
+    kit,
+    model.strings.map((one) => stringRow(kit, one)),
+    0,
+    width,
+  );
   if (zones.length + whole.length + strings.length === 0) return undefined;
   const pitch = lineHeight('small');
   const others = blockTitleHeight + (1 + whole.length + strings.length) * pitch + blockPad;
-  const rows = [heads, ...rowsWithin(kit, zones, room - others, 0), ...whole];
+  const columns = fittingColumns(kit, usual, [heads, ...zones, ...whole]);
+  const lines = unfolded(kit, zones, 0, columns[0]!.width);
+  const rows = [heads, ...rowsWithin(kit, lines, room - others, 0), ...whole];
   return {
     height: blockTitleHeight + (rows.length + strings.length) * pitch + blockPad,
     draw: (x, y) => [

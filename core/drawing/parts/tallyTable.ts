@@ -8,7 +8,9 @@ import {
   blockTitle,
   blockTitleHeight,
   drawRows,
+  fittingColumns,
   rowsWithin,
+  unfolded,
   type Block,
   type TableColumn,
   type TableRow,
@@ -47,7 +49,7 @@ export function layTallyTable(
 ): Block | undefined {
   if (strings.length === 0) return undefined;
   const { tally } = kit.words;
-  const columns: TableColumn[] = [
+  const usual: TableColumn[] = [
     { width: 6, anchor: 'start' },
     { width: width - 50, anchor: 'start' },
     { width: 12, anchor: 'end' },
@@ -60,7 +62,9 @@ export function layTallyTable(
     bold: true,
   };
   const all = [heads, ...strings.flatMap((one) => stringRows(kit, one, strings.length > 1))];
-  const rows = rowsWithin(kit, all, room - blockTitleHeight - blockPad, 1);
+  const columns = fittingColumns(kit, usual, all);
+  const lines = unfolded(kit, all, 1, columns[1]!.width);
+  const rows = rowsWithin(kit, lines, room - blockTitleHeight - blockPad, 1);
   return {
     height: blockTitleHeight + rows.length * lineHeight('small') + blockPad,
     draw: (x, y) => [

@@ -53,7 +53,7 @@ export const portuguese: SheetWords = {
     reducer: 'redução',
   },
   states: {
-    laidOut: 'previsto, não construído',
+    laidOut: 'por construir',
     drilled: 'perfurado',
     completed: 'concluído',
     dry: 'furo seco',
@@ -119,7 +119,7 @@ export const portuguese: SheetWords = {
   },
   quantities: {
     title: 'Quantidades',
-    range: 'profundidades m',
+    range: 'prof. m',
     computed: 'calculado L',
     poured: 'posto L',
     share: 'razão',
@@ -206,7 +206,7 @@ export const portuguese: SheetWords = {
     piece: 'N.º',
     what: 'Peça',
     length: 'Comp. m',
-    insertion: 'Junta m',
+    insertion: 'Enc. m',
     from: 'Topo m',
     to: 'Base m',
     string: 'Coluna',

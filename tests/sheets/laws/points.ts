@@ -2,7 +2,7 @@ import type { GroupItem, Item, PathItem } from '../../../core/drawing/items.ts';
 import { shownLevels } from '../../../core/drawing/parts/section/waterLevels.ts';
 import type { DrawnSheet } from '../drawn.ts';
 import { groupsNamed, isText, placedOn } from '../placed.ts';
-import { rulerOf, type Ruler } from '../ruler.ts';
+import { numberOf, rulerOf, type Ruler } from '../ruler.ts';
 import { mm, type Law } from './law.ts';
 
 interface RuledPage {
@@ -53,7 +53,7 @@ const ends = (source: string | undefined) => (source?.endsWith('.intake') ? 0.81
 function figureOf({ items }: GroupItem): number | undefined {
   const bold = placedOn({ width: 0, height: 0, items }).filter(isText);
   const figure = bold.find(({ item }) => item.face === 'bold');
-  return figure && Number(figure.item.text);
+  return figure && numberOf(figure.item.text);
 }
 
 function wrongFigures({ number, ruler, items }: RuledPage): string[] {

@@ -1,5 +1,5 @@
 import { describe } from '../../../core/drawing/describe.ts';
-import { english } from '../../../core/drawing/words/en.ts';
+import type { SheetWords } from '../../../core/drawing/words/words.ts';
 import type { Stratum } from '../../../core/model/wellModel.ts';
 import type { DrawnSheet } from '../drawn.ts';
 import { faceHas } from '../measure.ts';
@@ -33,9 +33,9 @@ function joined(texts: readonly PlacedText[]): string {
 }
 
 /** What the log's own rows say of a stratum; several rows of one range share it. */
-function wordsOf({ interval, others }: Stratum): string[] {
+function wordsOf({ interval, others }: Stratum, words: SheetWords): string[] {
   const rows = [interval, ...others.map((other) => other.interval)];
-  return rows.map((row) => lettersOf(describe(row, english)));
+  return rows.map((row) => lettersOf(describe(row, words)));
 }
 
 const saysAll = (place: string, words: readonly string[]) =>
@@ -58,12 +58,13 @@ function placesOf({ drawing }: DrawnSheet, { path }: Stratum): Places {
 }
 
 /** Notes that were left out, by the last line under their title; other lists count their own. */
-function notesLeftOut({ drawing }: DrawnSheet): number {
+function notesLeftOut({ drawing, words }: DrawnSheet): number {
+  const more = new RegExp(`^(\\d+) ${words.moreFindings}$`);
   const counts = drawing.pages.map((page) => {
     const texts = textsOn(page).map(({ item }) => item);
-    const title = texts.find(({ text }) => text === english.notes);
+    const title = texts.find(({ text }) => text === words.notes);
     const under = texts.filter(({ x, y }) => title && x === title.x && y > title.y);
-    const left = under.map(({ text }) => /^(\d+) more; see the record$/.exec(text)?.[1]);
+    const left = under.map(({ text }) => more.exec(text)?.[1]);
     return Number(left.find((one) => one !== undefined) ?? 0);
   });
   return counts.reduce((sum, one) => sum + one, 0);
@@ -76,7 +77,7 @@ function notesLeftOut({ drawing }: DrawnSheet): number {
 export const descriptionsWhole: Law = (sheet) => {
   const lacking = sheet.model.strata.filter((stratum) => {
     const { beside, notes } = placesOf(sheet, stratum);
-    const words = wordsOf(stratum);
+    const words = wordsOf(stratum, sheet.words);
     return ![...beside, notes].some((place) => saysAll(place, words));
   });
   if (lacking.length <= notesLeftOut(sheet)) return [];
@@ -87,7 +88,7 @@ export const descriptionsWhole: Law = (sheet) => {
 export const cutsSaid: Law = (sheet) =>
   sheet.model.strata.flatMap((stratum) => {
     const { beside } = placesOf(sheet, stratum);
-    const words = wordsOf(stratum);
+    const words = wordsOf(stratum, sheet.words);
     return beside
       .filter((one) => one !== '' && !saysAll(one, words) && !one.endsWith('…'))
       .map((one) => `${stratum.path} says “${one}”`);
