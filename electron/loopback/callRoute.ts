@@ -66,6 +66,5 @@ export async function respondToCall(
     );
   const args = parsed(text);
   if (!args) return refusedWith(400, 'notJson', 'The arguments are not JSON. Send a JSON object.');
-  const name = pathName.slice(callPath.length);
   return { status: 200, answer: await answerCall(service, name, args.value, report) };
 }

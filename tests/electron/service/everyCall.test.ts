@@ -129,7 +129,14 @@ describe('each call of the service', () => {
 
   it('is there for every name that the contract lists', async () => {
     for (const name of callNames) {
-      const args = { id: 'lost', revision: 1, record: {}, paper: 'A4', hash: '', data: '' } as never;
+      const args = {
+        id: 'lost',
+        revision: 1,
+        record: {},
+        paper: 'A4',
+        hash: '',
+        data: '',
+      } as never;
       await expect(service.call(name, args)).resolves.toHaveProperty('ok');
     }
   });
