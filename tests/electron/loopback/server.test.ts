@@ -2,7 +2,7 @@ import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { largestFile } from '../../../core/contract/attachments.ts';
+import { largestFileText } from '../../../core/contract/attachments.ts';
 import { largestBody } from '../../../electron/loopback/callRoute.ts';
 import { startLoopback, type Loopback } from '../../../electron/loopback/server.ts';
 import { freshFolder, record } from '../archive/sample.ts';
@@ -170,13 +170,18 @@ describe('a call', () => {
 });
 
 describe('a file', () => {
-  it('may be larger than any other call, as large as an archive takes', async () => {
-    const whole = Buffer.alloc(largestFile);
+  it('may be larger than any other call', async () => {
+    const whole = Buffer.alloc(largestBody);
     whole.write('%PDF-1.7');
     const kept = await call('attachments.put', { data: whole.toString('base64') });
-    expect(JSON.parse(kept.body)).toMatchObject({ ok: true, value: { bytes: largestFile } });
-    const further = 'A'.repeat(2 * largestFile);
-    expect((await call('attachments.put', { data: further })).status).toBe(413);
+    expect(JSON.parse(kept.body)).toMatchObject({ ok: true, value: { bytes: whole.length } });
+  });
+
+  it('is refused before it is read whole when it is larger than an archive takes', async () => {
+    const further = 'A'.repeat(largestFileText + largestBody);
+    const refusal = await call('attachments.put', { data: further });
+    expect(refusal.status).toBe(413);
+    expect(JSON.parse(refusal.body)).toMatchObject({ error: { code: 'tooLarge' } });
   });
 });
 
