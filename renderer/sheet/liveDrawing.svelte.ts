@@ -1,6 +1,10 @@
 import { untrack } from 'svelte';
 import type { Drawing } from '../../core/drawing/items.ts';
-import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
+import {
+  drawAsBuilt,
+  planAsBuilt,
+  type AsBuiltOptions,
+} from '../../core/drawing/papers/asBuilt.ts';
 import type { PaperSize } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
 import { fonts } from './fonts.ts';
@@ -17,6 +21,9 @@ export class LiveDrawing {
   /** The program could not draw the record: what is shown is the drawing of before. */
   broken = $state(false);
 
+  /** Pages and scale while an edge is held: they may not jump under the hand. */
+  #held: AsBuiltOptions['plan'] | undefined;
+
   readonly #folder: Folder;
   /** ISO 8601. */
   readonly #madeAt: string;
@@ -28,18 +35,36 @@ export class LiveDrawing {
     $effect(() => this.#plan());
   }
 
+  /** Keeps pages and scale as they are now, until they are let go. */
+  hold() {
+    const { desk, model } = this.#folder;
+    try {
+      this.#held = planAsBuilt(desk.record, model, { paper: this.size, fonts });
+    } catch {
+      // What cannot be drawn is said by the drawing itself.
+      this.#held = undefined;
+    }
+  }
+
+  /** Chooses pages and scale anew with what is drawn next. */
+  letGo() {
+    this.#held = undefined;
+    this.#draw(this.#folder.desk.record, this.#folder.model);
+  }
+
   /** Typing may be faster than drawing: letters come first, the sheet in the pause after them. */
   #plan() {
     const { desk, model, saving } = this.#folder;
     void [this.size, saving.revision];
-    const rest = untrack(() => this.drawing) ? pause : 0;
+    const rest = untrack(() => this.drawing) && !this.#held ? pause : 0;
     const timer = setTimeout(() => this.#draw(desk.record, model), rest);
     return () => clearTimeout(timer);
   }
 
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
     const { revision } = this.#folder.saving;
-    const made = { madeAt: this.#madeAt, paperId, revision };
+    const plan = this.#held && { plan: this.#held };
+    const made = { madeAt: this.#madeAt, paperId, revision, ...plan };
     try {
       this.drawing = drawAsBuilt(record, model, { paper: this.size, fonts, ...made });
       this.broken = false;

@@ -7,7 +7,7 @@ import type { Drawing, Page } from '../items.ts';
 import { papers, type PaperName } from '../paper.ts';
 import { sheetWordsIn } from '../words/languages.ts';
 import { drawParticularsPage } from './asBuilt/particularsPage.ts';
-import { hasOwnPage } from './asBuilt/page.ts';
+import { hasOwnPage, type Plan } from './asBuilt/page.ts';
 import { planSheet } from './asBuilt/plan.ts';
 import type { SheetInput } from './asBuilt/sheetInput.ts';
 import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
@@ -24,11 +24,25 @@ export interface AsBuiltOptions {
   readonly paperId: string;
   /** Revision of the record in the archive, from 1; absent for a loose file. */
   readonly revision?: number;
+  /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
+  readonly plan?: Plan;
+}
+
+type Basis = Pick<AsBuiltOptions, 'paper' | 'fonts' | 'language'>;
+
+function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
+  const kit = { fonts: options.fonts, words: sheetWordsIn(options.language ?? 'en') };
+  return { record, model, kit, paper: papers[options.paper] };
+}
+
+/** Pages and scale of the as-built sheet of a well: handed back, a sheet keeps them. */
+export function planAsBuilt(record: WellRecord, model: WellModel, options: Basis): Plan {
+  return planSheet(inputOf(record, model, options));
 }
 
 function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const { kit, record } = input;
-  const plan = planSheet(input);
+  const plan = options.plan ?? planSheet(input);
   const sheets = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
   const common = {
     madeAt: options.madeAt,
@@ -55,8 +69,8 @@ export function drawAsBuilt(
   model: WellModel,
   options: AsBuiltOptions,
 ): Drawing {
-  const kit = { fonts: options.fonts, words: sheetWordsIn(options.language ?? 'en') };
-  const input: SheetInput = { record, model, kit, paper: papers[options.paper] };
+  const input = inputOf(record, model, options);
+  const { kit } = input;
   const pages = pagesOf(input, options);
   const number = record.identity?.number ?? '';
   const place = record.identity?.name ?? record.site?.village ?? '';

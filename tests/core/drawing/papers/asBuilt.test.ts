@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { well } from '../../../demo-data/wells.ts';
-import { drawSheet } from '../../../sheets/drawn.ts';
+import { drawAsBuilt, planAsBuilt } from '../../../../core/drawing/papers/asBuilt.ts';
+import { resolveWell } from '../../../../core/model/resolveWell.ts';
+import { drawSheet, fonts } from '../../../sheets/drawn.ts';
 import { emptyRecord } from '../../../sheets/examples/emptyRecord.ts';
 
 describe('the as-built sheet', () => {
@@ -26,5 +28,18 @@ describe('the as-built sheet', () => {
     const empty = drawSheet(emptyRecord(), 'A4').drawing;
     expect(empty.pages).toHaveLength(1);
     expect(empty.title).toBe('');
+  });
+
+  it('keeps its pages and scale where they are handed back', () => {
+    const record = well('hand-drilled-32m.json');
+    const options = { paper: 'A4', fonts: fonts.metrics } as const;
+    const plan = planAsBuilt(record, resolveWell(record), options);
+    const deeper = { ...record, bore: { ...record.bore, depthReached: 300 } };
+    const made = { madeAt: '2026-01-31T12:00:00Z', paperId: '0'.repeat(32) };
+    const draw = (kept: object) =>
+      drawAsBuilt(deeper, resolveWell(deeper), { ...options, ...made, ...kept });
+    const axes = ({ pages }: ReturnType<typeof draw>) => pages.flatMap((page) => page.axes ?? []);
+    expect(axes(draw({ plan }))).toEqual(axes(drawing));
+    expect(axes(draw({}))).not.toEqual(axes(drawing));
   });
 });
