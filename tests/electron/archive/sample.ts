@@ -3,7 +3,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { openArchive, type OpenOptions } from '../../../electron/archive/open.ts';
 import type { Archive } from '../../../electron/archive/archive.ts';
+import type { StoredDocument } from '../../../electron/archive/read.ts';
 import type { Result } from '../../../core/base/result.ts';
+import { moveTo } from '../../moves.ts';
 
 /** A folder of its own for one test. */
 export function freshFolder(): string {
@@ -26,6 +28,20 @@ export function valueOf<T>(result: Result<T>): T {
 
 export function openFresh(file = path.join(freshFolder(), 'Kalo.borefolio')): Archive {
   return valueOf(openArchive(file, countingWorld()));
+}
+
+/** Types over a whole record, upon the newest edit. */
+export function retype(archive: Archive, id: string, record: object) {
+  const working = archive.working(id);
+  if (!working.ok) return working;
+  const { desk, edit } = working.value;
+  return archive.edit(id, { upon: edit, moves: [moveTo(desk, { ...desk, record })] });
+}
+
+/** Types over a whole record and makes a revision of it. */
+export function revise(archive: Archive, id: string, record: object): Result<StoredDocument> {
+  const typed = retype(archive, id, record);
+  return typed.ok ? archive.save(id, typed.value.edit) : typed;
 }
 
 export const record = {

@@ -1,19 +1,17 @@
-/** Saves one revision after another and says each number once it was told that it is saved. */
+/**
+ * Types one edit after another, makes a revision of every fifth, and says the number of each once
+ * it was told that it is on disk.
+ */
 import { openArchive } from '../../../electron/archive/open.ts';
+import { retype, valueOf } from './sample.ts';
 
-const opened = openArchive(process.argv[2]!, {
-  now: () => new Date().toISOString(),
-});
-if (!opened.ok) throw new Error(opened.error.sentence);
-const archive = opened.value;
+const archive = valueOf(openArchive(process.argv[2]!, { now: () => new Date().toISOString() }));
 const notes = 'as long as a well’s record. '.repeat(500);
-const known = archive.open('a');
-let revision = known.ok ? known.value.revision : 0;
+const schemaVersion = 1;
+if (valueOf(archive.count()) === 0) valueOf(archive.create('a', { schemaVersion, notes }));
 for (;;) {
-  const document = { notes, at: revision + 1 };
-  const saved =
-    revision === 0 ? archive.create('a', document) : archive.save('a', revision, document);
-  if (!saved.ok) throw new Error(saved.error.sentence);
-  revision = saved.value.revision;
-  process.stdout.write(`${revision}\n`);
+  const at = valueOf(archive.working('a')).edit + 1;
+  const { edit } = valueOf(retype(archive, 'a', { schemaVersion, notes, at }));
+  process.stdout.write(`${edit}\n`);
+  if (edit % 5 === 0) valueOf(archive.save('a', edit));
 }

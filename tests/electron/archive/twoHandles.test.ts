@@ -2,7 +2,7 @@ import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Archive } from '../../../electron/archive/archive.ts';
 import { openArchive } from '../../../electron/archive/open.ts';
-import { countingWorld, openFresh, record, valueOf } from './sample.ts';
+import { countingWorld, openFresh, record, retype, revise, valueOf } from './sample.ts';
 
 let mine: Archive;
 let theirs: Archive;
@@ -29,12 +29,31 @@ describe('two programs on one archive', () => {
 
   it('see each other’s newest revision, and go on from it', () => {
     valueOf(mine.create('a', record));
-    valueOf(theirs.save('a', 1, { ...record, notes: 'theirs' }));
+    valueOf(revise(theirs, 'a', { ...record, notes: 'theirs' }));
     const { revision, document } = valueOf(mine.open('a'));
     expect([revision, document]).toEqual([2, { ...record, notes: 'theirs' }]);
-    expect(valueOf(mine.save('a', revision, { ...record, notes: 'mine' })).revision).toBe(3);
+    expect(valueOf(revise(mine, 'a', { ...record, notes: 'mine' })).revision).toBe(3);
     expect(valueOf(theirs.revisions('a')).map((one) => one.revision)).toEqual([1, 2, 3]);
     expect(valueOf(theirs.check())).toEqual({ revisions: 3, broken: [] });
+  });
+
+  it('cannot edit over each other: the later is told, and finds what the other typed', () => {
+    valueOf(mine.create('a', record));
+    valueOf(retype(theirs, 'a', { ...record, notes: 'theirs' }));
+    const late = mine.edit('a', { upon: 0, moves: [{ kind: 'edit', patch: [] }] });
+    expect(late).toMatchObject({ ok: false, error: { code: 'staleEdit' } });
+    expect(mine.save('a', 0)).toMatchObject({ error: { code: 'staleEdit' } });
+    const { desk, edit } = valueOf(mine.working('a'));
+    expect([edit, desk.record.notes]).toEqual([1, 'theirs']);
+    expect(valueOf(mine.list())).toMatchObject([{ unrevised: true, revision: 1 }]);
+  });
+
+  it('are each told that the other changed the file, and not of their own changes', () => {
+    const before = valueOf(mine.touched());
+    valueOf(mine.create('a', record));
+    expect(valueOf(mine.touched())).toBe(before);
+    valueOf(retype(theirs, 'a', { ...record, notes: 'theirs' }));
+    expect(valueOf(mine.touched())).not.toBe(before);
   });
 
   it('cannot both make a well of one id', () => {
@@ -49,12 +68,12 @@ describe('two programs on one archive', () => {
     const third = new Database(mine.file);
     third.exec(`BEGIN IMMEDIATE; UPDATE well SET name = 'half done'`);
     expect(valueOf(mine.list())[0]?.name).toBe('Lémo school');
-    const late = mine.save('a', 1, { ...record, notes: 'x' });
+    const late = retype(mine, 'a', { ...record, notes: 'x' });
     third.exec('ROLLBACK');
     third.close();
     expect(late).toMatchObject({ ok: false, error: { code: 'busy' } });
     if (!late.ok) expect(late.error.sentence).toContain('nothing was saved');
     expect(valueOf(mine.open('a')).revision).toBe(1);
-    expect(valueOf(mine.save('a', 1, { ...record, notes: 'x' })).revision).toBe(2);
+    expect(valueOf(revise(mine, 'a', { ...record, notes: 'x' })).revision).toBe(2);
   });
 });

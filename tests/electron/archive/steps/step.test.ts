@@ -9,6 +9,8 @@ function emptyFile(): WriteHandle {
   return new Database(':memory:') as unknown as WriteHandle;
 }
 
+const stepsUpTo = (number: number) => steps.filter((step) => step.number <= number);
+
 const tablesOf = (db: WriteHandle) =>
   db.prepare("SELECT name FROM sqlite_schema WHERE type = 'table'").pluck().all();
 
@@ -40,9 +42,24 @@ describe('steps of the archive', () => {
     expect(db.pragma('user_version', { simple: true })).toBe(0);
   });
 
+  it('put a working copy beside an old file’s revisions, which are left as they are', () => {
+    const db = emptyFile();
+    takeSteps(db, stepsUpTo(20));
+    db.exec(`INSERT INTO well VALUES (1, 'a', 'KA-1', '', '', '', '', NULL, 1, '');
+      INSERT INTO revision VALUES ('a', 1, '{}', 'then', 'hash')`);
+    takeSteps(db, stepsUpTo(30));
+    expect(tablesOf(db)).toEqual(expect.arrayContaining(['working', 'edit']));
+    expect(db.prepare('SELECT * FROM revision').all()).toEqual([
+      { well_id: 'a', number: 1, record: '{}', changed_at: 'then', hash: 'hash' },
+    ]);
+    db.exec(`INSERT INTO working VALUES ('a', NULL, '{}', 1, 0, '');
+      INSERT INTO edit VALUES ('a', 1, 'edit', '[]', '')`);
+    expect(() => db.exec(`UPDATE edit SET patch = '{}'`)).toThrow('never overwritten');
+  });
+
   it('make a revision that SQL cannot overwrite', () => {
     const db = emptyFile();
-    takeSteps(db, steps);
+    takeSteps(db, stepsUpTo(30));
     db.exec(`INSERT INTO well VALUES (1, 'a', '', '', '', '', '', NULL, 1, '');
       INSERT INTO revision VALUES ('a', 1, '{}', '', '')`);
     expect(() => db.exec(`UPDATE revision SET record = '[]'`)).toThrow('never overwritten');
