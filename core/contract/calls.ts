@@ -6,6 +6,9 @@ import type { WellRecord } from '../record/schema.ts';
 import type { WellState } from '../record/identity.ts';
 import type { Trouble } from '../record/trouble.ts';
 import type { AttachmentCalls } from './attachments.ts';
+import type { BackdropCalls } from './backdrops.ts';
+import type { BinCalls } from './bin.ts';
+import type { ListCalls } from './list.ts';
 import type { Settings } from './settingsShape.ts';
 
 /** One line of the archive's list of wells. */
@@ -84,7 +87,7 @@ export interface ArchiveCheck {
  * Every call that the page may send, with what it takes and what it gives. Arguments and answers
  * are JSON. A refusal comes back as a value; a throw is a defect.
  */
-export interface Calls extends AttachmentCalls {
+export interface Calls extends ListCalls, BinCalls, BackdropCalls, AttachmentCalls {
   'archive.state': { takes: Record<string, never>; gives: ArchiveState };
   /** Goes through every revision's hash; broken ones come back by well and revision. */
   'archive.check': { takes: Record<string, never>; gives: ArchiveCheck };

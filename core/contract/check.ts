@@ -3,7 +3,10 @@ import { writePath, type PathStep } from '../base/recordPath.ts';
 import { ok, refused, type Result } from '../base/result.ts';
 import { archiveArguments } from './archive.ts';
 import { attachmentsArguments } from './attachments.ts';
+import { backdropsArguments } from './backdrops.ts';
+import { binArguments } from './bin.ts';
 import type { CallName, Takes } from './calls.ts';
+import { listArguments } from './list.ts';
 import { papersArguments } from './papers.ts';
 import { settingsArguments } from './settings.ts';
 import { wellsArguments } from './wells.ts';
@@ -29,6 +32,9 @@ export function joinAreas<T>(areas: readonly Readonly<Record<string, T>>[]): Map
 const schemas = joinAreas<z.ZodType>([
   archiveArguments,
   wellsArguments,
+  listArguments,
+  binArguments,
+  backdropsArguments,
   attachmentsArguments,
   papersArguments,
   settingsArguments,

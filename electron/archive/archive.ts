@@ -9,9 +9,12 @@ import {
   type GivenFile,
   type PrintCopy,
 } from './attachments.ts';
+import { backdropsOf, type Backdrops } from './backdrops.ts';
+import { binOf, type Bin } from './bin.ts';
 import { checkChains, type ChainCheck } from './check.ts';
 import { editWell, leaveWell, type EditChange, type KeptEdit } from './edit.ts';
 import type { WriteHandle } from './handles.ts';
+import { listsOf, type Access, type Lists } from './lists.ts';
 import {
   noWell,
   openRevision,
@@ -39,6 +42,9 @@ export interface Archive {
   readonly name: string;
   /** Why nothing can be saved; absent when it can. */
   readonly readOnly?: string;
+  readonly lists: Lists;
+  readonly bin: Bin;
+  readonly backdrops: Backdrops;
   count(): Result<number>;
   list(search?: string): Result<readonly ListedWell[]>;
   /** The newest revision. */
@@ -83,10 +89,14 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
   const reading = <T>(query: () => Result<T>) => guarded(file, query);
   const writing = <T>(change: (db: WriteHandle) => Result<T>): Result<T> =>
     guarded(file, () => (writer ? change(writer) : refused('readOnly', readOnly ?? '')));
+  const access: Access = { reading: (query) => reading(() => query(reader)), writing };
   return {
     file,
     name: path.parse(file).name,
     ...(readOnly === undefined ? {} : { readOnly }),
+    lists: listsOf(access),
+    bin: binOf(access, world.now),
+    backdrops: backdropsOf(access, world.now),
     count: () => reading(() => ok(countWells(reader))),
     list: (search) => reading(() => ok(listWells(reader, search))),
     open: (id) => reading(() => openWell(reader, id)),

@@ -1,7 +1,7 @@
 import { chainStart, linkHash } from './chain.ts';
 import type { ReadHandle } from './handles.ts';
 import { everyRevision, type Revision } from './tables/revisions.ts';
-import { listWells } from './tables/wells.ts';
+import { listHeads } from './tables/wells.ts';
 
 /** A revision that is not what was saved. */
 export interface BrokenLink {
@@ -39,7 +39,7 @@ export function checkChains(db: ReadHandle): ChainCheck {
       say(wellId, number, changed(number));
     last.set(wellId, revision);
   }
-  for (const { id, revision } of listWells(db)) {
+  for (const { id, revision } of listHeads(db)) {
     const found = last.get(id)?.number ?? 0;
     if (found !== revision) say(id, found + 1, missing(found + 1));
   }

@@ -4,7 +4,10 @@ import { joinAreas } from '../../core/contract/check.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import { archiveHandlers } from './archive.ts';
 import { attachmentsHandlers } from './attachments.ts';
+import { backdropsHandlers } from './backdrops.ts';
+import { binHandlers } from './bin.ts';
 import type { ServiceParts } from './handlers.ts';
+import { listHandlers } from './list.ts';
 import { papersHandlers } from './papers.ts';
 import { settingsHandlers } from './settings.ts';
 import { watchArchive } from './watch.ts';
@@ -29,6 +32,9 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
   const areas = [
     archiveHandlers(parts),
     wellsHandlers(parts),
+    listHandlers(parts),
+    binHandlers(parts),
+    backdropsHandlers(parts),
     attachmentsHandlers(parts),
     papersHandlers(parts),
     settingsHandlers(parts),

@@ -1,11 +1,12 @@
 import { wells } from './0010-wells.ts';
 import { search } from './0020-search.ts';
 import { working } from './0030-working.ts';
+import { lists } from './0040-lists.ts';
 import { attachments } from './0050-attachments.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
-export const steps = inOrder([wells, search, working, attachments]);
+export const steps = inOrder([wells, search, working, lists, attachments]);
 
 /** Version of an archive that has taken every step. */
 export const newestVersion = steps.at(-1)!.number;

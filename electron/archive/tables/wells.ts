@@ -98,12 +98,12 @@ function deepestFoot(intervals: unknown): number | undefined {
   return feet.length === 0 ? undefined : Math.max(...feet);
 }
 
-/** All wells, or those in which every word begins a word; by district, then number. */
+/** All wells outside the bin, or those in which every word begins a word; by district, then number. */
 export function listWells(db: ReadHandle, search = ''): ListedWell[] {
   const order = 'ORDER BY district, number, seq';
   if (search.trim() === '')
     return db
-      .prepare<[], ListedRow>(`SELECT ${listedColumns} FROM well ${order}`)
+      .prepare<[], ListedRow>(`SELECT ${listedColumns} FROM well WHERE binned_at IS NULL ${order}`)
       .all()
       .map(wellOf);
   const words = everyWord(search);
@@ -111,7 +111,7 @@ export function listWells(db: ReadHandle, search = ''): ListedWell[] {
   const found = `SELECT rowid FROM well_search WHERE well_search MATCH ?`;
   return db
     .prepare<[string], ListedRow>(
-      `SELECT ${listedColumns} FROM well WHERE seq IN (${found}) ${order}`,
+      `SELECT ${listedColumns} FROM well WHERE binned_at IS NULL AND seq IN (${found}) ${order}`,
     )
     .all(words)
     .map(wellOf);
@@ -124,8 +124,13 @@ export function findWell(db: ReadHandle, id: string): ListedWell | undefined {
   return row && wellOf(row);
 }
 
+/** Every well's newest revision, those in the bin among them. */
+export function listHeads(db: ReadHandle): Pick<ListedWell, 'id' | 'revision'>[] {
+  return db.prepare<[], Pick<Row, 'id' | 'revision'>>('SELECT id, revision FROM well').all();
+}
+
 export function countWells(db: ReadHandle): number {
-  return db.prepare<[], number>('SELECT count(*) FROM well').pluck().get()!;
+  return db.prepare<[], number>('SELECT count(*) FROM well WHERE binned_at IS NULL').pluck().get()!;
 }
 
 /** Writes a well's line, new or changed, and gives its seq. */

@@ -1,0 +1,86 @@
+import { ok, type Result } from '../../core/base/result.ts';
+import type { ListOrder, ListRow, WellFilter } from '../../core/contract/list.ts';
+import { mostMapped } from '../../core/contract/list.ts';
+import type { Archive } from '../archive/archive.ts';
+import type { SightedWell } from '../archive/tables/lists.ts';
+import { findingCount } from './findingCounts.ts';
+import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
+import { matchIn } from './match.ts';
+
+/** Wells that are gone through before a list is answered: those that were changed just now. */
+const atOnce = 10;
+/** Wells of one call that goes through them: a blink, so that other calls get their turn. */
+const eachTime = 20;
+
+const byNumber: ListOrder = { by: 'number' };
+
+function goThrough({ lists, readOnly }: Archive, most: number): Result<void> {
+  return readOnly === undefined ? lists.goThrough(findingCount, most) : ok(undefined);
+}
+
+/** In an archive that cannot be written nothing more will be gone through. */
+function left({ lists, readOnly }: Archive): Result<number> {
+  return readOnly === undefined ? lists.uncounted(findingCount.number) : ok(0);
+}
+
+function withMatches(
+  { lists }: Archive,
+  rows: readonly SightedWell[],
+  search = '',
+): Result<readonly ListRow[]> {
+  if (search.trim() === '') return ok(rows);
+  const documents = lists.documents(rows.map(({ id }) => id));
+  if (!documents.ok) return documents;
+  return ok(
+    rows.map((row, at) => {
+      const shown = [row.number, row.name, row.village, row.district];
+      const match = matchIn(documents.value[at], search, shown);
+      return match ? { ...row, match } : row;
+    }),
+  );
+}
+
+function mapped({ lists }: Archive, filter: WellFilter) {
+  const found = lists.place(filter, mostMapped);
+  const total = lists.count(filter);
+  if (!found.ok) return found;
+  if (!total.ok) return total;
+  const { wells, placed } = found.value;
+  return ok({
+    wells,
+    withoutPosition: total.value - placed,
+    leftOut: placed - wells.length,
+  });
+}
+
+/** Calls about many wells at once. */
+export function listHandlers({ archive }: ServiceParts): Handlers<'list'> {
+  const { lists } = archive;
+  return {
+    'list.find': writes(({ filter, order = byNumber, from = 0, limit = 100 }) => {
+      const gone = goThrough(archive, atOnce);
+      if (!gone.ok) return gone;
+      const found = lists.find(filter, order, { from, limit });
+      const rows = found.ok ? withMatches(archive, found.value, filter.search) : found;
+      const total = lists.count(filter);
+      const uncounted = left(archive);
+      if (!rows.ok) return rows;
+      if (!total.ok) return total;
+      if (!uncounted.ok) return uncounted;
+      return ok({ rows: rows.value, total: total.value, uncounted: uncounted.value });
+    }),
+    'list.rank': reads(({ filter, order = byNumber, id }) => {
+      const at = lists.rank(filter, order, id);
+      if (!at.ok) return at;
+      return ok(at.value === undefined ? {} : { at: at.value });
+    }),
+    'list.map': reads(({ filter }) => mapped(archive, filter)),
+    'list.choices': reads(() => lists.values()),
+    'list.goThrough': writes(() => {
+      const gone = goThrough(archive, eachTime);
+      if (!gone.ok) return gone;
+      const rest = left(archive);
+      return rest.ok ? ok({ left: rest.value }) : rest;
+    }),
+  };
+}
