@@ -5,9 +5,11 @@ import type { WellRecord } from '../../record/schema.ts';
 import { usedHatches } from '../usedHatches.ts';
 import type { Drawing, Page } from '../items.ts';
 import { papers, type PaperName } from '../paper.ts';
+import type { PhotoImages } from '../parts/photos.ts';
 import { sheetWordsIn } from '../words/languages.ts';
 import { drawParticularsPage } from './asBuilt/particularsPage.ts';
 import { hasOwnPage, type Plan } from './asBuilt/page.ts';
+import { drawPhotoPage, photoPages } from './asBuilt/photoPages.ts';
 import { planSheet } from './asBuilt/plan.ts';
 import type { SheetInput } from './asBuilt/sheetInput.ts';
 import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
@@ -24,15 +26,18 @@ export interface AsBuiltOptions {
   readonly paperId: string;
   /** Revision of the record in the archive, from 1; absent for a loose file. */
   readonly revision?: number;
+  /** Pictures by hash; a photo whose picture is not among them has an empty frame. */
+  readonly images?: PhotoImages;
   /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
   readonly plan?: Plan;
 }
 
-type Basis = Pick<AsBuiltOptions, 'paper' | 'fonts' | 'language'>;
+type Basis = Pick<AsBuiltOptions, 'paper' | 'fonts' | 'language' | 'images'>;
 
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
   const kit = { fonts: options.fonts, words: sheetWordsIn(options.language ?? 'en') };
-  return { record, model, kit, paper: papers[options.paper] };
+  const { images = {} } = options;
+  return { record, model, kit, paper: papers[options.paper], images };
 }
 
 /** Pages and scale of the as-built sheet of a well: handed back, a sheet keeps them. */
@@ -43,7 +48,9 @@ export function planAsBuilt(record: WellRecord, model: WellModel, options: Basis
 function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const { kit, record } = input;
   const plan = options.plan ?? planSheet(input);
-  const sheets = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
+  const pictured = photoPages(input);
+  const before = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
+  const sheets = before + pictured.length;
   const common = {
     madeAt: options.madeAt,
     ...(options.revision !== undefined && { revision: options.revision }),
@@ -56,8 +63,11 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
     const facts = { depthScale: plan.scale, ...(widthScale !== undefined && { widthScale }) };
     return drawWellPage(input, plan, at, fieldsFor(facts, at + 1));
   });
-  const own = hasOwnPage(plan) ? [drawParticularsPage(input, plan, fieldsFor({}, sheets))] : [];
-  return [...wells, ...own];
+  const own = hasOwnPage(plan) ? [drawParticularsPage(input, plan, fieldsFor({}, before))] : [];
+  const photos = pictured.map((each, at) =>
+    drawPhotoPage(input, each, fieldsFor({}, before + at + 1)),
+  );
+  return [...wells, ...own, ...photos];
 }
 
 /**

@@ -249,6 +249,12 @@ export const english: SheetWords = {
   findings: 'Findings that remain',
   moreFindings: 'more; see the record',
   notes: 'Notes',
+  photos: {
+    title: 'Photos',
+    photo: 'Photo',
+    missing: 'This picture is not at hand: it is kept in the archive that the record came from',
+    cut: 'goes on in the record',
+  },
   tally: {
     title: 'Tally, from the top',
     piece: 'No.',

@@ -205,6 +205,12 @@ export const french: SheetWords = {
   findings: 'Constats qui demeurent',
   moreFindings: 'de plus ; voir le relevé',
   notes: 'Remarques',
+  photos: {
+    title: 'Photos',
+    photo: 'Photo',
+    missing: 'Cette image n’est pas disponible : elle est gardée dans les archives d’où vient le relevé',
+    cut: 'suite dans le relevé',
+  },
   tally: {
     title: 'Tubage, de haut en bas',
     piece: 'N°',

@@ -201,6 +201,12 @@ export const portuguese: SheetWords = {
   findings: 'Observações por resolver',
   moreFindings: 'a mais; ver o registo',
   notes: 'Notas',
+  photos: {
+    title: 'Fotografias',
+    photo: 'Fotografia',
+    missing: 'Esta imagem não está disponível: está guardada no arquivo de onde veio o registo',
+    cut: 'continua no registo',
+  },
   tally: {
     title: 'Tubagem, de cima para baixo',
     piece: 'N.º',

@@ -168,6 +168,8 @@ export interface SheetWords {
   readonly findings: string;
   readonly moreFindings: string;
   readonly notes: string;
+  /** `cut` stands behind an ellipsis; `missing` in the frame of a picture that is not at hand. */
+  readonly photos: Readonly<Record<'title' | 'photo' | 'missing' | 'cut', string>>;
   readonly tally: Readonly<
     Record<'title' | 'piece' | 'what' | 'length' | 'insertion' | 'from' | 'to' | 'string', string>
   >;

@@ -2,6 +2,7 @@ import type { WellModel } from '../../../model/wellModel.ts';
 import type { WellRecord } from '../../../record/schema.ts';
 import type { Kit } from '../../kit.ts';
 import type { Paper } from '../../paper.ts';
+import type { PhotoImages } from '../../parts/photos.ts';
 
 /** All that the pages of one sheet are drawn from. */
 export interface SheetInput {
@@ -9,4 +10,6 @@ export interface SheetInput {
   readonly model: WellModel;
   readonly kit: Kit;
   readonly paper: Paper;
+  /** Pictures that are at hand; the frames of the others say so. */
+  readonly images?: PhotoImages;
 }
