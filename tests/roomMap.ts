@@ -66,7 +66,7 @@ export const rooms: readonly Room[] = [
   { room: 'electron/files', doors: ['core/base'], packages: [], world: 'node' },
   {
     room: 'electron/main',
-    doors: ['electron/service', 'core/contract', 'electron/files'],
+    doors: ['electron/service', 'core/base', 'core/contract', 'electron/files'],
     packages: ['electron'],
     world: 'node',
   },

@@ -1,4 +1,5 @@
 import type { WorkState } from './calls.ts';
+import type { Settings } from './settingsShape.ts';
 
 /**
  * What a host tells every open page without being asked, so that a second window does not show
@@ -9,6 +10,11 @@ export interface HostEvents {
   'well.changed': WorkState & { readonly id: string; readonly revision: number };
   /** Wells went into the bin or came out of it, or what lies under the map is another. */
   'list.changed': Record<string, never>;
+  /** A person chose other settings, in this window or another. */
+  'settings.changed': Settings;
+  /** Undo or redo was asked for outside the page, as from the desktop's menu. */
+  'page.undo': Record<string, never>;
+  'page.redo': Record<string, never>;
 }
 
 export type EventName = keyof HostEvents;

@@ -7,6 +7,7 @@ import { openPage } from '../loopback/browser.ts';
 import { startLoopback } from '../loopback/server.ts';
 import { openService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
+import { settingsIn } from '../service/settingsFile.ts';
 import { misused, type Command, type World } from './command.ts';
 import { makeDemoArchive } from './demoArchive.ts';
 import { builtPage } from './places.ts';
@@ -50,7 +51,7 @@ async function serveArchive(file: string, inWindow: boolean, world: World): Prom
   const opened = openService(file, {
     clock,
     newId,
-    settingsFile,
+    settings: settingsIn(settingsFile),
     mustExist: true,
     onBackupTrouble: complain,
   });

@@ -2,9 +2,10 @@ import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { app, dialog } from 'electron';
 import { replaceFile } from '../files/replaceFile.ts';
+import type { DesktopWords } from './words.ts';
 
 const ending = 'borefolio';
-const filters = [{ name: 'Borefolio archive', extensions: [ending] }];
+const filters = ({ archiveKind }: DesktopWords) => [{ name: archiveKind, extensions: [ending] }];
 
 const noteFile = () => path.join(app.getPath('userData'), 'lastArchive.txt');
 
@@ -27,13 +28,15 @@ export function noteArchive(file: string): Promise<void> {
 }
 
 /** Asks for an archive that is there. */
-export async function askForArchive(): Promise<string | undefined> {
-  const { filePaths } = await dialog.showOpenDialog({ filters, properties: ['openFile'] });
+export async function askForArchive(words: DesktopWords): Promise<string | undefined> {
+  const options = { filters: filters(words), properties: ['openFile' as const] };
+  const { filePaths } = await dialog.showOpenDialog(options);
   return filePaths[0];
 }
 
 /** Asks where a new archive shall be. */
-export async function askForNewArchive(): Promise<string | undefined> {
-  const { filePath } = await dialog.showSaveDialog({ filters, defaultPath: `Wells.${ending}` });
+export async function askForNewArchive(words: DesktopWords): Promise<string | undefined> {
+  const options = { filters: filters(words), defaultPath: `Wells.${ending}` };
+  const { filePath } = await dialog.showSaveDialog(options);
   return filePath === '' ? undefined : filePath;
 }

@@ -1,9 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import { BrowserWindow, dialog } from 'electron';
 import { eventChannel } from '../../core/contract/host.ts';
-import { settingsPlace } from '../files/settingsPlace.ts';
 import { openService, type OpenService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
+import type { SettingsStore } from '../service/settingsFile.ts';
+import type { DesktopWords } from './words.ts';
 
 /** The one archive that the program has open, for all its windows. */
 export interface Desk {
@@ -13,20 +14,29 @@ export interface Desk {
   close(): Promise<void>;
 }
 
+/** What a desk is handed. */
+export interface DeskWorld {
+  readonly settings: SettingsStore;
+  readonly words: () => DesktopWords;
+  /** Is called when a person chose other settings. */
+  readonly onSettings: () => void;
+}
+
 function showBackupTrouble(message: string): void {
   void dialog.showMessageBox({ type: 'warning', message });
 }
 
 /** Passes the service's events on to every window. */
-function tellWindows(service: Service): void {
+function tellWindows(service: Service, { onSettings }: DeskWorld): void {
   service.onEvent((event) => {
+    if (event.name === 'settings.changed') onSettings();
     for (const { webContents } of BrowserWindow.getAllWindows())
       webContents.send(eventChannel, event);
   });
 }
 
 /** A desk with nothing open yet. */
-export function newDesk(): Desk {
+export function newDesk(world: DeskWorld): Desk {
   let open: OpenService | undefined;
   const close = async () => {
     const closing = open;
@@ -39,16 +49,16 @@ export function newDesk(): Desk {
       const next = openService(file, {
         clock: () => new Date().toISOString(),
         newId: randomUUID,
-        settingsFile: settingsPlace(),
+        settings: world.settings,
         onBackupTrouble: showBackupTrouble,
       });
       if (!next.ok) {
-        dialog.showErrorBox('The archive was not opened', next.error.sentence);
+        dialog.showErrorBox(world.words().notOpened, next.error.sentence);
         return false;
       }
       await close();
       open = next.value;
-      tellWindows(open.service);
+      tellWindows(open.service, world);
       for (const window of BrowserWindow.getAllWindows()) window.reload();
       return true;
     },

@@ -1,6 +1,10 @@
 /** The desktop program: one instance, one open archive, as many windows as are wanted. */
 import path from 'node:path';
 import { app, BrowserWindow, session } from 'electron';
+import { languageFor } from '../../core/base/language.ts';
+import { eventChannel } from '../../core/contract/host.ts';
+import { settingsPlace } from '../files/settingsPlace.ts';
+import { settingsIn } from '../service/settingsFile.ts';
 import {
   archiveInArguments,
   askForArchive,
@@ -14,12 +18,34 @@ import { keepHome, keepShut } from './lockDown.ts';
 import { setMenu } from './menu.ts';
 import { declarePageScheme, servePage } from './pageProtocol.ts';
 import { openPageWindow } from './pageWindow.ts';
+import { desktopWords } from './words.ts';
 
 // Both lie beside the bundled program; see electron/make/bundleElectron.ts.
 const preload = path.join(import.meta.dirname, 'preload.cjs');
 const pageFolder = path.join(import.meta.dirname, '../page');
 
-const desk = newDesk();
+const settings = settingsIn(settingsPlace());
+const words = () => desktopWords[settings.read().language ?? languageFor([app.getLocale()])];
+const desk = newDesk({ settings, words, onSettings: showMenu });
+
+/** To the window that the menu was opened from. */
+function tellFocused(name: 'page.undo' | 'page.redo'): void {
+  BrowserWindow.getFocusedWindow()?.webContents.send(eventChannel, { name, data: {} });
+}
+
+/** The menu in the language in use; made again when that changes. */
+function showMenu(): void {
+  setMenu(
+    {
+      newArchive: () => void askForNewArchive(words()).then(openArchive),
+      openArchive: () => void askForArchive(words()).then(openArchive),
+      newWindow: () => void openPageWindow(preload),
+      undo: () => tellFocused('page.undo'),
+      redo: () => tellFocused('page.redo'),
+    },
+    words(),
+  );
+}
 
 async function openArchive(file: string | undefined): Promise<boolean> {
   if (file === undefined || !(await desk.open(file))) return false;
@@ -43,14 +69,11 @@ async function start(): Promise<void> {
   keepShut(session.defaultSession);
   servePage(pageFolder);
   answerCalls(desk.service, (name, thrown) => console.error(name, thrown));
-  setMenu({
-    newArchive: () => void askForNewArchive().then(openArchive),
-    openArchive: () => void askForArchive().then(openArchive),
-    newWindow: () => void openPageWindow(preload),
-  });
+  showMenu();
   const named = archiveInArguments(process.argv.slice(1), process.cwd());
   const opened =
-    (await openArchive(named ?? usualArchive())) || (await openArchive(await askForArchive()));
+    (await openArchive(named ?? usualArchive())) ||
+    (await openArchive(await askForArchive(words())));
   if (!opened) return app.quit();
   openPageWindow(preload);
 }

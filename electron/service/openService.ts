@@ -3,7 +3,7 @@ import { backUpDaily } from '../archive/backup.ts';
 import type { Archive } from '../archive/archive.ts';
 import { openArchive } from '../archive/open.ts';
 import { readFonts } from '../files/fonts.ts';
-import { passingSettings, settingsIn } from './settingsFile.ts';
+import { passingSettings, type SettingsStore } from './settingsFile.ts';
 import { createService, type Service } from './service.ts';
 
 /** What a host hands to the service. */
@@ -12,8 +12,8 @@ export interface HostWorld {
   readonly clock: () => string;
   /** A UUID that no well has. */
   readonly newId: () => string;
-  /** File of a person's choices; absent where they are not kept. */
-  readonly settingsFile?: string;
+  /** A person's choices; absent where they are not kept. */
+  readonly settings?: SettingsStore;
   /** True where a missing archive is a mistake and not the wish for a new one. */
   readonly mustExist?: boolean;
   /** Does something again and again, until what it gives back is called. */
@@ -52,11 +52,10 @@ function everySo(milliseconds: number, run: () => void): () => void {
 
 /** Opens an archive and the service on it; today's backup is made while work goes on. */
 export function openService(file: string, world: HostWorld): Result<OpenService> {
-  const { clock, newId, settingsFile, mustExist = false, every = everySo } = world;
+  const { clock, newId, settings = passingSettings(), mustExist = false, every = everySo } = world;
   const opened = openArchive(file, { now: clock, mustExist });
   if (!opened.ok) return opened;
   const archive = opened.value;
-  const settings = settingsFile === undefined ? passingSettings() : settingsIn(settingsFile);
   const service = createService({ archive, fonts: readFonts(), settings, clock, newId });
   const backup = backUp(archive, world);
   const stopLooking = every(betweenLooks, service.look);

@@ -22,6 +22,8 @@ export class Place {
   }
 
   #heard({ name, data }: HostEvent) {
+    if (name === 'page.undo') this.folder?.undo();
+    if (name === 'page.redo') this.folder?.redo();
     if (name !== 'well.changed') return;
     if (this.folder?.id === data.id) this.folder.saving.heard(data);
     if (!this.folder) void this.list();

@@ -4,13 +4,21 @@ import { BrowserWindow, dialog } from 'electron';
 import { describe, expect, it, vi } from 'vitest';
 import { eventChannel } from '../../../core/contract/host.ts';
 import { newDesk } from '../../../electron/main/desk.ts';
+import { desktopWords } from '../../../electron/main/words.ts';
+import { passingSettings } from '../../../electron/service/settingsFile.ts';
 import { freshFolder } from '../archive/sample.ts';
 
 vi.mock('electron', async () => (await import('./standIn.ts')).electronStandIn());
 
+const world = () => ({
+  settings: passingSettings(),
+  words: () => desktopWords.en,
+  onSettings: vi.fn(),
+});
+
 describe('the open archive, with a stand-in for Electron’s windows and dialogs', () => {
   it('tells every window of a change', async () => {
-    const desk = newDesk();
+    const desk = newDesk(world());
     const window = new BrowserWindow();
     expect(await desk.open(path.join(freshFolder(), 'Kalo.borefolio'))).toBe(true);
     await desk.service()!.call('wells.create', { record: { schemaVersion: 1 } });
@@ -23,7 +31,7 @@ describe('the open archive, with a stand-in for Electron’s windows and dialogs
   });
 
   it('stays open when another cannot be opened, and the reason is shown', async () => {
-    const desk = newDesk();
+    const desk = newDesk(world());
     const folder = freshFolder();
     await desk.open(path.join(folder, 'Kalo.borefolio'));
     const before = desk.service();
@@ -34,6 +42,21 @@ describe('the open archive, with a stand-in for Electron’s windows and dialogs
       'The archive was not opened',
       expect.stringContaining('bad.borefolio is damaged'),
     );
+    await desk.close();
+  });
+
+  it('hears of other settings, and says so to every window and to the menu', async () => {
+    const own = world();
+    const desk = newDesk(own);
+    const window = new BrowserWindow();
+    await desk.open(path.join(freshFolder(), 'Kalo.borefolio'));
+    await desk.service()!.call('settings.write', { language: 'fr' });
+    expect(own.onSettings).toHaveBeenCalledOnce();
+    expect(own.settings.read()).toEqual({ language: 'fr' });
+    expect(window.webContents.send).toHaveBeenCalledWith(eventChannel, {
+      name: 'settings.changed',
+      data: { language: 'fr' },
+    });
     await desk.close();
   });
 });

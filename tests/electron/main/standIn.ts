@@ -27,7 +27,7 @@ export function electronStandIn() {
     handlers,
     windows,
     BrowserWindow: WindowStandIn,
-    app: { getPath: vi.fn<(name: string) => string>() },
+    app: { getPath: vi.fn<(name: string) => string>(), getLocale: () => 'en-GB' },
     dialog: { showErrorBox: vi.fn(), showMessageBox: vi.fn(async () => undefined) },
     ipcMain: {
       handle: (name: string, handler: (...args: never[]) => unknown) => handlers.set(name, handler),
