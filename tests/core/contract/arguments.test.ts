@@ -4,6 +4,9 @@ import type { CallName } from '../../../core/contract/calls.ts';
 
 const record = { schemaVersion: 1 };
 
+/** A move with one change. */
+const edit = (change: object) => ({ kind: 'edit', patch: [change] });
+
 /** Arguments that each call takes: the fewest, and the widest that still go. */
 const right: Readonly<Record<CallName, readonly object[]>> = {
   'archive.state': [{}],
@@ -11,10 +14,23 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'wells.list': [{}, { search: '' }, { search: 'é'.repeat(200) }],
   'wells.open': [{ id: 'a' }, { id: 'a'.repeat(64) }],
   'wells.openRevision': [{ id: 'a', revision: 1 }],
-  'wells.save': [
-    { id: 'a', revision: 1, record },
-    { id: 'a', revision: 9e6, record: {} },
+  'wells.desk': [{ id: 'a' }],
+  'wells.edit': [
+    { id: 'a', upon: 0, moves: [{ kind: 'undo', patch: [] }] },
+    { id: 'a', upon: 9e6, moves: [edit({ at: ['record', 'log', 3, 'to'], to: 1.5 })] },
+    {
+      id: 'a',
+      upon: 1,
+      moves: [edit({ at: ['record'], to: record }), edit({ at: ['record', 'x'] })],
+    },
+    { id: 'a', upon: 1, moves: [edit({ at: ['typed', 'log[3].to'], to: '3x' })] },
+    { id: 'a', upon: 1, moves: [{ kind: 'amend', patch: [{ at: ['typed', 'log[3].to'] }] }] },
   ],
+  'wells.save': [
+    { id: 'a', upon: 0 },
+    { id: 'a', upon: 9e6 },
+  ],
+  'wells.leave': [{ id: 'a', upon: 3 }],
   'wells.create': [{ record }, { record: {} }],
   'wells.revisions': [{ id: 'a' }],
   'attachments.put': [{ data: '' }, { data: '/9j/', copy: '/9j/' }],
@@ -47,13 +63,36 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['wells.openRevision', { id: 'a', revision: '1' }, 'revision: '],
   ['wells.openRevision', { id: '', revision: 1 }, 'id: '],
   ['wells.openRevision', { id: 'a', revision: 1, record }, 'record'],
-  ['wells.save', { id: 'a', record }, 'revision: '],
-  ['wells.save', { revision: 1, record }, 'id: '],
-  ['wells.save', { id: 'a', revision: 1 }, 'record: '],
-  ['wells.save', { id: 'a', revision: 1, record: null }, 'record: '],
-  ['wells.save', { id: 'a', revision: 1, record: '{}' }, 'record: '],
-  ['wells.save', { id: 'a', revision: -1, record }, 'revision: '],
-  ['wells.save', { id: 'a', revision: 1, record, force: true }, 'force'],
+  ['wells.desk', {}, 'id: '],
+  ['wells.desk', { id: 'a', edit: 1 }, 'edit'],
+  ['wells.edit', { id: 'a', upon: 1 }, 'moves: '],
+  ['wells.edit', { id: 'a', upon: 1, moves: [] }, 'moves: '],
+  ['wells.edit', { id: 'a', upon: -1, moves: [edit({ at: ['record'] })] }, 'upon: '],
+  ['wells.edit', { id: 'a', upon: 1, moves: [{ kind: 'burn', patch: [] }] }, 'moves[0].kind: '],
+  ['wells.edit', { id: 'a', upon: 1, moves: [{ kind: 'edit' }] }, 'moves[0].patch: '],
+  ['wells.edit', { id: 'a', upon: 1, moves: [edit({ at: [], to: 1 })] }, 'moves[0].patch[0]'],
+  [
+    'wells.edit',
+    { id: 'a', upon: 1, moves: [edit({ at: ['other'], to: 1 })] },
+    'moves[0].patch[0]',
+  ],
+  [
+    'wells.edit',
+    { id: 'a', upon: 1, moves: [edit({ at: ['typed', 'x'], to: 1 })] },
+    'moves[0].patch[0]',
+  ],
+  [
+    'wells.edit',
+    { id: 'a', upon: 1, moves: [edit({ at: ['typed'], to: {} })] },
+    'moves[0].patch[0]',
+  ],
+  ['wells.edit', { id: 'a', upon: 1, moves: [edit({ at: ['record', -1] })] }, 'moves[0].patch[0]'],
+  ['wells.save', { id: 'a' }, 'upon: '],
+  ['wells.save', { upon: 1 }, 'id: '],
+  ['wells.save', { id: 'a', upon: '1' }, 'upon: '],
+  ['wells.save', { id: 'a', upon: -1 }, 'upon: '],
+  ['wells.save', { id: 'a', upon: 1, record }, 'record'],
+  ['wells.leave', { id: 'a', upon: 0.5 }, 'upon: '],
   ['wells.create', {}, 'record: '],
   ['wells.create', { record: [record] }, 'record: '],
   ['wells.create', { record, id: 'a' }, 'id'],
@@ -97,9 +136,9 @@ describe('the arguments of a call', () => {
   });
 
   it('are told all that is wrong with them in one sentence', () => {
-    const checked = checkCall('wells.save', { id: '', revision: 0, record: 1 });
+    const checked = checkCall('wells.edit', { id: '', upon: -1, moves: 1 });
     if (checked.ok) throw new Error('it was taken');
-    for (const place of ['id: ', '; revision: ', '; record: a record is a JSON object'])
+    for (const place of ['id: ', '; upon: ', '; moves: '])
       expect(checked.error.sentence).toContain(place);
   });
 

@@ -10,10 +10,10 @@ function sentenceFor(name: string, args: unknown): string {
 
 describe('the check of a call', () => {
   it('lets a good call through with its arguments as given', () => {
-    const args = { id: 'a', revision: 3, record };
-    expect(checkCall('wells.save', args)).toEqual({
+    const args = { record };
+    expect(checkCall('wells.create', args)).toEqual({
       ok: true,
-      value: { name: 'wells.save', args },
+      value: { name: 'wells.create', args },
     });
   });
 
@@ -25,8 +25,8 @@ describe('the check of a call', () => {
   });
 
   it('says at which argument the trouble is', () => {
-    expect(sentenceFor('wells.save', { id: 'a', revision: 'two', record })).toMatch(
-      /^The arguments of wells\.save were not taken\. revision: .*number/,
+    expect(sentenceFor('wells.openRevision', { id: 'a', revision: 'two' })).toMatch(
+      /^The arguments of wells\.openRevision were not taken\. revision: .*number/,
     );
     expect(sentenceFor('wells.create', { record: [] })).toContain(
       'record: a record is a JSON object',

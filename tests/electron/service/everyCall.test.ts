@@ -5,7 +5,7 @@ import { callNames } from '../../../core/contract/check.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
 import type { Service } from '../../../electron/service/service.ts';
 import { openFresh, record as sample, valueOf } from '../archive/sample.ts';
-import { freshService } from './sample.ts';
+import { freshService, revise } from './sample.ts';
 
 const record = sample as unknown as WellRecord;
 
@@ -33,7 +33,7 @@ beforeEach(async () => {
 
 describe('each call of the service', () => {
   it('answers what it was asked of a well that is there', async () => {
-    await given('wells.save', { id, revision: 1, record: { ...record, notes: 'later' } });
+    await revise(service, id, { ...record, notes: 'later' });
     expect(await given('wells.list', { search: 'lemo' })).toMatchObject([{ id, revision: 2 }]);
     expect(await given('wells.list', { search: 'nobody' })).toEqual([]);
     expect((await given('wells.open', { id })).record.notes).toBe('later');
@@ -53,7 +53,10 @@ describe('each call of the service', () => {
       await refusalOf('wells.open', { id: lost }),
       await refusalOf('wells.openRevision', { id: lost, revision: 1 }),
       await refusalOf('wells.revisions', { id: lost }),
-      await refusalOf('wells.save', { id: lost, revision: 1, record }),
+      await refusalOf('wells.desk', { id: lost }),
+      await refusalOf('wells.edit', { id: lost, upon: 0, moves: [{ kind: 'edit', patch: [] }] }),
+      await refusalOf('wells.save', { id: lost, upon: 0 }),
+      await refusalOf('wells.leave', { id: lost, upon: 0 }),
       await refusalOf('papers.asBuilt', { id: lost, paper: 'A4' }),
     ];
     for (const { code, sentence } of refusals) {
@@ -69,11 +72,9 @@ describe('each call of the service', () => {
   it('tells nobody of a change that was refused or that changed nothing', async () => {
     const heard: string[] = [];
     service.onEvent(({ name }) => heard.push(name));
-    await ask('wells.save', { id, revision: 7, record });
-    await ask('wells.save', { id: 'lost', revision: 1, record });
-    const { document } = await given('wells.open', { id });
-    const same = await given('wells.save', { id, revision: 1, record: document as WellRecord });
-    expect(same.revision).toBe(1);
+    await ask('wells.edit', { id, upon: 7, moves: [{ kind: 'edit', patch: [] }] });
+    await ask('wells.save', { id: 'lost', upon: 0 });
+    expect((await given('wells.save', { id, upon: 0 })).revision).toBe(1);
     expect(heard).toEqual([]);
   });
 
@@ -96,7 +97,7 @@ describe('each call of the service', () => {
 
   it('makes a paper of either size, with the revision that it shows and what is odd', async () => {
     const odd = { ...record, bore: { depthReached: 5 }, log: [{ from: 0, to: 9 }] };
-    await given('wells.save', { id, revision: 1, record: odd });
+    await revise(service, id, odd as WellRecord);
     for (const paper of ['A4', 'A3'] as const) {
       const { fileName, pdf, findings } = await given('papers.asBuilt', { id, paper });
       expect(fileName).toBe(`KA-012 as-built ${paper} rev 2.pdf`);

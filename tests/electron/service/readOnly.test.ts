@@ -22,8 +22,11 @@ it('an archive of a newer version is read, and neither changed nor backed up', a
     value: { wells: 1, readOnly: true, sentence: expect.stringContaining('newer version') },
   });
   expect(await service.call('wells.open', { id: 'a' })).toMatchObject({ ok: true });
-  const args = { id: 'a', revision: 1, record: { schemaVersion: 1 } as const };
-  expect(await service.call('wells.save', args)).toMatchObject({ error: { code: 'readOnly' } });
+  const readOnly = { error: { code: 'readOnly' } };
+  expect(await service.call('wells.save', { id: 'a', upon: 0 })).toMatchObject(readOnly);
+  const moves = [{ kind: 'edit', patch: [] }] as const;
+  expect(await service.call('wells.edit', { id: 'a', upon: 0, moves })).toMatchObject(readOnly);
+  expect(await service.call('wells.leave', { id: 'a', upon: 0 })).toMatchObject(readOnly);
   await close();
   expect(existsSync(backupFolder(archive.file))).toBe(false);
   expect(said).toEqual([]);

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer, CallName, Gives } from '../../../core/contract/calls.ts';
+import { deskAfter } from '../../../core/record/desk.ts';
 import type { HostEvent } from '../../../core/contract/events.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
 import { answerCall } from '../../../electron/service/answer.ts';
 import { openFresh, record as sample, valueOf } from '../archive/sample.ts';
-import { freshService } from './sample.ts';
+import { freshService, retype } from './sample.ts';
 
 const record = sample as unknown as WellRecord;
 
@@ -30,29 +31,48 @@ describe('the service', () => {
     expect(twice).toMatchObject({ error: { code: 'wellExists' } });
   });
 
-  it('saves half-typed work with its troubles and gives it back whole', async () => {
+  it('keeps half-typed work with its troubles and gives it back whole', async () => {
     const service = freshService();
     const { id } = given(await service.call('wells.create', { record }));
     const half = { ...record, bore: { depthReached: '31,5' } } as unknown as WellRecord;
-    const saved = given(await service.call('wells.save', { id, revision: 1, record: half }));
-    expect(saved.revision).toBe(2);
-    expect(saved.troubles).toEqual([
+    const kept = given(await retype(service, id, half));
+    expect(kept).toMatchObject({ edit: 1, unrevised: true });
+    expect(kept.troubles).toEqual([
       { path: 'bore.depthReached', sentence: expect.stringMatching(/^bore\.depthReached: /) },
     ]);
+    const saved = given(await service.call('wells.save', { id, upon: 1 }));
+    expect(saved.revision).toBe(2);
     const opened = given(await service.call('wells.open', { id }));
     expect(opened.record.bore?.depthReached).toBeUndefined();
     expect(opened.document).toMatchObject({ bore: { depthReached: '31,5' } });
-    expect(opened.troubles).toEqual(saved.troubles);
+    expect(opened.troubles).toEqual(kept.troubles);
+    expect(saved.troubles).toEqual(kept.troubles);
   });
 
-  it('tells with a saved record what contradicts itself beside the findings', async () => {
+  it('tells with an edit what contradicts itself beside the findings', async () => {
     const service = freshService();
     const { id } = given(await service.call('wells.create', { record }));
     const bore = { startedOn: '2026-03-04', finishedOn: '2026-03-01' };
     const odd = { ...record, bore: { ...record.bore, ...bore } };
-    const saved = given(await service.call('wells.save', { id, revision: 1, record: odd }));
-    expect(saved.troubles.map(({ path }) => path)).toEqual(['bore.finishedOn']);
-    expect(given(await service.call('wells.open', { id })).troubles).toEqual(saved.troubles);
+    const kept = given(await retype(service, id, odd));
+    expect(kept.troubles.map(({ path }) => path)).toEqual(['bore.finishedOn']);
+  });
+
+  it('opens a well with the working copy from its opening on, and gives the desk alone', async () => {
+    const service = freshService();
+    const { id, working } = given(await service.call('wells.create', { record }));
+    expect(working).toMatchObject({ moves: [], edit: 0, unrevised: false });
+    await retype(service, id, { ...record, notes: 'typed' });
+    const opened = given(await service.call('wells.open', { id }));
+    expect([opened.revision, opened.record.notes]).toEqual([1, undefined]);
+    expect(opened.working.base).toEqual(working.base);
+    expect(deskAfter(opened.working.base, opened.working.moves).record.notes).toBe('typed');
+    const desk = given(await service.call('wells.desk', { id }));
+    expect(desk).toMatchObject({ edit: 1, revision: 1, unrevised: true });
+    expect(desk.desk.record.notes).toBe('typed');
+    await service.call('wells.leave', { id, upon: 1 });
+    const again = given(await service.call('wells.open', { id }));
+    expect(again.working).toMatchObject({ base: desk.desk, moves: [], edit: 1 });
   });
 
   it('keeps keys that it does not know', async () => {
@@ -68,12 +88,11 @@ describe('the service', () => {
     expect(answer).toMatchObject({ error: { code: 'recordTooNew' } });
   });
 
-  it('refuses to save one well over another', async () => {
+  it('refuses to put one well over another', async () => {
     const service = freshService();
     const { id, document } = given(await service.call('wells.create', { record }));
     const other = given(await service.call('wells.create', { record }));
-    const mixed = { id: other.id, revision: 1, record: document as WellRecord };
-    const answer = await service.call('wells.save', mixed);
+    const answer = await retype(service, other.id, document as WellRecord);
     expect(answer).toMatchObject({ error: { code: 'otherWell' } });
     if (!answer.ok) expect(answer.error.sentence).toContain(id);
   });
@@ -83,22 +102,30 @@ describe('the service', () => {
     const heard: HostEvent[] = [];
     const stop = service.onEvent((event) => heard.push(event));
     const { id } = given(await service.call('wells.create', { record }));
-    await service.call('wells.save', { id, revision: 1, record: { ...record, notes: 'x' } });
-    await service.call('wells.save', { id, revision: 1, record });
+    await retype(service, id, { ...record, notes: 'x' });
+    await service.call('wells.save', { id, upon: 1 });
+    await service.call('wells.save', { id, upon: 0 });
+    await service.call('wells.save', { id, upon: 1 });
     stop();
-    await service.call('wells.save', { id, revision: 2, record });
-    expect(heard.map(({ name, data }) => [name, data.id, data.revision])).toEqual([
-      ['well.changed', id, 1],
-      ['well.changed', id, 2],
+    await retype(service, id, record);
+    expect(heard.map(({ name }) => name)).toEqual(heard.map(() => 'well.changed'));
+    expect(heard.map(({ data }) => data)).toMatchObject([
+      { id, revision: 1, edit: 0, unrevised: false },
+      { id, revision: 1, edit: 1, unrevised: true },
+      { id, revision: 2, edit: 1, unrevised: false },
     ]);
   });
 
-  it('lets one of two saves from the same revision through', async () => {
+  it('lets one of two edits upon the same edit through', async () => {
     const service = freshService();
     const { id } = given(await service.call('wells.create', { record }));
     const answers = await Promise.all(
       ['one', 'two'].map((notes) =>
-        service.call('wells.save', { id, revision: 1, record: { ...record, notes } }),
+        service.call('wells.edit', {
+          id,
+          upon: 0,
+          moves: [{ kind: 'edit', patch: [{ at: ['record', 'notes'], to: notes }] }],
+        }),
       ),
     );
     expect(answers.map(({ ok }) => ok)).toEqual([true, false]);
@@ -121,8 +148,12 @@ describe('the service', () => {
     const sheet = given(await service.call('papers.asBuilt', { id, paper: 'A4' }));
     expect(sheet.fileName).toBe('KA-012 as-built A4 rev 1.pdf');
     expect(Buffer.from(sheet.pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
+    expect(sheet.unrevised).toBe(false);
     const again = given(await service.call('papers.asBuilt', { id, paper: 'A4' }));
     expect(again.pdf).toBe(sheet.pdf);
+    await retype(service, id, { ...record, notes: 'typed after it' });
+    const older = given(await service.call('papers.asBuilt', { id, paper: 'A4' }));
+    expect([older.pdf, older.unrevised]).toEqual([sheet.pdf, true]);
   });
 });
 

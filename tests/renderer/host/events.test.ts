@@ -6,7 +6,7 @@ import { answering, pageHost, unreachable } from '../../../renderer/host/pageHos
 
 const changed: HostEvent = {
   name: 'well.changed',
-  data: { id: 'w', revision: 2, changedAt: '2025-03-09T07:05:00Z' },
+  data: { id: 'w', revision: 2, edit: 3, unrevised: false, changedAt: '2025-03-09T07:05:00Z' },
 };
 
 /** A stream of events that says what it is told to. */
