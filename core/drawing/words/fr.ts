@@ -130,7 +130,7 @@ export const french: SheetWords = {
     contents: 'dans le tubage',
     waterInside: 'eau au repos',
     tally: 'tubage',
-    times: '×',
+    count: '{count}\u00a0×\u00a0{what}',
     sacks: 'sacs',
   },
   facts: {
@@ -208,7 +208,8 @@ export const french: SheetWords = {
   photos: {
     title: 'Photos',
     photo: 'Photo',
-    missing: 'Cette image n’est pas disponible : elle est gardée dans les archives d’où vient le relevé',
+    missing:
+      'Cette image n’est pas disponible : elle est gardée dans les archives d’où vient le relevé',
     cut: 'suite dans le relevé',
   },
   tally: {
