@@ -3,6 +3,7 @@ import { codes } from './codes.ts';
 import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
+import { hands } from './hands.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
 import { sheet } from './sheet.ts';
@@ -21,6 +22,7 @@ export const english = {
   findings,
   table,
   entry,
+  hands,
   codes,
   reading,
   sheet,

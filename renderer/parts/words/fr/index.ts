@@ -1,15 +1,30 @@
 import type { InterfaceWords } from '../catalogue.ts';
-import { english } from '../en/index.ts';
+import { archive } from '../en/archive.ts';
 import { codes } from './codes.ts';
 import { entry } from './entry.ts';
+import { findings } from './findings.ts';
+import { folder } from './folder.ts';
+import { hands } from './hands.ts';
+import { reading } from './reading.ts';
 import { saving } from './saving.ts';
+import { sheet } from './sheet.ts';
+import { table } from './table.ts';
 
 /** Every text of the interface in French. */
 export const french: InterfaceWords = {
-  ...english,
   tag: 'fr-FR',
   itself: 'Français',
-  entry,
+  program: 'Borefolio',
+  archive,
   codes,
+  entry,
+  findings,
+  folder,
+  hands,
+  reading,
   saving,
+  sheet,
+  table,
+  defect: (words) =>
+    `Une panne du programme est survenue (${words}). Ce qui était montré comme étant sur le disque est en sûreté. Rechargez la page.`,
 };

@@ -1,15 +1,30 @@
 import type { InterfaceWords } from '../catalogue.ts';
-import { english } from '../en/index.ts';
+import { archive } from '../en/archive.ts';
 import { codes } from './codes.ts';
 import { entry } from './entry.ts';
+import { findings } from './findings.ts';
+import { folder } from './folder.ts';
+import { hands } from './hands.ts';
+import { reading } from './reading.ts';
 import { saving } from './saving.ts';
+import { sheet } from './sheet.ts';
+import { table } from './table.ts';
 
 /** Every text of the interface in Portuguese. */
 export const portuguese: InterfaceWords = {
-  ...english,
   tag: 'pt-PT',
   itself: 'Português',
-  entry,
+  program: 'Borefolio',
+  archive,
   codes,
+  entry,
+  findings,
+  folder,
+  hands,
+  reading,
   saving,
+  sheet,
+  table,
+  defect: (words) =>
+    `Houve uma falha no programa (${words}). O que se mostrava como estando no disco está em segurança. Carregue a página de novo.`,
 };
