@@ -44,7 +44,7 @@ export interface TableRow {
 }
 
 /** Kept free at the right of a cell. */
-const cellGap: PaperMm = 0.8;
+export const cellGap: PaperMm = 0.8;
 
 /** The columns with the room that their words need; the widest of them gives and takes it. */
 export function fittingColumns(

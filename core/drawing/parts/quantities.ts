@@ -80,7 +80,9 @@ function stringRow(kit: Kit, string: StringModel): TableRow {
     counts.set(words.pieces[first.kind], (counts.get(words.pieces[first.kind]) ?? 0) + count);
   if (looseCap(string) !== undefined) counts.set(words.pieces.cap, 1);
   const pieces = [...counts]
-    .map(([what, count]) => [count, words.quantities.times, what].filter(Boolean).join(' '))
+    .map(([what, count]) =>
+      words.quantities.count.replace('{count}', String(count)).replace('{what}', what),
+    )
     .join(', ');
   const tally = `${words.quantities.tally} ${depthFigure(kit, string.tallyM)} m`;
   return { cells: [`${tally}${words.colon} ${pieces}`], source: string.path };

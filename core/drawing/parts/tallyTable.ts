@@ -2,11 +2,13 @@ import type { PaperMm } from '../../base/units.ts';
 import type { PieceModel, StringModel, WellModel } from '../../model/wellModel.ts';
 import { depthFigure } from '../figures.ts';
 import type { Kit } from '../kit.ts';
+import { widthOf } from '../letters.ts';
 import { lineHeight } from '../pens.ts';
 import {
   blockPad,
   blockTitle,
   blockTitleHeight,
+  cellGap,
   drawRows,
   fittingColumns,
   rowsWithin,
@@ -17,12 +19,18 @@ import {
 } from './block.ts';
 import { pieceWords } from './section/casingCallouts.ts';
 
+/** A piece in as many words as stand on one line: its slots are told beside the section too. */
+function pieceLine(kit: Kit, piece: PieceModel, room: PaperMm): string {
+  const wordings = [2, 1, 0].map((details) => pieceWords(kit, piece, details));
+  return wordings.find((words) => widthOf(kit, words) <= room) ?? wordings[0]!;
+}
+
 /** One piece: lengths and depths in metres to the centimetre, as a tape gives them. */
-function pieceRow(kit: Kit, piece: PieceModel, number: number): TableRow {
+function pieceRow(kit: Kit, piece: PieceModel, number: number, room: PaperMm): TableRow {
   return {
     cells: [
       String(number),
-      pieceWords(kit, piece),
+      pieceLine(kit, piece, room),
       depthFigure(kit, piece.bottomM - piece.topM),
       piece.insertionM > 0 ? depthFigure(kit, piece.insertionM) : '–',
       depthFigure(kit, piece.topM),
@@ -33,11 +41,11 @@ function pieceRow(kit: Kit, piece: PieceModel, number: number): TableRow {
 }
 
 /** The pieces of a string, under its name where the well has more than one string. */
-function stringRows(kit: Kit, string: StringModel, several: boolean): TableRow[] {
+function stringRows(kit: Kit, string: StringModel, several: boolean, room: PaperMm): TableRow[] {
   const { tally } = kit.words;
   const name = string.name ?? `${tally.string} ${string.index + 1}`;
   const head: TableRow[] = several ? [{ cells: ['', name], bold: true, source: string.path }] : [];
-  return [...head, ...string.pieces.map((piece, at) => pieceRow(kit, piece, at + 1))];
+  return [...head, ...string.pieces.map((piece, at) => pieceRow(kit, piece, at + 1, room))];
 }
 
 /** Every piece from the top down with its length, joint and depths, as many as the room holds. */
@@ -61,9 +69,13 @@ export function layTallyTable(
     cells: [tally.piece, tally.what, tally.length, tally.insertion, tally.from, tally.to],
     bold: true,
   };
-  const all = [heads, ...strings.flatMap((one) => stringRows(kit, one, strings.length > 1))];
-  const columns = fittingColumns(kit, usual, all);
-  const lines = unfolded(kit, all, 1, columns[1]!.width);
+  const rowsFor = (room: PaperMm) => [
+    heads,
+    ...strings.flatMap((one) => stringRows(kit, one, strings.length > 1, room)),
+  ];
+  const columns = fittingColumns(kit, usual, rowsFor(Infinity));
+  const words = columns[1]!.width;
+  const lines = unfolded(kit, rowsFor(words - cellGap), 1, words);
   const rows = rowsWithin(kit, lines, room - blockTitleHeight - blockPad, 1);
   return {
     height: blockTitleHeight + rows.length * lineHeight('small') + blockPad,

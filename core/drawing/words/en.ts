@@ -175,7 +175,7 @@ export const english: SheetWords = {
     contents: 'inside the casing',
     waterInside: 'under rest level',
     tally: 'tally',
-    times: '',
+    count: '{count} {what}',
     sacks: 'sacks',
   },
   facts: {

@@ -127,7 +127,7 @@ export const portuguese: SheetWords = {
     contents: 'dentro do tubo',
     waterInside: 'água em repouso',
     tally: 'tubagem',
-    times: '×',
+    count: '{count}\u00a0×\u00a0{what}',
     sacks: 'sacos',
   },
   facts: {

@@ -90,7 +90,7 @@ export interface SheetWords {
       | 'contents'
       | 'waterInside'
       | 'tally'
-      | 'times'
+      | 'count'
       | 'sacks',
       string
     >

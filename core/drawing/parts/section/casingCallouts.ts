@@ -53,8 +53,8 @@ function sizeWords(kit: Kit, piece: PieceModel): string {
   return [outside, wall].filter(Boolean).join(`${bound}×${bound}`);
 }
 
-/** `screen uPVC 110 × 4.2, slot 0.75, open 7 %`. */
-export function pieceWords(kit: Kit, piece: PieceModel): string {
+/** `screen uPVC 110 × 4.2, slot 0.75, open 7 %`, or with fewer details of its slots. */
+export function pieceWords(kit: Kit, piece: PieceModel, details = 2): string {
   const { words } = kit;
   const slot =
     piece.slotWidthMm === undefined
@@ -67,7 +67,7 @@ export function pieceWords(kit: Kit, piece: PieceModel): string {
   const what = [words.pieces[piece.kind], piece.material, sizeWords(kit, piece)]
     .filter(Boolean)
     .join(' ');
-  return [what, slot, open].filter(Boolean).join(', ');
+  return [what, ...[slot, open].filter(Boolean).slice(0, details)].join(', ');
 }
 
 /** Where leaders end: callouts of the casing come from the left. */
