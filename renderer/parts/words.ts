@@ -1,5 +1,5 @@
 import type { Language } from '../../core/base/language.ts';
-import { english as englishSheet } from '../../core/drawing/words/en.ts';
+import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import type { SheetWords } from '../../core/drawing/words/words.ts';
 import { speech } from '../state/language.svelte.ts';
 import type { ChoiceWords, FieldWords, InterfaceWords } from './words/catalogue.ts';
@@ -49,5 +49,5 @@ export const choiceWords = spoken(choiceNames);
 
 /** Words that the sheets print too, in the language in use. */
 export function sheetWords(): SheetWords {
-  return englishSheet;
+  return sheetWordsIn(speech.language);
 }

@@ -41,7 +41,7 @@ describe('the words of the interface', () => {
     expect([say.archive.count(1), say.archive.count(2)]).toEqual(['1 well', '2 wells']);
     expect(say.saving.unread(1)).toMatch(/^One entry /);
     expect(say.saving.unread(3)).toMatch(/^3 entries /);
-    expect(say.saving.troubles(1)).toContain('one trouble');
+    expect(say.saving.troubles(1)).toContain('One trouble');
   });
 
   it('say of an entry that cannot be read what it was and how to write it', () => {

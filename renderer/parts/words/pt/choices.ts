@@ -1,4 +1,34 @@
 import type { ChoiceWords } from '../catalogue.ts';
-import { choices as english } from '../en/choices.ts';
 
-export const choices: ChoiceWords = { ...english };
+export const choices: ChoiceWords = {
+  yesNo: { yes: 'sim', no: 'não' },
+  surroundings: {
+    latrine: 'latrina',
+    septicTank: 'fossa séptica',
+    soakaway: 'poço absorvente',
+    livestock: 'gado',
+    graveyard: 'sepulturas',
+    wasteDump: 'lixeira',
+    fuelOrChemicals: 'combustível ou produtos químicos',
+    openWater: 'água à superfície',
+    building: 'edifício',
+    well: 'outro poço ou furo',
+    other: 'outro',
+  },
+  slope: { uphill: 'a montante', level: 'ao mesmo nível', downhill: 'a jusante' },
+  boundary: { sharp: 'nítido', gradual: 'gradual', uncertain: 'incerto' },
+  grainScheme: { iso14688: 'ISO 14688', wentworth: 'Wentworth' },
+  datum: { ground: 'solo', casingTop: 'topo do tubo' },
+  levelState: { static: 'em repouso', pumping: 'em bombagem', recovering: 'em recuperação' },
+  development: {
+    surging: 'pistonagem',
+    bailing: 'limpeza com caçamba',
+    airLift: 'ar comprimido (air-lift)',
+    jetting: 'jatos de água',
+    overpumping: 'sobrebombagem',
+    backwashing: 'lavagem em contracorrente',
+    other: 'outro',
+  },
+  test: { step: 'por escalões', constantRate: 'a caudal constante', recovery: 'recuperação' },
+  where: { field: 'campo', laboratory: 'laboratório' },
+};
