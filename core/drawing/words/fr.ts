@@ -162,7 +162,7 @@ export const french: SheetWords = {
     programme: 'Programme',
     contract: 'Marché',
     contractor: 'Entreprise',
-    supervisor: 'D’après le relevé de',
+    supervisor: 'D’après la fiche de',
     approval: 'Approuvé par',
     number: 'N° du forage',
     sheet: 'Feuille',
@@ -203,7 +203,7 @@ export const french: SheetWords = {
   continuedOn: 'suite sur la feuille',
   continuedFrom: 'suite de la feuille',
   findings: 'Constats qui demeurent',
-  moreFindings: 'de plus ; voir le relevé',
+  moreFindings: 'de plus ; voir la fiche',
   notes: 'Remarques',
   photos: {
     title: 'Photos',

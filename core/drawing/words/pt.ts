@@ -159,7 +159,7 @@ export const portuguese: SheetWords = {
     programme: 'Programa',
     contract: 'Contrato',
     contractor: 'Empreiteiro',
-    supervisor: 'Segundo o registo de',
+    supervisor: 'Segundo a ficha de',
     approval: 'Aprovado por',
     number: 'N.º do furo',
     sheet: 'Folha',
@@ -199,7 +199,7 @@ export const portuguese: SheetWords = {
   continuedOn: 'continua na folha',
   continuedFrom: 'continuação da folha',
   findings: 'Observações por resolver',
-  moreFindings: 'a mais; ver o registo',
+  moreFindings: 'a mais; ver a ficha',
   notes: 'Notas',
   photos: {
     title: 'Fotografias',

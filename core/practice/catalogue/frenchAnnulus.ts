@@ -50,7 +50,7 @@ export const frenchAnnulus: Record<AnnulusCode, FindingText> = {
     sentence:
       '{fill} de {fromM} m à {toM} m : le remplissage est noté dans tout le trou, mais la colonne {string} s’y tient ; il est pris à l’intérieur de la colonne.',
     why: 'Quand une colonne est restée dans le trou, ce qui est versé se trouve dedans et non autour.',
-    todo: 'Si la colonne a été retirée, l’ôter du relevé ; si le remplissage l’entoure, l’écrire.',
+    todo: 'Si la colonne a été retirée, l’ôter de la fiche ; si le remplissage l’entoure, l’écrire.',
   },
   'annulus.overlap': {
     title: 'Remplissages qui se chevauchent',

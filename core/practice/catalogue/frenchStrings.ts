@@ -156,11 +156,11 @@ export const frenchStrings: Record<StringCode, FindingText> = {
     todo: 'Corriger les diamètres ou les profondeurs, ou supprimer la colonne qui n’a pas été posée.',
   },
   'screen.noStratum': {
-    title: 'Crépine là où le log se tait',
+    title: 'Crépine là où la coupe se tait',
     sentence:
-      'Colonne {string} : de {fromM} m à {toM} m, une crépine se tient là où le log ne dit rien.',
+      'Colonne {string} : de {fromM} m à {toM} m, une crépine se tient là où la coupe ne dit rien.',
     why: 'On ne peut pas juger si la crépine se tient dans un terrain aquifère.',
-    todo: 'Compléter le log, ou vérifier les profondeurs de la crépine.',
+    todo: 'Compléter la coupe, ou vérifier les profondeurs de la crépine.',
   },
   'screen.aboveGround': {
     title: 'Crépine au-dessus du sol',

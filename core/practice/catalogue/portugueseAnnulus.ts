@@ -48,7 +48,7 @@ export const portugueseAnnulus: Record<AnnulusCode, FindingText> = {
     sentence:
       '{fill} de {fromM} m a {toM} m: o enchimento está registado em todo o furo, mas a coluna {string} está aí; é tomado dentro da coluna.',
     why: 'Onde uma coluna ficou no furo, o que se deita fica dentro dela e não à volta.',
-    todo: 'Se a coluna foi retirada, tirá-la do registo; se o enchimento a rodeia, escrevê-lo.',
+    todo: 'Se a coluna foi retirada, tirá-la da ficha; se o enchimento a rodeia, escrevê-lo.',
   },
   'annulus.overlap': {
     title: 'Enchimentos sobrepostos',

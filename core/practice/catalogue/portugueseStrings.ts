@@ -152,10 +152,10 @@ export const portugueseStrings: Record<StringCode, FindingText> = {
     todo: 'Corrigir os diâmetros ou as profundidades, ou apagar a coluna que não foi colocada.',
   },
   'screen.noStratum': {
-    title: 'Tubo-ralo onde o log se cala',
-    sentence: 'Coluna {string}: de {fromM} m a {toM} m um tubo-ralo está onde o log nada diz.',
+    title: 'Tubo-ralo onde o perfil se cala',
+    sentence: 'Coluna {string}: de {fromM} m a {toM} m um tubo-ralo está onde o perfil nada diz.',
     why: 'Não se pode julgar se o tubo-ralo está em terreno aquífero.',
-    todo: 'Completar o log, ou verificar as profundidades do tubo-ralo.',
+    todo: 'Completar o perfil, ou verificar as profundidades do tubo-ralo.',
   },
   'screen.aboveGround': {
     title: 'Tubo-ralo acima do solo',
