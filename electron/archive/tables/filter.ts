@@ -85,5 +85,5 @@ const columns: Readonly<Record<OrderBy, readonly [unknown: string, ...by: string
 export function orderOf({ by, down = false }: ListOrder): string {
   const [unknown, ...keys] = columns[by];
   const sorted = keys.map((key) => `${key} ${down ? 'DESC' : 'ASC'}`);
-  return [unknown, ...sorted, 'number_key', 'seq'].join(', ');
+  return [unknown, ...sorted, ...columns.number.slice(0, 2), 'seq'].join(', ');
 }
