@@ -1,13 +1,21 @@
 import { languages, type Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts } from '../files/fonts.ts';
+import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { paperFileName } from '../service/papers.ts';
 import { makeAsBuilt, type SheetOptions } from '../service/sheet.ts';
-import { misused, textOption, type Command, type Given, type World } from './command.ts';
+import {
+  misused,
+  textOption,
+  type Command,
+  type ExitCode,
+  type Given,
+  type World,
+} from './command.ts';
 import { onlyWord } from './readInput.ts';
 import { uniqueNames } from './uniqueNames.ts';
 import { tellErrors } from './recordErrors.ts';
-import { wellsToPrint, type WellToPrint } from './wellsToPrint.ts';
+import { wellsToPrint, type WellsToPrint, type WellToPrint } from './wellsToPrint.ts';
 import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 
 type Paper = SheetOptions['paper'];
@@ -25,11 +33,10 @@ function readLanguage(given: Given): Result<Language> {
   return misused(`No sheet speaks ${wanted}: --language ${languages.join(', ')}.`);
 }
 
-interface Wanted {
+interface Wanted extends WellsToPrint {
   readonly paper: Paper;
   readonly language: Language;
   readonly target: Target;
-  readonly wells: readonly WellToPrint[];
 }
 
 function readWanted(given: Given, world: World): Result<Wanted> {
@@ -52,12 +59,46 @@ function readWanted(given: Given, world: World): Result<Wanted> {
     paper: paper.value,
     language: language.value,
     target: target.value,
-    wells: wells.value,
+    ...wells.value,
   });
 }
 
 function sheetName({ record, revision }: WellToPrint, { paper, language }: Wanted): string {
   return paperFileName(record, paper, revision ?? 1, language);
+}
+
+/** The pictures of a well; tells how many of its photos stand on the sheet without theirs. */
+function picturesOf({ record, calledBy, pictures }: WellToPrint, world: World) {
+  const found: Result<PhotoImages> = pictures?.() ?? ok({});
+  if (!found.ok) return found;
+  const missing = shownPhotos(record.photos, found.value).filter(({ image }) => !image).length;
+  const those =
+    missing === 1
+      ? 'one photo is not at hand and stands'
+      : `${missing} photos are not at hand and stand`;
+  if (missing > 0)
+    world.complain(
+      `${calledBy}: ${those} on the sheet as an empty frame. Print the well from the archive that holds its photos.`,
+    );
+  return found;
+}
+
+function printAll(wanted: Wanted, world: World): Result<ExitCode> {
+  const { paper, language, target, wells } = wanted;
+  const common = { paper, language, fonts: readFonts(), madeAt: world.now() };
+  const names = uniqueNames(wells.map((well) => sheetName(well, wanted)));
+  let erring = false;
+  for (const [at, well] of wells.entries()) {
+    const { record, troubles, revision, calledBy } = well;
+    const pictures = picturesOf(well, world);
+    if (!pictures.ok) return pictures;
+    const known = revision === undefined ? {} : { revision };
+    const sheet = makeAsBuilt(record, { ...common, ...known, images: pictures.value });
+    const written = writeSheet(sheet, target, names[at]!, world);
+    if (!written.ok) return written;
+    erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
+  }
+  return ok(erring ? 1 : 0);
 }
 
 /** `paper as-built`: the as-built sheets of one well or of an archive’s. */
@@ -75,17 +116,10 @@ export const paperAsBuilt: Command = {
   run(given, world) {
     const wanted = readWanted(given, world);
     if (!wanted.ok) return wanted;
-    const { paper, language, target, wells } = wanted.value;
-    const common = { paper, language, fonts: readFonts(), madeAt: world.now() };
-    const names = uniqueNames(wells.map((well) => sheetName(well, wanted.value)));
-    let erring = false;
-    for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
-      const known = revision === undefined ? {} : { revision };
-      const sheet = makeAsBuilt(record, { ...common, ...known });
-      const written = writeSheet(sheet, target, names[at]!, world);
-      if (!written.ok) return written;
-      erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
+    try {
+      return printAll(wanted.value, world);
+    } finally {
+      wanted.value.close();
     }
-    return ok(erring ? 1 : 0);
   },
 };

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { closeSync, openSync, readFileSync, readSync } from 'node:fs';
 import path from 'node:path';
 import { ok, refused, type Result } from '../../core/base/result.ts';
 import type { ReadRecord } from '../../core/record/read.ts';
@@ -9,9 +9,26 @@ import { misused, type World } from './command.ts';
 const archiveMark = 'SQLite format 3\0';
 
 /** A file's bytes; a file that is not there is a slip of the caller. */
-export function readBytes(file: string, { folder }: World): Result<Buffer> {
+export function readBytes(file: string, world: World): Result<Buffer> {
+  return reading(file, world, (place) => readFileSync(place));
+}
+
+/** As many bytes as tell what a file is: an archive with its photos may be larger than memory. */
+export function readFirstBytes(file: string, world: World): Result<Buffer> {
+  return reading(file, world, (place) => {
+    const opened = openSync(place, 'r');
+    try {
+      const first = Buffer.alloc(archiveMark.length);
+      return first.subarray(0, readSync(opened, first));
+    } finally {
+      closeSync(opened);
+    }
+  });
+}
+
+function reading(file: string, { folder }: World, read: (place: string) => Buffer): Result<Buffer> {
   try {
-    return ok(readFileSync(path.resolve(folder, file)));
+    return ok(read(path.resolve(folder, file)));
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT') return misused(`There is no file ${file}: check its path.`);

@@ -1,12 +1,14 @@
 import path from 'node:path';
 import { ok, type Result } from '../../core/base/result.ts';
+import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import type { Trouble } from '../../core/record/trouble.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import { photoImages } from '../service/photoImages.ts';
 import { storedWell } from '../service/stored.ts';
 import type { Archive } from '../archive/archive.ts';
 import { openArchive } from '../archive/open.ts';
 import { misused, type World } from './command.ts';
-import { isArchive, readBytes, recordFrom } from './readInput.ts';
+import { isArchive, readFirstBytes, readRecordFile } from './readInput.ts';
 
 /** A well and where it came from. */
 export interface WellToPrint {
@@ -16,6 +18,14 @@ export interface WellToPrint {
   readonly revision?: number;
   /** What messages call it: its number, else the name of its file. */
   readonly calledBy: string;
+  /** The pictures that papers show of it; absent for a record without its archive. */
+  readonly pictures?: () => Result<PhotoImages>;
+}
+
+/** Wells with what they lie in, which stays open until all is printed. */
+export interface WellsToPrint {
+  readonly wells: readonly WellToPrint[];
+  close(): void;
 }
 
 export interface Choice {
@@ -59,28 +69,29 @@ function openWells(archive: Archive, choice: Choice, world: World): Result<reado
     if (!well.ok) return well;
     const calledBy = row.number || row.id;
     if (row.unrevised) sayOlder(calledBy, row, world);
-    wells.push({ ...well.value, calledBy });
+    const { record } = well.value;
+    wells.push({ ...well.value, calledBy, pictures: () => photoImages(archive, record) });
   }
   return ok(wells);
 }
 
+function wellInRecord(file: string, world: World): Result<WellsToPrint> {
+  const read = readRecordFile(file, world);
+  if (!read.ok) return read;
+  const calledBy = path.basename(file);
+  return ok({ wells: [{ ...read.value, calledBy }], close: () => undefined });
+}
+
 /** The wells that a file holds, be it an archive or one record. */
-export function wellsToPrint(
-  file: string,
-  choice: Choice,
-  world: World,
-): Result<readonly WellToPrint[]> {
-  const bytes = readBytes(file, world);
-  if (!bytes.ok) return bytes;
-  if (!isArchive(bytes.value)) {
-    const read = recordFrom(bytes.value, file);
-    return read.ok ? ok([{ ...read.value, calledBy: path.basename(file) }]) : read;
-  }
+export function wellsToPrint(file: string, choice: Choice, world: World): Result<WellsToPrint> {
+  const first = readFirstBytes(file, world);
+  if (!first.ok) return first;
+  if (!isArchive(first.value)) return wellInRecord(file, world);
   const opened = openArchive(path.resolve(world.folder, file), { now: world.now, mustExist: true });
   if (!opened.ok) return opened;
-  try {
-    return openWells(opened.value, choice, world);
-  } finally {
-    opened.value.close();
-  }
+  const archive = opened.value;
+  const wells = openWells(archive, choice, world);
+  if (wells.ok) return ok({ wells: wells.value, close: () => archive.close() });
+  archive.close();
+  return wells;
 }

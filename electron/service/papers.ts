@@ -2,6 +2,7 @@ import type { Language } from '../../core/base/language.ts';
 import { ok } from '../../core/base/result.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { reads, type Handlers, type ServiceParts } from './handlers.ts';
+import { photoImages } from './photoImages.ts';
 import { makeAsBuilt } from './sheet.ts';
 import { storedWell } from './stored.ts';
 
@@ -34,7 +35,11 @@ export function papersHandlers({ archive, fonts, clock }: ServiceParts): Handler
       const { record, revision } = well.value;
       const mark = archive.mark(id);
       if (!mark.ok) return mark;
-      const sheet = makeAsBuilt(record, { paper, language, fonts, madeAt: clock(), revision });
+      const pictures = photoImages(archive, record);
+      if (!pictures.ok) return pictures;
+      const images = pictures.value;
+      const made = { paper, language, fonts, madeAt: clock(), revision, images };
+      const sheet = makeAsBuilt(record, made);
       return ok({
         fileName: paperFileName(record, paper, revision, language),
         pdf: Buffer.from(sheet.pdf()).toString('base64'),

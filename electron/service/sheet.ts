@@ -2,6 +2,7 @@ import type { Language } from '../../core/base/language.ts';
 import type { Finding } from '../../core/base/finding.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
+import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import { paintPdf } from '../../core/paint/pdf/paintPdf.ts';
 import { fontFaces } from '../../core/paint/svg/fontFaces.ts';
@@ -9,6 +10,7 @@ import { paintSvg } from '../../core/paint/svg/write.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
 import { sha256Hex } from '../seal/hash.ts';
+import { printedHashes } from './photoImages.ts';
 
 export interface SheetOptions {
   readonly paper: 'A4' | 'A3';
@@ -19,6 +21,8 @@ export interface SheetOptions {
   readonly madeAt: string;
   /** Revision of the record in the archive, from 1; absent for a loose file. */
   readonly revision?: number;
+  /** Pictures that are at hand, by hash. */
+  readonly images?: PhotoImages;
 }
 
 /** A finished paper and the files that can be made of it. */
@@ -32,13 +36,15 @@ export interface Sheet {
 }
 
 /**
- * 32 hexadecimal digits: the same for the same record, paper, language and revision, and for no
- * other. English is not named, so that its papers keep the ids that they had.
+ * 32 hexadecimal digits: the same for the same record, paper, language, revision and pictures at
+ * hand, and for no other. English is not named, so that its papers keep the ids that they had.
  */
 function paperIdOf(record: WellRecord, options: SheetOptions): string {
-  const { paper, revision, language = 'en' } = options;
+  const { paper, revision, language = 'en', images = {} } = options;
   const kind = language === 'en' ? paper : `${paper} ${language}`;
-  const named = JSON.stringify([record, 'asBuilt', kind, revision ?? null]);
+  const pictures = printedHashes(record).filter((hash) => hash in images);
+  const shown = pictures.length === 0 ? [] : [pictures];
+  const named = JSON.stringify([record, 'asBuilt', kind, revision ?? null, ...shown]);
   return sha256Hex(named).slice(0, 32);
 }
 
@@ -53,13 +59,14 @@ function styleSheetOf({ files }: ShippedFonts): string {
 
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
-  const { paper, language = 'en', fonts, madeAt, revision } = options;
+  const { paper, language = 'en', fonts, madeAt, revision, images = {} } = options;
   const model = resolveWell(record);
   const drawing = drawAsBuilt(record, model, {
     paper,
     language,
     fonts: fonts.metrics,
     madeAt,
+    images,
     paperId: paperIdOf(record, options),
     ...(revision === undefined ? {} : { revision }),
   });

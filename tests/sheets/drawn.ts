@@ -1,6 +1,7 @@
 import type { Language } from '../../core/base/language.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import { papers, type Paper, type PaperName } from '../../core/drawing/paper.ts';
+import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import type { SheetWords } from '../../core/drawing/words/words.ts';
@@ -28,6 +29,7 @@ export function drawSheet(
   record: WellRecord,
   name: PaperName,
   language: Language = 'en',
+  images: PhotoImages = {},
 ): DrawnSheet {
   const model = resolveWell(record);
   const drawing = drawAsBuilt(record, model, {
@@ -37,6 +39,7 @@ export function drawSheet(
     madeAt: '2026-01-31T12:00:00+00:00',
     paperId: '0123456789abcdef0123456789abcdef',
     revision: 3,
+    images,
   });
   return { record, model, paper: papers[name], drawing, words: sheetWordsIn(language) };
 }
