@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { begin, push, redo, settle, undo } from '../../../renderer/state/history.ts';
+import { amend, begin, joins, push, redo, settle, undo } from '../../../renderer/state/history.ts';
 
 describe('the steps of undo', () => {
   it('go back to what was and forward again', () => {
@@ -42,6 +42,32 @@ describe('the steps of undo', () => {
   it('do not join a step that was taken back', () => {
     const history = push(undo(push(begin('a'), 'b', 'to')), 'c', 'to');
     expect(undo(history).present).toBe('a');
+  });
+
+  it('say whether what comes next goes on with the last one', () => {
+    const typed = push(begin('a'), 'b', 'to');
+    expect([joins(typed, 'to'), joins(typed, 'from'), joins(typed, undefined)]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    expect(joins(push(begin('a'), 'b'), undefined)).toBe(false);
+    expect(joins(settle(typed), 'to')).toBe(false);
+  });
+
+  it('stay as many when the present is replaced', () => {
+    const history = amend(push(begin('a'), 'b'), 'c');
+    expect(history.present).toBe('c');
+    expect(undo(history).present).toBe('a');
+  });
+
+  it('are never too many: the first of a hundred thousand comes back', () => {
+    let history = begin(0);
+    for (let step = 1; step <= 100_000; step += 1) history = push(history, step);
+    while (history.past) history = undo(history);
+    expect(history.present).toBe(0);
+    while (history.future) history = redo(history);
+    expect(history.present).toBe(100_000);
   });
 
   it('return to the start after as many undos as steps, for any steps', () => {

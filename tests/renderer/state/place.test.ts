@@ -1,24 +1,31 @@
 import { describe, expect, it } from 'vitest';
 import type { WellRow } from '../../../core/contract/calls.ts';
+import type { HostEvent } from '../../../core/contract/events.ts';
 import type { PageHost } from '../../../core/contract/host.ts';
 import { depthField } from '../../../renderer/editors/fields/number.ts';
 import { enter } from '../../../renderer/state/desk.ts';
 import { exportAsBuilt } from '../../../renderer/state/exportPaper.ts';
+import { moveTo } from '../../moves.ts';
 import { Place } from '../../../renderer/state/place.svelte.ts';
 
 const record = { schemaVersion: 1 as const, bore: { depthReached: 30 } };
-const stored = { id: 'w', revision: 1, changedAt: '2025-03-09T07:05:00Z', record };
+const changedAt = '2025-03-09T07:05:00Z';
+const working = { base: { record, typed: {} }, moves: [], edit: 0, unrevised: false, changedAt };
+const stored = { id: 'w', revision: 1, changedAt, record, document: record, troubles: [], working };
 const good: Record<string, unknown> = {
   'archive.state': { name: 'A', wells: 1, readOnly: false },
   'wells.list': [],
   'wells.open': stored,
+  'wells.edit': { edit: 1, unrevised: true, changedAt, troubles: [] },
   'wells.save': { revision: 2, changedAt: '2025-03-09T07:06:00Z', troubles: [] },
-  'papers.asBuilt': { fileName: 'w.pdf', pdf: '', findings: [] },
+  'wells.leave': null,
+  'papers.asBuilt': { fileName: 'w.pdf', pdf: '', findings: [], unrevised: false },
 };
 
 /** A host that answers as told, and remembers what it was asked. */
 function placeWith(answers: Record<string, unknown> = {}) {
   const asked: string[] = [];
+  let tell: (event: HostEvent) => void = () => undefined;
   const host = {
     async send(name: string) {
       asked.push(name);
@@ -27,9 +34,13 @@ function placeWith(answers: Record<string, unknown> = {}) {
         ? { ok: false, error: { code: 'diskFull', sentence: value.message } }
         : { ok: true, value: await value };
     },
-    onEvent: () => () => undefined,
+    onEvent(listener: typeof tell) {
+      tell = listener;
+      return () => undefined;
+    },
   };
-  return { place: new Place(host as unknown as PageHost), asked };
+  const place = new Place(host as unknown as PageHost);
+  return { place, asked, tell: (event: HostEvent) => tell(event) };
 }
 
 const reached = depthField('depthReached', 'Depth reached');
@@ -37,31 +48,70 @@ const type = (place: Place, text: string) =>
   place.folder!.edit((desk) => enter(desk, 'bore', reached, text));
 
 describe('leaving a well folder', () => {
-  it('saves what is not saved yet', async () => {
+  it('makes a revision of what was typed, and lets the next opening start from there', async () => {
     const { place, asked } = placeWith();
     await place.open('w');
     type(place, '31');
     expect(await place.leave()).toBe(true);
-    expect(asked).toContain('wells.save');
+    expect(asked.slice(1)).toEqual(['wells.edit', 'wells.save', 'wells.leave', 'wells.list']);
     expect(place.folder).toBeUndefined();
   });
 
-  it('is not done while saving is refused, unless it is insisted on', async () => {
-    const { place } = placeWith({ 'wells.save': new Error('The disk is full.') });
+  it('asks for nothing where nothing was ever typed', async () => {
+    const { place, asked } = placeWith();
     await place.open('w');
-    type(place, '31');
-    expect(await place.leave()).toBe(false);
-    expect(place.folder?.saving.state).toMatchObject({ sentence: 'The disk is full.' });
-    expect(await place.leave(true)).toBe(true);
+    expect(await place.leave()).toBe(true);
+    expect(asked).toEqual(['wells.open', 'wells.list']);
   });
 
-  it('keeps what could not be read for when it is opened again', async () => {
-    const { place } = placeWith();
+  it.each(['wells.edit', 'wells.save'])(
+    'is not done while %s is refused, unless it is insisted on',
+    async (name) => {
+      const { place } = placeWith({ [name]: new Error('The disk is full.') });
+      await place.open('w');
+      type(place, '31');
+      expect(await place.leave()).toBe(false);
+      expect(place.folder?.saving.state).toMatchObject({ sentence: 'The disk is full.' });
+      expect(await place.leave(true)).toBe(true);
+    },
+  );
+});
+
+describe('opening a well folder', () => {
+  it('lays down what was typed since it was opened last, with undo back to there', async () => {
+    const typed = { record, typed: { 'bore.depthReached': '3o' } };
+    const moves = [moveTo(working.base, typed)];
+    const { place } = placeWith({ 'wells.open': { ...stored, working: { ...working, moves } } });
     await place.open('w');
-    type(place, '3o');
-    await place.leave();
+    expect(place.folder?.desk).toEqual(typed);
+    place.folder?.undo();
+    expect(place.folder?.desk).toEqual(working.base);
+    expect(place.folder?.canUndo).toBe(false);
+  });
+
+  it('takes in what another window types, as a step, and leaves the text under the hand', async () => {
+    const theirs = { record: { ...record, notes: 'theirs' }, typed: {} };
+    const state = { edit: 1, revision: 1, unrevised: true, changedAt };
+    const { place, tell } = placeWith({ 'wells.desk': { ...state, desk: theirs } });
     await place.open('w');
-    expect(place.folder?.desk.typed).toEqual({ 'bore.depthReached': '3o' });
+    const { turn } = place.folder!;
+    tell({ name: 'well.changed', data: { id: 'w', ...state } });
+    await expect.poll(() => place.folder?.desk).toEqual(theirs);
+    expect(place.folder?.turn).toBe(turn);
+    place.folder?.undo();
+    expect(place.folder?.desk).toEqual(working.base);
+  });
+
+  it('puts the text under the hand anew where its row may be another one now', async () => {
+    const theirs = { record: { ...record, log: [{ from: 0, to: 2 }] }, typed: {} };
+    const state = { edit: 1, revision: 1, unrevised: true, changedAt };
+    const { place, tell } = placeWith({ 'wells.desk': { ...state, desk: theirs } });
+    await place.open('w');
+    const { turn } = place.folder!;
+    place.folder!.writing = 'log[0].to';
+    tell({ name: 'well.changed', data: { id: 'w', ...state } });
+    await expect.poll(() => place.folder?.desk).toEqual(theirs);
+    expect(place.folder?.turn).toBe(turn + 1);
   });
 });
 
@@ -75,7 +125,7 @@ describe('a folder of an archive that can only be read', () => {
     type(place, '31');
     expect(place.folder?.desk.record).toEqual(record);
     await place.leave();
-    expect(asked).not.toContain('wells.save');
+    expect(asked).not.toContain('wells.edit');
   });
 });
 
@@ -96,12 +146,12 @@ describe('the archive’s list', () => {
 });
 
 describe('exporting the sheet', () => {
-  it('saves first, since papers are made from the archive', async () => {
+  it('makes a revision first, since papers show revisions', async () => {
     const { place, asked } = placeWith();
     await place.open('w');
     type(place, '31');
     expect((await exportAsBuilt(place.host, place.folder!, 'A4')).ok).toBe(true);
-    expect(asked.slice(-2)).toEqual(['wells.save', 'papers.asBuilt']);
+    expect(asked.slice(-3)).toEqual(['wells.edit', 'wells.save', 'papers.asBuilt']);
   });
 
   it('is refused with the reason when that is not saved', async () => {
