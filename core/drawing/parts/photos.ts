@@ -4,7 +4,7 @@ import { numberedPhotos, type Photo } from '../../record/photos.ts';
 import { dayFigure } from '../figures.ts';
 import type { Box, Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { baseline, fitted, letter, lettered, wrapped } from '../letters.ts';
+import { baseline, fitted, letter, lettered, widthOf, wrapped } from '../letters.ts';
 import { lineHeight, solid } from '../pens.ts';
 import { group, rectangle } from '../shapes.ts';
 
@@ -107,20 +107,22 @@ function drawPicture(kit: Kit, shown: ShownPhoto, box: Box): Item[] {
   return [...picture, rectangle(box, { stroke: solid('thin'), source: path })];
 }
 
-/** Number at the left, day at the right, caption under them. */
+/** Number and day in one line, the caption under them. */
 function drawWords(
   kit: Kit,
   { photo, path, number }: ShownPhoto,
   lines: readonly string[],
-  { x, y, width }: Omit<Box, 'height'>,
+  x: PaperMm,
+  y: PaperMm,
 ): Item[] {
   const base = y + baseline('small');
   const look = { source: path };
+  const bold = { ...look, face: 'bold' } as const;
+  const name = `${kit.words.photos.photo} ${number}`;
+  const day = photo.takenOn === undefined ? '' : dayFigure(photo.takenOn);
   return [
-    ...letter(kit, `${kit.words.photos.photo} ${number}`, x, base, { ...look, face: 'bold' }),
-    ...(photo.takenOn
-      ? letter(kit, dayFigure(photo.takenOn), x + width, base, { ...look, anchor: 'end' })
-      : []),
+    ...letter(kit, name, x, base, bold),
+    ...letter(kit, day, x + widthOf(kit, `${name}  `, bold), base, look),
     ...lettered(kit, lines, x, y + pitch, look),
   ];
 }
@@ -130,12 +132,12 @@ export function drawPhoto(kit: Kit, shown: ShownPhoto, cell: Box, lines: number)
   const room = pictureHeight(cell.height, lines);
   const size = fittedSize(ratioOf(shown), cell.width, room);
   const words = captionLines(kit, shown, cell.width, mostLines(cell.height));
-  const under = { x: cell.x, y: cell.y + size.height + gap, width: cell.width };
+  const under = cell.y + size.height + gap;
   return group(
     'photo',
     [
       ...drawPicture(kit, shown, { x: cell.x, y: cell.y, ...size }),
-      ...drawWords(kit, shown, words, under),
+      ...drawWords(kit, shown, words, cell.x, under),
     ],
     { source: shown.path },
   );
