@@ -66,7 +66,8 @@ describe('photo pages as a PDF', () => {
     const { fnArray, argsArray } = await page.getOperatorList();
     const sizes = fnArray.flatMap((_, at) => {
       const [name, width, height] = (argsArray[at] ?? []) as unknown[];
-      return String(name).startsWith('img_') ? [[width, height]] : [];
+      const isPicture = String(name).startsWith('img_') && width !== undefined;
+      return isPicture ? [[width, height]] : [];
     });
     expect(sizes).toEqual(pictures.map(() => [1600, 1200]));
     await file.cleanup();
