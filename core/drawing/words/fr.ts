@@ -209,7 +209,7 @@ export const french: SheetWords = {
     title: 'Photos',
     photo: 'Photo',
     missing:
-      'Cette image n’est pas disponible : elle est gardée dans les archives d’où vient le relevé',
+      'Cette image n’est pas disponible : elle est gardée dans l’archive d’où vient le relevé',
     cut: 'suite dans le relevé',
   },
   tally: {

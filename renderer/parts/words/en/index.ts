@@ -4,6 +4,7 @@ import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { hands } from './hands.ts';
+import { photos } from './photos.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
 import { sheet } from './sheet.ts';
@@ -24,6 +25,7 @@ export const english = {
   entry,
   hands,
   codes,
+  photos,
   reading,
   sheet,
   defect: (words: string) =>

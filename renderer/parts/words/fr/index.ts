@@ -5,6 +5,7 @@ import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { hands } from './hands.ts';
+import { photos } from './photos.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
 import { sheet } from './sheet.ts';
@@ -21,6 +22,7 @@ export const french: InterfaceWords = {
   findings,
   folder,
   hands,
+  photos,
   reading,
   saving,
   sheet,

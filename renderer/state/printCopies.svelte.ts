@@ -1,0 +1,61 @@
+import { SvelteMap } from 'svelte/reactivity';
+import type { PageHost } from '../../core/contract/host.ts';
+import { shownPhotos, type PhotoImage, type PhotoImages } from '../../core/drawing/parts/photos.ts';
+import type { WellRecord } from '../../core/record/schema.ts';
+
+/** Pictures of one folder as papers show them, each fetched once. */
+export class PrintCopies {
+  readonly #host: PageHost;
+  readonly #held = new SvelteMap<string, PhotoImage | 'missing'>();
+  readonly #asked = new Set<string>();
+
+  constructor(host: PageHost) {
+    this.#host = host;
+  }
+
+  /** The picture; undefined while it is fetched, which a look at it begins. */
+  at(hash: string): PhotoImage | 'missing' | undefined {
+    if (!this.#asked.has(hash)) void this.#fetch(hash);
+    return this.#held.get(hash);
+  }
+
+  /** The pictures that a record's papers show, as far as they are here. */
+  imagesFor({ photos }: WellRecord): PhotoImages {
+    const hashes = shownPhotos(photos, {}).flatMap(({ photo: { hash } }) => hash ?? []);
+    const here = hashes.map((hash) => [hash, this.at(hash)] as const);
+    return Object.fromEntries(here.filter(isHere));
+  }
+
+  /** Takes a picture that the page made itself. */
+  put(hash: string, image: PhotoImage) {
+    this.#asked.add(hash);
+    this.#held.set(hash, image);
+  }
+
+  async #fetch(hash: string) {
+    this.#asked.add(hash);
+    const answer = await this.#host.send('attachments.printCopy', { hash });
+    if (answer.ok) {
+      const { data, mediaType, width, height } = answer.value;
+      this.#held.set(hash, { data: `data:${mediaType};base64,${data}`, width, height });
+    } else if (answer.error.code === 'noSuchFile') this.#held.set(hash, 'missing');
+    // Nobody answered: the next look asks again.
+    else this.#asked.delete(hash);
+  }
+}
+
+function isHere(
+  entry: readonly [string, PhotoImage | 'missing' | undefined],
+): entry is readonly [string, PhotoImage] {
+  return entry[1] !== undefined && entry[1] !== 'missing';
+}
+
+/** By folder, so that its pictures go when it is closed. */
+const copies = new WeakMap<object, PrintCopies>();
+
+/** The pictures of an open folder: one store for all that shows them. */
+export function printCopiesOf(host: PageHost, folder: object): PrintCopies {
+  const known = copies.get(folder) ?? new PrintCopies(host);
+  copies.set(folder, known);
+  return known;
+}
