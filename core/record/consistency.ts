@@ -3,10 +3,11 @@ import { checkFills } from './checks/annulus.ts';
 import { checkPieces } from './checks/pieces.ts';
 import { checkRanges } from './checks/ranges.ts';
 import { checkSeries } from './checks/series.ts';
+import { phrase } from './phrases/phrase.ts';
 import { placeInDocument } from './prune.ts';
 import type { ReadRecord } from './read.ts';
 import type { WellRecord } from './schema.ts';
-import type { Trouble } from './trouble.ts';
+import { troubleAt, type Trouble } from './trouble.ts';
 
 /**
  * Where a record contradicts itself in what the model does not look at: days, grains, slots and
@@ -21,13 +22,13 @@ export function checkConsistency(record: WellRecord): Trouble[] {
   return [...checkRanges(record), ...checkBesideModel(record)];
 }
 
-const paths = /[a-z]\w*(\[\d+\])?(\.[a-z]\w*(\[\d+\])?)*/gi;
-
+/** A check names the field that it compares with as `other`. */
 function inDocument(troubles: readonly Trouble[], { places }: ReadRecord): Trouble[] {
-  return troubles.map(({ path, sentence }) => ({
-    path: placeInDocument(places, path),
-    sentence: sentence.replace(paths, (one) => placeInDocument(places, one)),
-  }));
+  return troubles.map(({ path, code, values }) => {
+    const { other } = values;
+    const there = typeof other === 'string' ? { other: placeInDocument(places, other) } : {};
+    return troubleAt(placeInDocument(places, path), phrase(code, { ...values, ...there }));
+  });
 }
 
 /** Where a document that was read contradicts itself, in the document's own paths. */

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { PathStep } from '../base/recordPath.ts';
 import { hints } from './fields.ts';
+import type { Phrase } from './phrases/phrase.ts';
 import { wellRecord } from './schema.ts';
 
 type Field = z.core.$ZodType;
@@ -33,7 +34,7 @@ export function keysOf(field: Field): string[] {
 }
 
 /** What to write into the field at a path, as far as its kind says. */
-export function hintAt(steps: readonly PathStep[]): string | undefined {
+export function hintAt(steps: readonly PathStep[]): Phrase | undefined {
   let field: Field | undefined = wellRecord;
   for (const step of steps) field = field && childOf(field, step);
   return field && hints.get(bare(field))?.write;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { phrase, type Phrase } from './phrases/phrase.ts';
 
 /** The page forbids making code from text, which the schema library would otherwise try. */
 z.config({ jitless: true });
@@ -6,37 +7,57 @@ z.config({ jitless: true });
 /** The kinds of field that chapters are made of. Every field may be absent: unknown is not zero. */
 
 /** What to write into a field, for the sentence about one that cannot be read. */
-export const hints = z.registry<{ readonly write: string }>();
+export const hints = z.registry<{ readonly write: Phrase }>();
 
 export const text = (says: string) =>
-  z.string().describe(says).register(hints, { write: 'text' }).optional();
+  z
+    .string()
+    .describe(says)
+    .register(hints, { write: phrase('hintText') })
+    .optional();
 
 /** Metres below ground level, positive down. */
 export const depth = (says: string) =>
   z
     .number()
     .describe(`${says} Metres below ground level, positive down.`)
-    .register(hints, { write: 'metres below ground, as in 12.5' });
+    .register(hints, { write: phrase('hintDepth') });
 
 export const metres = (says: string) =>
-  z.number().min(0).describe(`${says} Metres.`).register(hints, { write: 'metres, as in 2.85' });
+  z
+    .number()
+    .min(0)
+    .describe(`${says} Metres.`)
+    .register(hints, { write: phrase('hintMetres') });
 
 /** Metres that may lie on either side of their datum. */
 export const signedMetres = (says: string) =>
-  z.number().describe(`${says} Metres.`).register(hints, { write: 'metres, as in 6.42' });
+  z
+    .number()
+    .describe(`${says} Metres.`)
+    .register(hints, { write: phrase('hintSignedMetres') });
 
 export const millimetres = (says: string) =>
   z
     .number()
     .min(0)
     .describe(`${says} Millimetres.`)
-    .register(hints, { write: 'millimetres, as in 125' });
+    .register(hints, { write: phrase('hintMillimetres') });
 
 export const amount = (says: string) =>
-  z.number().min(0).describe(says).register(hints, { write: 'a number from 0 up, as in 2.5' });
+  z
+    .number()
+    .min(0)
+    .describe(says)
+    .register(hints, { write: phrase('hintAmount') });
 
 export const percent = (says: string) =>
-  z.number().min(0).max(100).describe(says).register(hints, { write: 'a number from 0 to 100' });
+  z
+    .number()
+    .min(0)
+    .max(100)
+    .describe(says)
+    .register(hints, { write: phrase('hintPercent') });
 
 export const degrees = (from: number, to: number, says: string) =>
   z
@@ -44,19 +65,28 @@ export const degrees = (from: number, to: number, says: string) =>
     .min(from)
     .max(to)
     .describe(says)
-    .register(hints, { write: `degrees from ${from} to ${to}, as in 12.3456` });
+    .register(hints, { write: phrase('hintDegrees', { from, to }) });
 
 export const count = (says: string) =>
-  z.number().int().min(0).describe(says).register(hints, { write: 'a whole number, as in 3' });
+  z
+    .number()
+    .int()
+    .min(0)
+    .describe(says)
+    .register(hints, { write: phrase('hintCount') });
 
 export const flag = (says: string) =>
-  z.boolean().describe(says).register(hints, { write: 'true or false' }).optional();
+  z
+    .boolean()
+    .describe(says)
+    .register(hints, { write: phrase('hintFlag') })
+    .optional();
 
 export const id = (says: string) =>
   z
     .uuid()
     .describe(says)
-    .register(hints, { write: 'a UUID of 32 hexadecimal digits, or leave it out' })
+    .register(hints, { write: phrase('hintId') })
     .optional();
 
 /** A calendar day, ISO 8601. */
@@ -64,7 +94,7 @@ export const day = (says: string) =>
   z.iso
     .date()
     .describe(`${says} YYYY-MM-DD.`)
-    .register(hints, { write: 'year, month and day, as in 2026-03-14' })
+    .register(hints, { write: phrase('hintDay') })
     .optional();
 
 /** The schema library's moments have seconds; a watch in the field is read to the minute. */
@@ -79,7 +109,7 @@ export const moment = (says: string) =>
       z.iso.date(),
     ])
     .describe(`${says} ISO 8601 with offset, or the day alone where no time was written.`)
-    .register(hints, { write: 'day, time and offset, as in 2026-03-14T09:30+01:00' })
+    .register(hints, { write: phrase('hintMoment') })
     .optional();
 
 /** One of a closed list of our own or the trade's words. */

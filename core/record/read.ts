@@ -9,6 +9,7 @@ import type { Result } from '../base/result.ts';
 import { deepFreeze } from './freeze.ts';
 import { migrate } from './migrations.ts';
 import type { RecordDocument } from './migrations/migration.ts';
+import { phrase, type Phrase } from './phrases/phrase.ts';
 import { kindOfPlace, leaveOut, placeInDocument, type Places, type Pruned } from './prune.ts';
 import { currentVersion, wellRecord, type WellRecord } from './schema.ts';
 import { sayIssue, shown } from './sentences.ts';
@@ -47,11 +48,11 @@ export interface FailedReading {
 const standIns = { 'strings[]': { components: [] }, 'strings[].components': [] };
 
 /** A copy of plain JSON, so that freezing never reaches the caller's own document. */
-function copied(written: unknown): Result<unknown, string> {
+function copied(written: unknown): Result<unknown, Phrase> {
   try {
     return { ok: true, value: JSON.parse(JSON.stringify(written)) };
   } catch {
-    return { ok: false, error: 'cannot be written as JSON; give the record as plain JSON' };
+    return { ok: false, error: phrase('notJson') };
   }
 }
 
@@ -59,7 +60,7 @@ function isDocument(value: unknown): value is RecordDocument {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function failed(path: RecordPath, says: string): FailedReading {
+function failed(path: RecordPath, says: Phrase): FailedReading {
   return { kind: 'failed', troubles: [troubleAt(path, says)] };
 }
 
@@ -108,13 +109,13 @@ function readDocument(written: RecordDocument): Reading {
   if (version === undefined)
     return failed(
       'schemaVersion',
-      `${shown(written['schemaVersion'])} is no version; write a whole number, as in ${currentVersion}`,
+      phrase('noVersion', { found: shown(written['schemaVersion']), current: currentVersion }),
     );
   if (version > currentVersion) return tooNew(version);
   const migrated = migrate(written, version);
   if (migrated.ok) return readCurrent(migrated.value);
   const { version: failedAt, name, reason } = migrated.error;
-  return failed('', `${reason}; bringing it to version ${failedAt} (${name}) stopped there`);
+  return failed('', phrase('stopped', { reason, version: failedAt, name }));
 }
 
 /**
@@ -125,7 +126,5 @@ export function readRecord(written: unknown): Reading {
   const copy = copied(written);
   if (!copy.ok) return deepFreeze(failed('', copy.error));
   if (isDocument(copy.value)) return deepFreeze(readDocument(copy.value));
-  return deepFreeze(
-    failed('', `${shown(copy.value)} is not a record; give a group of fields, as in { "log": [] }`),
-  );
+  return deepFreeze(failed('', phrase('notARecord', { found: shown(copy.value) })));
 }

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { valueAt, writePath, type PathStep } from '../base/recordPath.ts';
 import { hintAt } from './fieldAt.ts';
+import { phrase, type Phrase, type PhraseCode } from './phrases/phrase.ts';
 import { nearest } from './spelling.ts';
 import { troubleAt, type Trouble } from './trouble.ts';
 
@@ -10,41 +11,42 @@ const longestShown = 40;
 const mostListed = 12;
 
 /** What stands at a place, as a reader of the file would recognise it. */
-export function shown(value: unknown): string {
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === 'object' && value !== null) return 'a group of fields';
+export function shown(value: unknown): string | Phrase {
+  if (Array.isArray(value)) return phrase('list', { count: value.length });
+  if (typeof value === 'object' && value !== null) return phrase('group');
   const text = JSON.stringify(value);
   return text.length <= longestShown ? text : `${text.slice(0, longestShown)}…"`;
 }
 
-const nouns: Readonly<Record<string, string>> = {
-  number: 'a number',
-  int: 'a whole number',
-  string: 'text',
-  boolean: 'true or false',
-  array: 'a list',
-  tuple: 'a pair of numbers',
-  object: 'a group of fields',
-  date: 'a day of the calendar',
-  datetime: 'a moment',
-  uuid: 'an id (UUID)',
+const kinds: Readonly<Record<string, PhraseCode>> = {
+  number: 'kindNumber',
+  int: 'kindInt',
+  string: 'kindString',
+  boolean: 'kindBoolean',
+  array: 'kindArray',
+  tuple: 'kindTuple',
+  object: 'kindObject',
+  date: 'kindDate',
+  datetime: 'kindDatetime',
+  uuid: 'kindUuid',
 };
 
-function noun(word: string): string {
-  return nouns[word] ?? 'what belongs here';
+function kindOf(word: string): Phrase {
+  return phrase(kinds[word] ?? 'kindOther');
 }
 
-type Fault<C extends Issue['code']> = (issue: Extract<Issue, { code: C }>) => string;
+type Fault<C extends Issue['code']> = (issue: Extract<Issue, { code: C }>) => Phrase;
 
 /** What is wrong with a value that stands there, by the schema library's code. */
 const faults: { readonly [C in Issue['code']]?: Fault<C> } = {
-  invalid_type: (issue) => `is not ${noun(issue.expected)}`,
-  invalid_format: (issue) => `is not ${noun(issue.format)}`,
-  invalid_value: () => 'is not a known word',
-  invalid_union: (issue) => ('options' in issue ? 'is not a known word' : 'cannot be read'),
-  too_small: (issue) =>
-    issue.origin === 'array' ? 'is too short' : `is less than ${issue.minimum}`,
-  too_big: (issue) => (issue.origin === 'array' ? 'is too long' : `is more than ${issue.maximum}`),
+  invalid_type: ({ expected }) => phrase('wrongKind', { kind: kindOf(expected) }),
+  invalid_format: ({ format }) => phrase('wrongKind', { kind: kindOf(format) }),
+  invalid_value: () => phrase('unknownWord'),
+  invalid_union: (issue) => phrase('options' in issue ? 'unknownWord' : 'unreadable'),
+  too_small: ({ origin, minimum }) =>
+    origin === 'array' ? phrase('tooShort') : phrase('tooSmall', { limit: Number(minimum) }),
+  too_big: ({ origin, maximum }) =>
+    origin === 'array' ? phrase('tooLong') : phrase('tooBig', { limit: Number(maximum) }),
 };
 
 /** The words that would do, where the field takes one of a list. */
@@ -54,30 +56,32 @@ function wordsFor(issue: Issue): string[] | undefined {
   return undefined;
 }
 
-function chooseAmong(value: unknown, words: readonly string[]): string {
+function chooseAmong(value: unknown, words: readonly string[]): Phrase {
   const meant = typeof value === 'string' ? nearest(value, words) : undefined;
-  if (meant !== undefined) return `did you mean "${meant}"?`;
-  if (words.length <= mostListed) return `write one of ${words.join(', ')}`;
-  return `write one of the ${words.length} known words, such as ${words.slice(0, 3).join(', ')}`;
+  if (meant !== undefined) return phrase('meantWord', { meant });
+  if (words.length <= mostListed) return phrase('oneOf', { words: words.join(', ') });
+  return phrase('oneOfMany', { count: words.length, words: words.slice(0, 3).join(', ') });
 }
 
-function toWrite(issue: Issue, value: unknown): string {
+function toWrite(issue: Issue, value: unknown): Phrase {
   const words = wordsFor(issue);
   if (words) return chooseAmong(value, words);
   const hint = hintAt(issue.path as PathStep[]);
-  return `write ${hint ?? (issue.code === 'invalid_type' ? noun(issue.expected) : 'another')}`;
+  const kind = issue.code === 'invalid_type' ? kindOf(issue.expected) : phrase('another');
+  return phrase('write', { what: hint ?? kind });
 }
 
-function say(issue: Issue, value: unknown): string {
-  if (value === undefined) return `nothing stands here; ${toWrite(issue, value)}`;
-  if (value === null)
-    return `null is no value; leave the field out where not known, or ${toWrite(issue, value)}`;
+function faultOf(issue: Issue, value: unknown): Phrase {
+  const remedy = toWrite(issue, value);
+  if (value === undefined) return phrase('missing', { remedy });
+  if (value === null) return phrase('null', { remedy });
   const fault = faults[issue.code] as Fault<Issue['code']> | undefined;
-  return `${shown(value)} ${fault?.(issue) ?? 'cannot be read'}; ${toWrite(issue, value)}`;
+  const { code, values } = fault?.(issue) ?? phrase('unreadable');
+  return phrase(code, { found: shown(value), ...values, remedy });
 }
 
-/** The schema library's issue as a sentence of our own about the document. */
+/** The schema library's issue as a trouble of our own about the document. */
 export function sayIssue(written: unknown, issue: Issue): Trouble {
   const path = writePath(issue.path as PathStep[]);
-  return troubleAt(path, say(issue, valueAt(written, path)));
+  return troubleAt(path, faultOf(issue, valueAt(written, path)));
 }

@@ -1,5 +1,6 @@
 import { writePath, type PathStep } from '../base/recordPath.ts';
 import { childOf, keysOf } from './fieldAt.ts';
+import { phrase } from './phrases/phrase.ts';
 import { wellRecord } from './schema.ts';
 import { troubleAt, type Trouble } from './trouble.ts';
 
@@ -58,7 +59,7 @@ function slipsAmong(row: object, field: Field, at: readonly PathStep[]): Trouble
     .flatMap((key) => {
       const meant = nearest(key, absent);
       if (meant === undefined) return [];
-      return [troubleAt(writePath([...at, key]), `no such field; did you mean ${meant}?`)];
+      return [troubleAt(writePath([...at, key]), phrase('misspelledKey', { meant }))];
     });
 }
 

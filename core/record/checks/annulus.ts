@@ -1,11 +1,12 @@
 import type { AnnulusFill } from '../annulus.ts';
+import { phrase } from '../phrases/phrase.ts';
 import type { WellRecord } from '../schema.ts';
 import { troubleAt, type Trouble } from '../trouble.ts';
 import { notLess } from './figure.ts';
 
 function checkAround(path: string, { around, insideHole }: AnnulusFill): Trouble[] {
   if (around === undefined || !insideHole) return [];
-  return [troubleAt(`${path}.around`, `${around} names a string, yet the fill has none inside`)];
+  return [troubleAt(`${path}.around`, phrase('noStringInside', { around }))];
 }
 
 /** Fills that say two things of where they stand, or whose grains stand the wrong way round. */
@@ -17,7 +18,7 @@ export function checkFills({ annulus }: WellRecord): Trouble[] {
       ...notLess(
         { path: `${path}.grainMax`, value: fill.grainMax },
         { path: `${path}.grainMin`, value: fill.grainMin },
-        'finer than',
+        'finerThan',
       ),
     ];
   });

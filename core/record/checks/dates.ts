@@ -1,4 +1,5 @@
 import { dayOf, minutesBetween } from '../moment.ts';
+import { phrase } from '../phrases/phrase.ts';
 import type { WellRecord } from '../schema.ts';
 import { troubleAt, type Trouble } from '../trouble.ts';
 
@@ -17,7 +18,8 @@ function isBefore(a: string, b: string): boolean {
 function notBefore(later: Dated, earlier: Dated): Trouble[] {
   if (later.at === undefined || earlier.at === undefined) return [];
   if (!isBefore(later.at, earlier.at)) return [];
-  return [troubleAt(later.path, `${later.at} is before ${earlier.path} ${earlier.at}`)];
+  const values = { at: later.at, other: earlier.path, otherAt: earlier.at };
+  return [troubleAt(later.path, phrase('before', values))];
 }
 
 function checkPairs({ bore, development, quality, disinfection }: WellRecord): Trouble[] {

@@ -1,11 +1,5 @@
-import type { Trouble } from '../trouble.ts';
-import { troubleAt } from '../trouble.ts';
-
-/** A figure as a person compares it: 8 stands as 8.0, thousandths at most. */
-export function figure(value: number): string {
-  const text = String(Math.round(value * 1000) / 1000);
-  return text.includes('.') ? text : `${text}.0`;
-}
+import { phrase } from '../phrases/phrase.ts';
+import { troubleAt, type Trouble } from '../trouble.ts';
 
 /** One figure and where it stands. */
 export interface Placed {
@@ -14,13 +8,13 @@ export interface Placed {
 }
 
 /** A trouble where the first figure is less than the second; none where either is unknown. */
-export function notLess(first: Placed, second: Placed, word: string): Trouble[] {
+export function notLess(
+  first: Placed,
+  second: Placed,
+  fault: 'lessThan' | 'above' | 'finerThan',
+): Trouble[] {
   if (first.value === undefined || second.value === undefined) return [];
   if (first.value >= second.value) return [];
-  return [
-    troubleAt(
-      first.path,
-      `${figure(first.value)} is ${word} ${second.path} ${figure(second.value)}`,
-    ),
-  ];
+  const values = { figure: first.value, other: second.path, otherFigure: second.value };
+  return [troubleAt(first.path, phrase(fault, values))];
 }

@@ -7,7 +7,7 @@ function checkSlots(path: string, { slotSpacing, slotWidth }: Component): Troubl
   return notLess(
     { path: `${path}.slotSpacing`, value: slotSpacing },
     { path: `${path}.slotWidth`, value: slotWidth },
-    'less than',
+    'lessThan',
   );
 }
 

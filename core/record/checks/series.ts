@@ -15,7 +15,7 @@ function checkReadings(path: string, series: Readings): Trouble[] {
     return notLess(
       { path: `${path}[${row + 1}].${key}`, value: reading[key] },
       { path: `${path}[${row}].${key}`, value: before[key] },
-      'less than',
+      'lessThan',
     );
   });
 }
@@ -29,7 +29,7 @@ function checkCurve(path: string, curve: Curve): Trouble[] {
       notLess(
         { path: `${path}[${wider.at}].finer`, value: wider.finer },
         { path: `${path}[${rows[one]!.at}].finer`, value: rows[one]!.finer },
-        'less than',
+        'lessThan',
       ),
     );
 }

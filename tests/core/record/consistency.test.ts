@@ -172,6 +172,8 @@ describe('troublesOf', () => {
     if (reading.kind !== 'ok') throw new Error('not read');
     expect(troublesOf(reading).at(-1)).toEqual({
       path: 'log[1].to',
+      code: 'above',
+      values: { figure: 7.5, other: 'log[1].from', otherFigure: 8 },
       sentence: 'log[1].to: 7.5 is above log[1].from 8.0',
     });
     expect(troublesBesideFindings(reading)).toHaveLength(1);

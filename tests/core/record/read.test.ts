@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readRecord, type ReadRecord } from '../../../core/record/read.ts';
+import { phrase } from '../../../core/record/phrases/phrase.ts';
 import { placeInDocument } from '../../../core/record/prune.ts';
 import { currentVersion } from '../../../core/record/schema.ts';
 
@@ -90,6 +91,8 @@ describe('readRecord', () => {
     expect(troubles).toEqual([
       {
         path: 'log[1].to',
+        code: 'missing',
+        values: { remedy: phrase('write', { what: phrase('hintDepth') }) },
         sentence: 'log[1].to: nothing stands here; write metres below ground, as in 12.5',
       },
     ]);
@@ -120,6 +123,8 @@ describe('readRecord', () => {
     expect(reading.troubles).toEqual([
       {
         path: 'strings[0].components[0].lenght',
+        code: 'misspelledKey',
+        values: { meant: 'length' },
         sentence: 'strings[0].components[0].lenght: no such field; did you mean length?',
       },
     ]);
