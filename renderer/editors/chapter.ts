@@ -21,6 +21,12 @@ export interface TableShape {
   readonly starts?: (rows: readonly unknown[]) => Starts;
   /** Field that rows can be put in order of. */
   readonly sortBy?: string;
+  /** Each row reaches from one depth to another: it can be split, and joined with the next. */
+  readonly intervals?: boolean;
+  /** What a row says in words, kept in the remarks of the one that it is joined to. */
+  readonly describe?: (row: unknown) => string;
+  /** What else can be done with the whole table. */
+  readonly deed?: 'makeLog';
   /** A column that is computed, not typed. */
   readonly computed?: {
     readonly label: string;

@@ -85,6 +85,17 @@ export async function paste(text: string): Promise<boolean> {
   return left;
 }
 
+/** Copies or cuts where the focus is; gives what goes to the clipboard, nothing where it is left. */
+export async function copy(deed: 'copy' | 'cut' = 'copy'): Promise<string> {
+  let text = '';
+  const event = new Event(deed, { bubbles: true, cancelable: true });
+  const setData = (_: string, copied: string) => (text = copied);
+  Object.assign(event, { clipboardData: { setData } });
+  document.activeElement?.dispatchEvent(event);
+  await settled();
+  return text;
+}
+
 const deaf = {
   send: () => new Promise(() => undefined),
   onEvent: () => () => undefined,

@@ -1,7 +1,9 @@
 import { formatDepth } from '../../../core/base/numbers.ts';
 import type { RecordPath } from '../../../core/base/recordPath.ts';
+import type { Component } from '../../../core/record/strings.ts';
 import type { WellModel } from '../../../core/model/wellModel.ts';
-import { fieldWords as f, sheetWords } from '../../parts/words.ts';
+import type { Starts } from '../../state/field.ts';
+import { fieldWords as f, say, sheetWords } from '../../parts/words.ts';
 import type { Block, FormBlock, StackBlock, TableBlock } from '../chapter.ts';
 import { choiceField, flagField } from '../fields/choice.ts';
 import { numbersField } from '../fields/list.ts';
@@ -9,7 +11,7 @@ import { dayField } from '../fields/moment.ts';
 import { amountField, countField, depthField, numberField } from '../fields/number.ts';
 import { textField } from '../fields/text.ts';
 import { settingFields } from './setting.ts';
-import { fromWhereItEnded } from './starts.ts';
+import { fromWhereItEnded, likeTheLast } from './starts.ts';
 
 const percent = { unit: '%' };
 const share = { least: 0, most: 100 };
@@ -33,6 +35,26 @@ function litres(model: WellModel, path: RecordPath): string {
   return known.reduce((sum, one) => sum + one, 0).toFixed(0);
 }
 
+const pipeFields = () => [
+  amountField('length', f.length, 'm'),
+  amountField('outside', f.outside, 'mm'),
+  amountField('wall', f.wall, 'mm'),
+];
+const jointFields = () => [
+  textField('material', f.pipeMaterial),
+  textField('joint', f.joint),
+  amountField('insertion', f.insertion, 'm'),
+];
+
+/** Pipes of a string are alike as a rule; only a fitting is no measure for the next one's length. */
+function pieceAfterPiece(rows: readonly unknown[]): Starts {
+  const last = rows.at(-1) as Partial<Component> | undefined;
+  const fitting = last?.kind === 'cap' || last?.kind === 'reducer';
+  const alike = ['outside', 'wall', 'material', 'joint', 'insertion'];
+  const names = fitting ? alike : ['length', ...alike];
+  return likeTheLast([...pipeFields(), ...jointFields()], names)(rows);
+}
+
 const strings = (): StackBlock => ({
   kind: 'stack',
   heading: f.strings,
@@ -49,16 +71,12 @@ const strings = (): StackBlock => ({
   table: {
     heading: f.components,
     columns: [
-      choiceField('kind', f.kind, sheetWords().pieces, { required: true }),
+      choiceField('kind', f.kind, sheetWords().pieces, { required: true }, say.codes.pieces),
       countField('count', f.count),
-      amountField('length', f.length, 'm'),
-      amountField('outside', f.outside, 'mm'),
-      amountField('wall', f.wall, 'mm'),
+      ...pipeFields(),
     ],
     more: [
-      textField('material', f.pipeMaterial),
-      textField('joint', f.joint),
-      amountField('insertion', f.insertion, 'm'),
+      ...jointFields(),
       amountField('slotWidth', f.slotWidth, 'mm'),
       amountField('slotSpacing', f.slotSpacing, 'mm'),
       countField('slotRows', f.slotRows),
@@ -68,6 +86,7 @@ const strings = (): StackBlock => ({
       amountField('upperOutside', f.upperOutside, 'mm'),
       textField('remark', f.remark),
     ],
+    starts: pieceAfterPiece,
     computed: { label: f.stands, text: stands },
   },
   adds: [{ label: f.addString, item: { components: [] } }],
@@ -84,7 +103,7 @@ const annulus = (): TableBlock => ({
   columns: [
     depthField('from', f.from, { required: true }),
     depthField('to', f.to, { required: true }),
-    choiceField('fill', f.fill, fills(), { required: true }),
+    choiceField('fill', f.fill, fills(), { required: true }, say.codes.fills),
     numberField('sacks', f.sacks, {}, { least: 0 }),
   ],
   more: [
@@ -101,6 +120,7 @@ const annulus = (): TableBlock => ({
   ],
   starts: fromWhereItEnded,
   sortBy: 'from',
+  intervals: true,
   computed: { label: f.computed, text: litres },
 });
 

@@ -1,15 +1,44 @@
-import { choiceWords, fieldWords as f, sheetWords } from '../../parts/words.ts';
+import { describe } from '../../../core/drawing/describe.ts';
+import type { LogInterval } from '../../../core/record/log.ts';
+import { choiceWords, fieldWords as f, say, sheetWords } from '../../parts/words.ts';
 import type { Block, FormBlock, TableBlock } from '../chapter.ts';
-import { choiceField, flagField, suggestField } from '../fields/choice.ts';
-import { secondsField } from '../fields/list.ts';
+import { choiceField, flagField } from '../fields/choice.ts';
+import { materialField, secondsField } from '../fields/ground.ts';
 import { dayField, momentField } from '../fields/moment.ts';
 import { amountField, depthField } from '../fields/number.ts';
 import { longField, textField } from '../fields/text.ts';
-import { fromWhereItEnded } from './starts.ts';
+import { fromWhereItEnded, likeTheLast, sampleAfterSample, together } from './starts.ts';
 
-const nouns = () =>
-  Object.fromEntries(Object.entries(sheetWords().materials).map(([key, { noun }]) => [key, noun]));
 const required = { required: true };
+const aside = { aside: true };
+const method = () => choiceField('method', f.method, sheetWords().methods);
+
+/** A sample is its material and Enter: where it came from follows from the one before. */
+const samples = (): TableBlock => ({
+  kind: 'table',
+  heading: say.entry.samples,
+  list: 'samples',
+  columns: [
+    depthField('from', f.from, required),
+    depthField('to', f.to, required),
+    materialField(),
+    secondsField('qualifiers', f.qualifiers, aside),
+    textField('colour', f.colour, aside),
+  ],
+  more: [
+    choiceField('grain', f.grain, sheetWords().grains),
+    textField('label', f.sampleLabel),
+    textField('remark', f.remark),
+  ],
+  starts: sampleAfterSample,
+  sortBy: 'from',
+  intervals: true,
+  deed: 'makeLog',
+});
+
+/** An interval in words without its remarks, which are kept by themselves when rows are joined. */
+const describeInterval = (row: unknown) =>
+  describe({ ...(row as LogInterval), remarks: '' }, sheetWords());
 
 const log = (): TableBlock => ({
   kind: 'table',
@@ -18,12 +47,12 @@ const log = (): TableBlock => ({
   columns: [
     depthField('from', f.from, required),
     depthField('to', f.to, required),
-    suggestField('material', f.material, nouns()),
+    materialField(),
+    secondsField('qualifiers', f.qualifiers, aside),
     textField('colour', f.colour),
     amountField('minutesPerMetre', f.minutesPerMetre, 'min/m'),
   ],
   more: [
-    secondsField('qualifiers', f.qualifiers, nouns(), sheetWords().degrees),
     choiceField('grain', f.grain, sheetWords().grains),
     textField('consistency', f.consistency),
     choiceField('moisture', f.moisture, sheetWords().moisture),
@@ -38,6 +67,8 @@ const log = (): TableBlock => ({
   ],
   starts: fromWhereItEnded,
   sortBy: 'from',
+  intervals: true,
+  describe: describeInterval,
 });
 
 const bore = (): FormBlock => ({
@@ -45,7 +76,7 @@ const bore = (): FormBlock => ({
   heading: f.bore,
   base: 'bore',
   fields: [
-    choiceField('method', f.method, sheetWords().methods),
+    method(),
     textField('rig', f.rig),
     dayField('startedOn', f.startedOn),
     dayField('finishedOn', f.finishedOn),
@@ -66,11 +97,12 @@ const sections = (): TableBlock => ({
     depthField('from', f.from, required),
     depthField('to', f.to, required),
     amountField('diameter', f.diameter, 'mm', required),
-    choiceField('method', f.method, sheetWords().methods),
+    method(),
   ],
   more: [],
-  starts: fromWhereItEnded,
+  starts: together(fromWhereItEnded, likeTheLast([method()], ['method'])),
   sortBy: 'from',
+  intervals: true,
 });
 
 const strikes = (): TableBlock => ({
@@ -87,4 +119,10 @@ const strikes = (): TableBlock => ({
   sortBy: 'depth',
 });
 
-export const groundBlocks = (): readonly Block[] => [log(), strikes(), bore(), sections()];
+export const groundBlocks = (): readonly Block[] => [
+  samples(),
+  log(),
+  strikes(),
+  bore(),
+  sections(),
+];

@@ -3,6 +3,7 @@ import type { Block } from '../chapter.ts';
 import { choiceField } from '../fields/choice.ts';
 import { dayField } from '../fields/moment.ts';
 import { textField } from '../fields/text.ts';
+import { likeTheLast } from './starts.ts';
 
 export const handoverBlocks = (): readonly Block[] => [
   {
@@ -16,5 +17,6 @@ export const handoverBlocks = (): readonly Block[] => [
       dayField('on', f.on),
     ],
     more: [],
+    starts: likeTheLast([dayField('on', f.on)], ['on']),
   },
 ];

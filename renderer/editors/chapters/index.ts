@@ -24,6 +24,7 @@ const chapterOf: Readonly<Record<string, ChapterId>> = {
   notes: 'well',
   site: 'site',
   bore: 'ground',
+  samples: 'ground',
   log: 'ground',
   strikes: 'ground',
   strings: 'completion',

@@ -4,9 +4,12 @@ import { choiceField, flagField } from '../fields/choice.ts';
 import { momentField } from '../fields/moment.ts';
 import { amountField, countField, depthField, numberField } from '../fields/number.ts';
 import { textField } from '../fields/text.ts';
+import { likeTheLast } from './starts.ts';
 
 const required = { required: true };
 const rate = () => amountField('rate', f.rate, 'm³/h');
+
+const datum = () => choiceField('datum', f.datum, choiceWords.datum, required);
 
 const levels = (): TableBlock => ({
   kind: 'table',
@@ -14,7 +17,7 @@ const levels = (): TableBlock => ({
   list: 'levels',
   columns: [
     depthField('reading', f.reading, required),
-    choiceField('datum', f.datum, choiceWords.datum, required),
+    datum(),
     choiceField('state', f.state, choiceWords.levelState),
     momentField('at', f.at),
   ],
@@ -23,6 +26,7 @@ const levels = (): TableBlock => ({
     amountField('minutesPumped', f.minutesPumped, 'min'),
     textField('remark', f.remark),
   ],
+  starts: likeTheLast([datum()], ['datum']),
 });
 
 const development = (): TableBlock => ({
@@ -67,6 +71,7 @@ const tests = (): StackBlock => ({
       countField('step', f.step),
     ],
     more: [],
+    starts: likeTheLast([countField('step', f.step)], ['step']),
     sortBy: 'minutes',
   },
   adds: [

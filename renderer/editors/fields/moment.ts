@@ -3,8 +3,9 @@ import { absent, readAs, unread, type Reading } from '../../state/field.ts';
 import { offsetHere } from '../../state/moments.ts';
 import type { EntryField, Extras } from './entryField.ts';
 
-const momentShape =
-  /^(\d{4}-\d\d-\d\d)[T ](\d\d?:\d\d)(?::(\d\d)(?:\.\d+)?)? ?(Z|[+-]\d\d:?\d\d)?$/i;
+/** A clock's time as in `14:05`, or `14h05` as French and Portuguese write it. */
+const momentShape = /^(\S+?)[T ]\s*(\d\d?)[:h](\d\d)(?::(\d\d)(?:\.\d+)?)? ?(Z|[+-]\d\d:?\d\d)?$/i;
+const dayFirst = /^(\d\d?)([./-])(\d\d?)\2(\d{4})$/;
 
 /** True for days of the calendar only: the 30th of February is not one. */
 function isDay(text: string): boolean {
@@ -12,11 +13,22 @@ function isDay(text: string): boolean {
   return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
 }
 
+/**
+ * A day year first, or day first as English, French and Portuguese write it: `9/3/2025` is the
+ * ninth of March. Undefined for anything else, and for days that the calendar lacks.
+ */
+function dayOf(text: string): string | undefined {
+  const [, day = '', , month = '', year] = dayFirst.exec(text) ?? [];
+  const written =
+    year === undefined ? text : `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
+  return /^\d{4}-\d\d-\d\d$/.test(written) && isDay(written) ? written : undefined;
+}
+
 export function readDay(text: string): Reading {
   const trimmed = text.trim();
   if (trimmed === '') return absent;
-  const day = /^\d{4}-\d\d-\d\d$/.test(trimmed) && isDay(trimmed);
-  return day ? readAs(trimmed) : unread(say.reading.day(trimmed));
+  const day = dayOf(trimmed);
+  return day === undefined ? unread(say.reading.day(trimmed)) : readAs(day);
 }
 
 function offsetOf(written: string | undefined, local: string): string {
@@ -25,24 +37,29 @@ function offsetOf(written: string | undefined, local: string): string {
   return written.includes(':') ? written : `${written.slice(0, 3)}:${written.slice(3)}`;
 }
 
-/** Reads a date with a time; without an offset it is a time on this computer's clock. */
+/**
+ * Reads a day, or a day with a time; a time without an offset is one on this computer's clock.
+ * The day alone stays a day: no time is invented for it.
+ */
 export function readMoment(text: string): Reading {
   const trimmed = text.trim();
   if (trimmed === '') return absent;
-  const [, day, time, seconds, offset] = momentShape.exec(trimmed) ?? [];
-  if (day === undefined || time === undefined || !isDay(day))
+  const alone = dayOf(trimmed);
+  if (alone !== undefined) return readAs(alone);
+  const [, written = '', hour = '', minute, seconds, offset] = momentShape.exec(trimmed) ?? [];
+  const day = dayOf(written);
+  const local = `${day}T${hour.padStart(2, '0')}:${minute}:${seconds ?? '00'}`;
+  if (day === undefined || Number.isNaN(new Date(local).getTime()))
     return unread(say.reading.moment(trimmed));
-  const local = `${day}T${time.padStart(5, '0')}:${seconds ?? '00'}`;
-  if (Number.isNaN(new Date(local).getTime())) return unread(say.reading.moment(trimmed));
   return readAs(`${local}${offsetOf(offset, local)}`);
 }
 
 /** As written, with its own offset: the reading stands in the time of the place. */
 export function writeMoment(value: unknown): string {
-  const [, day, time, seconds, offset] = momentShape.exec(String(value)) ?? [];
-  if (day === undefined || time === undefined) return String(value);
+  const [, day, hour = '', minute, seconds, offset] = momentShape.exec(String(value)) ?? [];
+  if (day === undefined || minute === undefined) return String(value);
   const tail = seconds === undefined || seconds === '00' ? '' : `:${seconds}`;
-  return `${day} ${time}${tail} ${offset ?? ''}`.trim();
+  return `${day} ${hour}:${minute}${tail} ${offset ?? ''}`.trim();
 }
 
 export function dayField(name: string, label: string, extras: Extras = {}): EntryField {

@@ -3,6 +3,7 @@ import { say } from '../../parts/words.ts';
 import { speech } from '../../state/language.svelte.ts';
 import { absent, readAs, unread, type Reading } from '../../state/field.ts';
 import type { EntryField, Extras } from './entryField.ts';
+import { readMeasure } from './measure.ts';
 
 export interface Limits {
   readonly least?: number;
@@ -17,6 +18,13 @@ function limited(text: string, value: number, { least, most, whole }: Limits): R
   if (least !== undefined && value < least) return unread(say.reading.least(text, least));
   if (most !== undefined && value > most) return unread(say.reading.most(text, most));
   return readAs(value);
+}
+
+/** Reads a number that may have a unit behind it, and gives it in the field's own unit. */
+export function readAmount(text: string, limits: Limits = {}, unit = ''): Reading {
+  const measure = readMeasure(text, unit);
+  if (measure?.ok) return limited(text.trim(), measure.value as number, limits);
+  return measure ?? readNumber(text, limits);
 }
 
 /** Reads a number with a decimal point or comma; a mark for thousands is refused, not guessed. */
@@ -50,7 +58,7 @@ export function numberField(
     figures: true,
     ...(unit === undefined ? {} : { unit }),
     ...extras,
-    read: (text) => readNumber(text, limits),
+    read: (text) => readAmount(text, limits, unit),
     write: writeNumber,
   };
 }

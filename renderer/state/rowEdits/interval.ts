@@ -5,7 +5,7 @@ import { deleteRow, rowPath, rowsAt } from '../rows.ts';
 import { rekeyed } from './typedRows.ts';
 
 /** Depths of an interval, metres below ground; undefined where one of them is not known. */
-function spanOf(desk: Desk, list: RecordPath, index: number) {
+export function spanOf(desk: Desk, list: RecordPath, index: number) {
   const from = valueAt(rowsAt(desk, list)[index], 'from');
   const to = valueAt(rowsAt(desk, list)[index], 'to');
   return typeof from === 'number' && typeof to === 'number' ? { from, to } : undefined;

@@ -13,7 +13,7 @@ import {
   sortRows,
 } from '../../../renderer/state/rows.ts';
 
-const table = groundBlocks()[0] as TableBlock;
+const table = groundBlocks().find((one) => 'list' in one && one.list === 'log') as TableBlock;
 const rows = rowsOf(table, 'log');
 const [from, to, material] = rows.fields as [
   (typeof rows.fields)[0],
@@ -111,18 +111,96 @@ describe('rows that change their places', () => {
 describe('pasting from a spreadsheet', () => {
   it('fills cells to the right and rows down, and makes new rows at the end', () => {
     const next = pasteIntoRows(two, rows, 1, 1, [
-      ['6,5', 'sand', 'grey'],
-      ['8', 'gravel', ''],
+      ['6,5', 'sand', '', 'grey'],
+      ['8', 'gravel', 'slightly silt', ''],
     ]);
     // The first line gives row 2 its foot; the second, from the foot on, becomes row 3.
     expect(next.record.log?.slice(1)).toEqual([
       { from: 2, to: 6.5, material: 'sand', colour: 'grey' },
-      { from: 6.5, to: 8, material: 'gravel' },
+      {
+        from: 6.5,
+        to: 8,
+        material: 'gravel',
+        qualifiers: [{ material: 'silt', degree: 'slightly' }],
+      },
     ]);
   });
 
   it('keeps every cell that cannot be read, in its place', () => {
     const next = pasteIntoRows(two, rows, 0, 1, [['two', 'topsoil']]);
     expect(next.typed).toEqual({ 'log[0].to': 'two' });
+  });
+});
+
+describe('a row that is inserted', () => {
+  const placed = { ...rows, place: 1 };
+
+  it('starts where the row before it ended, not where the last one did', () => {
+    expect(shownInRow(two, placed, 2, from)).toBe('2');
+  });
+
+  it('takes its place when it is complete, and what cannot be read goes with it', () => {
+    const odd = enterInRow(two, placed, 2, material, 'zzz');
+    const next = enterInRow(odd, placed, 2, to, '2,5');
+    expect(next.record.log?.map(({ to: foot }) => foot)).toEqual([2, 2.5, 5.5]);
+    expect(next.typed).toEqual({ 'log[1].material': 'zzz' });
+  });
+
+  it('leaves what is typed in the rows below it with them', () => {
+    const odd = enterInRow(two, rows, 1, material, 'zzz');
+    expect(enterInRow(odd, placed, 2, to, '3').typed).toEqual({ 'log[2].material': 'zzz' });
+  });
+
+  it('may be several that are pasted, in their order', () => {
+    const next = pasteIntoRows(two, placed, 2, 0, [
+      ['2', '3', 'sand'],
+      ['3', '4', 'silt'],
+    ]);
+    expect(next.record.log?.map(({ material: one }) => one)).toEqual([
+      'topsoil',
+      'sand',
+      'silt',
+      'clay',
+    ]);
+  });
+});
+
+describe('one text for several cells', () => {
+  const seconds = [{ material: 'clay' }];
+
+  it('fills them all', () => {
+    const next = enterInRow(two, rows, 1, material, 's/c');
+    expect(next.record.log?.[1]).toMatchObject({ material: 'sand', qualifiers: seconds });
+  });
+
+  it('waits in them all while the row is not complete', () => {
+    const next = enterInRow(enterInRow(two, rows, 2, material, 's/c'), rows, 2, to, '7');
+    expect(next.record.log?.[2]).toEqual({
+      from: 5.5,
+      to: 7,
+      material: 'sand',
+      qualifiers: seconds,
+    });
+  });
+
+  it('goes with the row that it completes to where that is inserted', () => {
+    const samples = groundBlocks()[0] as TableBlock;
+    const desk: Desk = deepFreeze({
+      record: {
+        schemaVersion: 1,
+        samples: [
+          { from: 0, to: 1 },
+          { from: 1, to: 2 },
+        ],
+      },
+      typed: {},
+    });
+    const placed = { ...rowsOf(samples, 'samples'), place: 1 };
+    const field = placed.fields.find(({ name }) => name === 'material')!;
+    expect(enterInRow(desk, placed, 2, field, 's/c').record.samples).toEqual([
+      { from: 0, to: 1 },
+      { from: 1, to: 2, material: 'sand', qualifiers: seconds },
+      { from: 1, to: 2 },
+    ]);
   });
 });

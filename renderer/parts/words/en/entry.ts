@@ -16,7 +16,6 @@ export const entry = {
   asTyped: (text: string) => `Typed as ${text}`,
   tools: 'Rows',
   insert: 'Insert',
-  insertHint: 'A new row before this one',
   duplicate: 'Duplicate',
   split: 'Split',
   splitAt: 'Split at (m)',
@@ -30,12 +29,10 @@ export const entry = {
   selected: (n: number) => `${n} rows selected`,
   isSelected: 'selected',
   copied: (n: number) => (n === 1 ? '1 row copied' : `${n} rows copied`),
-  inserting: 'New row',
-  keysShort:
-    'Enter goes on; on an empty next row it leaves the table. Ctrl+D fills down, Shift with arrows marks rows.',
+  keysTitle: 'Keys',
+  keys: 'Enter goes on and Shift+Enter back; on a next row with nothing typed in it Enter leads to the next table or form, and from the last one to the next chapter. Ctrl+arrow down or up goes there at once, Alt+1 to 7 and Alt+Page Down or Up turn chapters. Shift+arrow marks rows, Ctrl+C, X and V copy, cut and paste them, also from and to a spreadsheet. Ctrl+D fills down, Insert puts a row before this one, Ctrl+Shift+D duplicates, Alt+S splits an interval, Alt+J joins it with the next, Alt+arrow moves, Ctrl+Delete deletes. Ctrl+Enter opens the rest of the row, Escape leads back.',
   options: (label: string) => `Words for ${label}`,
   code: (code: string) => `code ${code}`,
-  nextChapter: (title: string) => `Next chapter: ${title}`,
   samples: 'Samples of the ground',
   makeLog: 'Make the log from the samples',
   replaceLog: (n: number) =>
@@ -45,9 +42,6 @@ export const entry = {
   logMade: (n: number) =>
     n === 1 ? 'The log has one interval now.' : `The log has ${n} intervals now.`,
   why: 'Why it matters',
-  todo: 'What to do',
-  source: 'Source',
   show: 'Show',
   hiddenFindings: (n: number) => (n === 1 ? 'One more is hidden.' : `${n} more are hidden.`),
-  at: (place: string) => `At ${place}`,
 };

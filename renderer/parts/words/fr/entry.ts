@@ -17,7 +17,6 @@ export const entry: typeof english = {
   asTyped: (text) => `Saisi : ${text}`,
   tools: 'Lignes',
   insert: 'Insérer',
-  insertHint: 'Une nouvelle ligne avant celle-ci',
   duplicate: 'Dupliquer',
   split: 'Couper',
   splitAt: 'Couper à (m)',
@@ -31,12 +30,10 @@ export const entry: typeof english = {
   selected: (n) => `${n} lignes sélectionnées`,
   isSelected: 'sélectionnée',
   copied: (n) => (n === 1 ? '1 ligne copiée' : `${n} lignes copiées`),
-  inserting: 'Nouvelle ligne',
-  keysShort:
-    'Entrée passe à la suite ; sur une ligne suivante vide, elle quitte le tableau. Ctrl+D recopie vers le bas, Maj avec les flèches sélectionne des lignes.',
+  keysTitle: 'Touches',
+  keys: 'Entrée passe à la suite, Maj+Entrée revient ; sur une ligne suivante où rien n’est saisi, Entrée mène au tableau ou au formulaire suivant, et du dernier au chapitre suivant. Ctrl+flèche bas ou haut y va aussitôt, Alt+1 à 7 et Alt+Page suivante ou précédente tournent les chapitres. Maj+flèche sélectionne des lignes, Ctrl+C, X et V les copient, coupent et collent, aussi avec un tableur. Ctrl+D recopie vers le bas, Inser ajoute une ligne avant celle-ci, Ctrl+Maj+D duplique, Alt+S coupe un intervalle, Alt+J le réunit avec le suivant, Alt+flèche déplace, Ctrl+Suppr supprime. Ctrl+Entrée ouvre le reste de la ligne, Échap ramène.',
   options: (label) => `Mots pour ${label}`,
   code: (code) => `code ${code}`,
-  nextChapter: (title) => `Chapitre suivant : ${title}`,
   samples: 'Échantillons du terrain',
   makeLog: 'Établir la coupe à partir des échantillons',
   replaceLog: (n) =>
@@ -48,9 +45,6 @@ export const entry: typeof english = {
   logMade: (n) =>
     n === 1 ? 'La coupe a maintenant un intervalle.' : `La coupe a maintenant ${n} intervalles.`,
   why: 'Pourquoi c’est important',
-  todo: 'Que faire',
-  source: 'Source',
   show: 'Afficher',
   hiddenFindings: (n) => (n === 1 ? 'Une autre est masquée.' : `${n} autres sont masquées.`),
-  at: (place) => `À ${place}`,
 };

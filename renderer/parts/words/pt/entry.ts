@@ -16,7 +16,6 @@ export const entry: typeof english = {
   asTyped: (text) => `Escrito: ${text}`,
   tools: 'Linhas',
   insert: 'Inserir',
-  insertHint: 'Uma nova linha antes desta',
   duplicate: 'Duplicar',
   split: 'Dividir',
   splitAt: 'Dividir a (m)',
@@ -30,12 +29,10 @@ export const entry: typeof english = {
   selected: (n) => `${n} linhas selecionadas`,
   isSelected: 'selecionada',
   copied: (n) => (n === 1 ? '1 linha copiada' : `${n} linhas copiadas`),
-  inserting: 'Nova linha',
-  keysShort:
-    'Enter avança; numa linha seguinte vazia, sai da tabela. Ctrl+D preenche para baixo, Shift com as setas seleciona linhas.',
+  keysTitle: 'Teclas',
+  keys: 'Enter avança e Shift+Enter recua; numa linha seguinte sem nada escrito, Enter leva à tabela ou ao formulário seguinte, e do último ao capítulo seguinte. Ctrl+seta para baixo ou para cima vai logo para lá, Alt+1 a 7 e Alt+Page Down ou Up viram os capítulos. Shift+seta seleciona linhas, Ctrl+C, X e V copiam, cortam e colam, também com uma folha de cálculo. Ctrl+D preenche para baixo, Insert põe uma linha antes desta, Ctrl+Shift+D duplica, Alt+S divide um intervalo, Alt+J junta-o ao seguinte, Alt+seta move, Ctrl+Delete elimina. Ctrl+Enter abre o resto da linha, Escape volta.',
   options: (label) => `Palavras para ${label}`,
   code: (code) => `código ${code}`,
-  nextChapter: (title) => `Capítulo seguinte: ${title}`,
   samples: 'Amostras do terreno',
   makeLog: 'Fazer o perfil a partir das amostras',
   replaceLog: (n) =>
@@ -47,9 +44,6 @@ export const entry: typeof english = {
   logMade: (n) =>
     n === 1 ? 'O perfil tem agora um intervalo.' : `O perfil tem agora ${n} intervalos.`,
   why: 'Porque importa',
-  todo: 'O que fazer',
-  source: 'Fonte',
   show: 'Mostrar',
   hiddenFindings: (n) => (n === 1 ? 'Mais uma está escondida.' : `Mais ${n} estão escondidas.`),
-  at: (place) => `A ${place}`,
 };
