@@ -1,9 +1,12 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
 import { pageHost } from './host/pageHost.ts';
+import { preferences } from './state/preferences.svelte.ts';
 import { Place } from './state/place.svelte.ts';
 import './page.css';
 
 const target = document.getElementById('page');
 if (!target) throw new Error('The page has no element with the id "page"');
-mount(App, { target, props: { place: new Place(pageHost()) } });
+const host = pageHost();
+await preferences.follow(host, navigator.languages);
+mount(App, { target, props: { place: new Place(host) } });

@@ -18,15 +18,26 @@ async function point(kind: string, clientX: number) {
   await settled();
 }
 
-beforeEach(() => {
-  show(Splitter, { label: 'Width', left: side('tables'), right: side('sheet') });
+let placed: number[];
+
+/** Shows the bar, 1000 pixels wide from 200 on. */
+function showBar(start?: number) {
+  placed = [];
+  const props = { label: 'Width', left: side('tables'), right: side('sheet') };
+  const onplaced = (at: number) => placed.push(at);
+  show(Splitter, { ...props, ...(start !== undefined && { start }), onplaced });
   const held = new Set<number>();
   Object.assign(bar(), {
     setPointerCapture: (id: number) => held.add(id),
     hasPointerCapture: (id: number) => held.has(id),
   });
   one('.frame').getBoundingClientRect = () => ({ left: 200, width: 1000 }) as DOMRect;
-});
+}
+
+const release = (key: string) =>
+  bar().dispatchEvent(new KeyboardEvent('keyup', { key, bubbles: true }));
+
+beforeEach(() => showBar());
 afterEach(clear);
 
 describe('the bar between the tables and the sheet', () => {
@@ -76,5 +87,44 @@ describe('the bar between the tables and the sheet', () => {
   it('does not follow a pointer that only passes over it', async () => {
     await point('pointermove', 600);
     expect(share()).toEqual(['50', '50%']);
+  });
+
+  it('goes to its ends by Home and End', async () => {
+    bar().focus();
+    await press('End');
+    expect(share()).toEqual(['70', '70%']);
+    await press('Home');
+    expect(share()).toEqual(['30', '30%']);
+  });
+
+  it('tells where it was left once the key is let go, and not on its way', async () => {
+    bar().focus();
+    await press('ArrowLeft');
+    await press('ArrowLeft');
+    expect(placed).toEqual([]);
+    release('ArrowLeft');
+    expect(placed).toEqual([46]);
+  });
+
+  it('tells where it was left once the pointer lets go', async () => {
+    await point('pointerdown', 700);
+    await point('pointermove', 600);
+    expect(placed).toEqual([]);
+    await point('lostpointercapture', 600);
+    expect(placed).toEqual([40]);
+  });
+
+  it('tells nothing when it was only passed by', () => {
+    release('Tab');
+    expect(placed).toEqual([]);
+  });
+
+  it('starts where it was left, as far as there is room', async () => {
+    await clear();
+    showBar(42);
+    expect(share()).toEqual(['42', '42%']);
+    await clear();
+    showBar(90);
+    expect(share()).toEqual(['70', '70%']);
   });
 });

@@ -4,6 +4,7 @@ import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { hands } from './hands.ts';
+import { look } from './look.ts';
 import { photos } from './photos.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
@@ -25,6 +26,7 @@ export const english = {
   entry,
   hands,
   codes,
+  look,
   photos,
   reading,
   sheet,

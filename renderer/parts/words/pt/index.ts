@@ -1,10 +1,11 @@
 import type { InterfaceWords } from '../catalogue.ts';
-import { archive } from '../en/archive.ts';
+import { archive } from './archive.ts';
 import { codes } from './codes.ts';
 import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { hands } from './hands.ts';
+import { look } from './look.ts';
 import { photos } from './photos.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
@@ -22,6 +23,7 @@ export const portuguese: InterfaceWords = {
   findings,
   folder,
   hands,
+  look,
   photos,
   reading,
   saving,

@@ -1,0 +1,64 @@
+/**
+ * What the service does not do, by the code of its refusal. Its own English sentence names files,
+ * revisions and limits besides; what has no text here is said in that sentence.
+ */
+export const refusals = {
+  backupFailed:
+    'La copie de sécurité du jour n’a pas pu être relue et n’a pas été gardée. Vérifiez que le disque est sain et qu’il y reste de la place.',
+  badArguments:
+    'Le programme n’a pas compris ce que la page lui a envoyé. Rien n’a été fait. Rechargez la page, puis réessayez.',
+  badCopy: 'La copie à imprimer n’est pas une image JPEG. Ajoutez le fichier encore une fois.',
+  busy: 'Un autre programme écrit dans l’archive. Réessayez quand il aura fini ; rien n’a été enregistré.',
+  cannotOpen:
+    'L’archive ne peut pas être ouverte. Vérifiez que son dossier existe et que vous pouvez y écrire.',
+  changedFile:
+    'Ce fichier n’est plus celui qui a été gardé : il a été modifié hors du programme. Reprenez-le d’une copie de sécurité.',
+  damaged:
+    'L’archive est endommagée. Elle a été laissée telle quelle. Mettez-en une copie de côté, puis ouvrez le fichier le plus récent du dossier des copies de sécurité, juste à côté.',
+  defect:
+    'Le programme a échoué, par sa propre faute. Ce qui était montré comme étant sur le disque est gardé. Réessayez ; si cela se répète, fermez Borefolio et ouvrez-le de nouveau.',
+  diskFull:
+    'Le disque est plein : rien n’a été enregistré. Faites de la place, puis enregistrez de nouveau.',
+  diskTrouble:
+    'Le disque a signalé une erreur : rien n’a été enregistré. Vérifiez qu’il est toujours branché.',
+  noArchive: 'Aucune archive n’est ouverte. Ouvrez-en une depuis le menu Fichier.',
+  noFile: 'Cette archive n’existe pas. Vérifiez le nom et le dossier.',
+  noFolder: 'Ce dossier n’existe pas. Créez-le d’abord.',
+  noSuchFile:
+    'L’archive ne contient pas ce fichier. Ajoutez-le de nouveau, ou cherchez-le dans l’archive d’où vient la fiche.',
+  noSuchRevision:
+    'Le forage n’a pas cette révision. Choisissez-en une que son historique contient.',
+  noSuchWell: 'L’archive ne contient pas ce forage. Cherchez-le dans la liste des forages.',
+  notAnArchive:
+    'Ce fichier est la base de données d’un autre programme. Choisissez un fichier fait par Borefolio.',
+  notDegrees:
+    'Le fichier contient des positions qui ne sont pas en degrés de longitude et de latitude. Exportez-le de nouveau en WGS 84 (EPSG:4326).',
+  notGeoJson: 'Le fichier n’est pas du GeoJSON bien formé. Exportez-le de nouveau en GeoJSON.',
+  nothingToDraw:
+    'Le fichier ne contient ni contour ni ligne. Choisissez un fichier GeoJSON de limites, de routes ou de cours d’eau.',
+  notJson: 'Le fichier n’est pas du JSON, ou n’est pas entier. Choisissez un fichier entier.',
+  notThePage:
+    'Seule la page de Borefolio peut demander cela. Servez-vous de la fenêtre que Borefolio a ouverte.',
+  oldAndProtected:
+    'Cette archive vient d’une version plus ancienne et doit être mise à jour, mais elle est protégée en écriture. Copiez-la là où vous pouvez écrire, puis ouvrez la copie.',
+  otherWell:
+    'La fiche est celle d’un autre forage que celui qui est ouvert. Ouvrez cet autre forage, ou remettez l’identifiant.',
+  readOnly:
+    'Cette archive peut être lue et imprimée, mais pas modifiée : elle est protégée en écriture, ou vient d’une version plus récente de Borefolio. Copiez-la là où vous pouvez écrire, ou installez la nouvelle version.',
+  recordTooNew:
+    'Cette fiche a été faite par une version plus récente de Borefolio. Installez la nouvelle version pour l’ouvrir.',
+  staleEdit:
+    'Une saisie plus récente, faite dans une autre fenêtre, existe déjà. Rien n’a été enregistré. Reprenez d’abord cette saisie.',
+  tooLarge:
+    'C’est trop grand. Réduisez l’image, simplifiez les contours ou découpez le fichier, puis réessayez.',
+  tooManyBackdrops: 'La carte a déjà tous les fonds qu’elle peut avoir. Retirez-en un d’abord.',
+  unknownCall:
+    'Le programme ne connaît pas cette demande de la page. Rechargez la page, puis réessayez.',
+  unknownKind:
+    'Ce fichier n’est ni une image JPEG, PNG ou WebP, ni un PDF. Enregistrez-le sous une de ces formes, puis ajoutez-le de nouveau.',
+  unreachable:
+    'Le programme ne répond pas. Laissez cette page ouverte et lancez Borefolio de nouveau.',
+  unreadable: 'La fiche ne peut pas être lue. Reprenez une révision antérieure.',
+  wellExists:
+    'L’archive contient déjà un forage avec cet identifiant. Ouvrez-le, ou ôtez l’identifiant de la fiche pour en faire un autre forage.',
+};

@@ -1,0 +1,57 @@
+import type { refusals as french } from '../fr/refusals.ts';
+
+/** What the service does not do, by the code of its refusal. */
+export const refusals: typeof french = {
+  backupFailed:
+    'A cópia de segurança de hoje não pôde ser lida de volta e não foi guardada. Veja se o disco está em bom estado e tem espaço.',
+  badArguments:
+    'O programa não percebeu o que a página lhe enviou. Nada foi feito. Carregue a página de novo e tente outra vez.',
+  badCopy: 'A cópia para imprimir não é uma imagem JPEG. Acrescente o ficheiro mais uma vez.',
+  busy: 'Outro programa está a escrever no arquivo. Tente de novo quando acabar; nada foi guardado.',
+  cannotOpen: 'O arquivo não pode ser aberto. Veja se a pasta existe e se pode escrever nela.',
+  changedFile:
+    'Este ficheiro já não é o que foi guardado: foi alterado fora do programa. Recupere-o de uma cópia de segurança.',
+  damaged:
+    'O arquivo está danificado. Ficou como estava. Ponha uma cópia de parte e abra o ficheiro mais recente da pasta das cópias de segurança, ao lado dele.',
+  defect:
+    'O programa falhou, por culpa própria. O que se mostrava como estando no disco está guardado. Tente de novo; se voltar a falhar, feche o Borefolio e abra-o outra vez.',
+  diskFull: 'O disco está cheio: nada foi guardado. Arranje espaço e guarde de novo.',
+  diskTrouble: 'O disco deu um erro: nada foi guardado. Veja se o disco ainda está ligado.',
+  noArchive: 'Nenhum arquivo está aberto. Abra um no menu Ficheiro.',
+  noFile: 'Esse arquivo não existe. Verifique o nome e a pasta.',
+  noFolder: 'Essa pasta não existe. Crie-a primeiro.',
+  noSuchFile:
+    'O arquivo não contém este ficheiro. Acrescente-o de novo, ou procure-o no arquivo de onde veio a ficha.',
+  noSuchRevision: 'O furo não tem essa revisão. Escolha uma das que o histórico mostra.',
+  noSuchWell: 'O arquivo não contém esse furo. Procure-o na lista de furos.',
+  notAnArchive:
+    'Este ficheiro é a base de dados de outro programa. Escolha um ficheiro feito pelo Borefolio.',
+  notDegrees:
+    'O ficheiro contém posições que não estão em graus de longitude e latitude. Exporte-o de novo em WGS 84 (EPSG:4326).',
+  notGeoJson: 'O ficheiro não é GeoJSON bem formado. Exporte-o de novo como GeoJSON.',
+  nothingToDraw:
+    'O ficheiro não contém nenhum contorno nem nenhuma linha. Escolha um ficheiro GeoJSON de limites, estradas ou rios.',
+  notJson: 'O ficheiro não é JSON, ou não está inteiro. Escolha um ficheiro inteiro.',
+  notThePage: 'Só a página do Borefolio pode pedir isso. Use a janela que o Borefolio abriu.',
+  oldAndProtected:
+    'Este arquivo vem de uma versão mais antiga e tem de ser atualizado, mas está protegido contra escrita. Copie-o para onde possa escrever e abra a cópia.',
+  otherWell:
+    'A ficha é de outro furo que não o que está aberto. Abra esse furo, ou reponha o identificador.',
+  readOnly:
+    'Este arquivo pode ser lido e impresso, mas não alterado: está protegido contra escrita, ou vem de uma versão mais recente do Borefolio. Copie-o para onde possa escrever, ou instale a nova versão.',
+  recordTooNew:
+    'Esta ficha foi feita por uma versão mais recente do Borefolio. Instale a nova versão para a abrir.',
+  staleEdit:
+    'Já existe uma alteração mais recente, feita noutra janela. Nada foi guardado. Tome-a primeiro em conta.',
+  tooLarge:
+    'É grande de mais. Reduza a imagem, simplifique os contornos ou recorte o ficheiro, e tente de novo.',
+  tooManyBackdrops: 'O mapa já tem todos os fundos que pode ter. Retire um deles primeiro.',
+  unknownCall:
+    'O programa não conhece este pedido da página. Carregue a página de novo e tente outra vez.',
+  unknownKind:
+    'Este ficheiro não é uma imagem JPEG, PNG ou WebP nem um PDF. Guarde-o numa destas formas e acrescente-o de novo.',
+  unreachable: 'O programa não responde. Deixe esta página aberta e inicie o Borefolio de novo.',
+  unreadable: 'A ficha não pode ser lida. Volte a uma revisão anterior.',
+  wellExists:
+    'O arquivo já contém um furo com este identificador. Abra-o, ou tire o identificador da ficha para fazer dela outro furo.',
+};
