@@ -53,7 +53,12 @@ export interface StackBlock {
   readonly adds: readonly { readonly label: string; readonly item: object }[];
 }
 
-export type Block = FormBlock | TableBlock | StackBlock;
+/** Photos and scans, which are shown by whoever mounts the editor. */
+export interface PhotosBlock {
+  readonly kind: 'photos';
+}
+
+export type Block = FormBlock | TableBlock | StackBlock | PhotosBlock;
 
 export const chapterIds = [
   'well',

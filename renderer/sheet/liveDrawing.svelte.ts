@@ -7,6 +7,7 @@ import {
 } from '../../core/drawing/papers/asBuilt.ts';
 import type { PaperSize } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
+import type { PrintCopies } from '../state/printCopies.svelte.ts';
 import { fonts } from './fonts.ts';
 
 /** Milliseconds of rest after a letter before the sheet is drawn anew. */
@@ -25,12 +26,14 @@ export class LiveDrawing {
   #held: AsBuiltOptions['plan'] | undefined;
 
   readonly #folder: Folder;
+  readonly #copies: Pick<PrintCopies, 'imagesFor'>;
   /** ISO 8601. */
   readonly #madeAt: string;
 
   /** To be made while a component starts, which it lives and ends with. */
-  constructor(folder: Folder, madeAt: string) {
+  constructor(folder: Folder, madeAt: string, copies: Pick<PrintCopies, 'imagesFor'>) {
     this.#folder = folder;
+    this.#copies = copies;
     this.#madeAt = madeAt;
     $effect(() => this.#plan());
   }
@@ -55,7 +58,7 @@ export class LiveDrawing {
   /** Typing may be faster than drawing: letters come first, the sheet in the pause after them. */
   #plan() {
     const { desk, model, saving } = this.#folder;
-    void [this.size, saving.revision];
+    void [this.size, saving.revision, this.#copies.imagesFor(desk.record)];
     const rest = untrack(() => this.drawing) && !this.#held ? pause : 0;
     const timer = setTimeout(() => this.#draw(desk.record, model), rest);
     return () => clearTimeout(timer);
@@ -64,7 +67,8 @@ export class LiveDrawing {
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
     const { revision } = this.#folder.saving;
     const plan = this.#held && { plan: this.#held };
-    const made = { madeAt: this.#madeAt, paperId, revision, ...plan };
+    const images = this.#copies.imagesFor(record);
+    const made = { madeAt: this.#madeAt, paperId, revision, images, ...plan };
     try {
       this.drawing = drawAsBuilt(record, model, { paper: this.size, fonts, ...made });
       this.broken = false;

@@ -7,7 +7,8 @@ import type { WellRecord } from '../../core/record/schema.ts';
 export class PrintCopies {
   readonly #host: PageHost;
   readonly #held = new SvelteMap<string, PhotoImage | 'missing'>();
-  readonly #asked = new Set<string>();
+  /** Hashes that were asked for; nothing shows them. */
+  readonly #asked: Record<string, true> = {};
 
   constructor(host: PageHost) {
     this.#host = host;
@@ -15,7 +16,7 @@ export class PrintCopies {
 
   /** The picture; undefined while it is fetched, which a look at it begins. */
   at(hash: string): PhotoImage | 'missing' | undefined {
-    if (!this.#asked.has(hash)) void this.#fetch(hash);
+    if (!this.#asked[hash]) void this.#fetch(hash);
     return this.#held.get(hash);
   }
 
@@ -28,19 +29,19 @@ export class PrintCopies {
 
   /** Takes a picture that the page made itself. */
   put(hash: string, image: PhotoImage) {
-    this.#asked.add(hash);
+    this.#asked[hash] = true;
     this.#held.set(hash, image);
   }
 
   async #fetch(hash: string) {
-    this.#asked.add(hash);
+    this.#asked[hash] = true;
     const answer = await this.#host.send('attachments.printCopy', { hash });
     if (answer.ok) {
       const { data, mediaType, width, height } = answer.value;
       this.#held.set(hash, { data: `data:${mediaType};base64,${data}`, width, height });
     } else if (answer.error.code === 'noSuchFile') this.#held.set(hash, 'missing');
     // Nobody answered: the next look asks again.
-    else this.#asked.delete(hash);
+    else delete this.#asked[hash];
   }
 }
 

@@ -6,6 +6,7 @@ import { textField } from '../fields/text.ts';
 import { likeTheLast } from './starts.ts';
 
 export const handoverBlocks = (): readonly Block[] => [
+  { kind: 'photos' },
   {
     kind: 'table',
     heading: f.marks,

@@ -36,6 +36,7 @@ const chapterOf: Readonly<Record<string, ChapterId>> = {
   quality: 'water',
   disinfection: 'water',
   pump: 'pump',
+  photos: 'handover',
   marks: 'handover',
 };
 
