@@ -16,6 +16,8 @@ export type NoScreen =
 /** A tally with a screen in it, and the metres that are screen now. */
 export interface Recut extends Range {
   readonly components: readonly Component[];
+  /** For each component, the index of the line of the old tally that it comes from. */
+  readonly origins: readonly number[];
 }
 
 /** Metres: a shorter piece of screen is not cut. */
@@ -178,8 +180,7 @@ export function recutForScreen(
   const other = there.find(({ kind }) => kind !== 'plain' && kind !== 'screen');
   if (other) return refuse({ why: 'inTheWay', kind: other.kind, atM: stretchOf(other) });
   if (there.every(({ kind }) => kind === 'screen')) return refuse({ why: 'isScreen' });
-  const components = string.components.flatMap((line, at) =>
-    recutLine(line, string, model, at, range),
-  );
-  return { ok: true, value: { ...range, components } };
+  const lines = string.components.map((line, at) => recutLine(line, string, model, at, range));
+  const origins = lines.flatMap((line, at) => line.map(() => at));
+  return { ok: true, value: { ...range, components: lines.flat(), origins } };
 }

@@ -13,6 +13,13 @@ import { fitted, inSight, scales, type Fit, type Size } from './fit.ts';
 /** Milliseconds of a glide; none where the user asked the system for less motion. */
 const glide = () => (matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : 160);
 
+/** What has an edge under it, or is drawn over, is not for panning; the wheel zooms everywhere. */
+function pans(event: MouseEvent | TouchEvent): boolean {
+  if (event.type === 'wheel') return true;
+  const held = event.target instanceof Element && event.target.closest('[data-grip]') !== null;
+  return !held && !event.ctrlKey && !(event instanceof MouseEvent && event.button !== 0);
+}
+
 /**
  * Zoom and pan of a board (the svg that fills the window) over a world (its group, in
  * millimetres of paper). Until the user zooms, the page keeps fitting as the window changes.
@@ -25,17 +32,20 @@ export class Viewport {
   #page: Size = { width: 210, height: 297 };
   #fitting: Fit | undefined = 'page';
 
-  constructor(board: SVGSVGElement, world: SVGGElement) {
+  /** `onScale` hears the pixels for a millimetre whenever they change. */
+  constructor(board: SVGSVGElement, world: SVGGElement, onScale?: (k: number) => void) {
     this.#board = board;
     this.#root = select<SVGSVGElement, unknown>(board);
     this.#behaviour = zoom<SVGSVGElement, unknown>()
       .scaleExtent(scales)
+      .filter(pans)
       .extent(() => [
         [0, 0],
         [this.#sight.width, this.#sight.height],
       ])
       .on('zoom', ({ transform, sourceEvent }: D3ZoomEvent<SVGSVGElement, unknown>) => {
         world.setAttribute('transform', transform.toString());
+        onScale?.(transform.k);
         if (sourceEvent) this.#fitting = undefined;
       });
     // A double click would zoom away from the part that its first click chose.

@@ -67,7 +67,7 @@ export interface Handle {
   readonly mostM: DepthM;
   /** The depth that snapping counts from, so that what is written is round. */
   readonly roundFromM: DepthM;
-  /** Its row in the tables. */
+  /** Its part of the record, which the tables have a row or form for. */
   readonly row: RecordPath;
   /** Empty where it is computed from other fields and cannot be moved by itself. */
   readonly writes: readonly Write[];
@@ -83,6 +83,11 @@ export interface Ring {
 /** A write of the depth itself. */
 export function depthInto(path: RecordPath, role: Role = 'own'): Write {
   return { path, typedAs: path, role, value: (depthM) => depthM };
+}
+
+/** The field that an edge is typed into. */
+export function fieldOf({ writes, row }: Handle): RecordPath {
+  return writes[0]?.typedAs ?? row;
 }
 
 /** The handle of an id, else one that writes a field: what was held stays held. */

@@ -58,7 +58,7 @@ function endHandle(
     leastM: roundDepth(leastFootM - less),
     mostM: roundDepth(mostFootM - less),
     roundFromM: roundDepth(roundFrom(string, by, end)),
-    row: `${path}.set`,
+    row: path,
     writes: [{ path: `${path}.set`, role: 'own', ...settingWrite(string, by, end) }],
     ...(ringMm && { ringMm }),
   };

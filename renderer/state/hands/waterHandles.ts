@@ -81,7 +81,7 @@ export function pumpHandles({ pump }: WellRecord, model: WellModel): Handle[] {
     depthM: intake,
     leastM: Math.min(0, intake),
     mostM: inHoleM(model, intake),
-    row: 'pump.intake',
+    row: 'pump',
     writes: [
       depthInto('pump.intake'),
       ...(bodyM === undefined
@@ -97,7 +97,7 @@ export function pumpHandles({ pump }: WellRecord, model: WellModel): Handle[] {
     depthM: cylinderTop,
     leastM: Math.min(0, cylinderTop),
     mostM: roundDepth(intake - thinnestM),
-    row: 'pump.cylinderTop',
+    row: 'pump',
     writes: [depthInto('pump.cylinderTop')],
   };
   return [intakeHandle, cylinder];

@@ -71,6 +71,12 @@ describe('a screen cut into plain pipe', () => {
     ]);
   });
 
+  it('tells which line of the tally each piece comes from', () => {
+    expect(recut(stringOf([slotted, { ...flush, count: 2 }]), 25, 26).origins).toEqual([
+      0, 1, 1, 1, 1,
+    ]);
+  });
+
   it('turns whole pipes between its ends into screen, with their joints', () => {
     const { components } = recut(stringOf([{ ...flush, count: 10 }]), 8, 19);
     expect(components.map(({ kind, count = 1, length }) => [kind, count, length])).toEqual([

@@ -36,6 +36,8 @@ export const hands = {
     tool: 'Screen',
     toolSays: 'Add a screen to a string: draw it over plain pipe, or type its depths',
     how: 'Draw over plain pipe from the top to the foot of the screen, or type both depths.',
+    whileDrawn:
+      'Steps of 0.01 m; Shift 0.1 m, Ctrl 0.5 m. Near a joint the end falls on it. Esc: back.',
     string: 'String',
     stringName: (label: string) => `String ${label}`,
     from: 'From (m)',

@@ -37,6 +37,8 @@ export const hands: typeof english = {
     toolSays:
       'Ajouter une crépine à une colonne : la tracer sur du tube plein ou taper ses profondeurs',
     how: 'Tracez sur le tube plein, du haut au pied de la crépine, ou tapez les deux profondeurs.',
+    whileDrawn:
+      'Pas de 0,01 m ; Maj 0,1 m, Ctrl 0,5 m. Près d’un raccord, la limite s’y place. Échap : retour.',
     string: 'Colonne',
     stringName: (label) => `Colonne ${label}`,
     from: 'De (m)',

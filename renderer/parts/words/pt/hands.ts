@@ -37,6 +37,8 @@ export const hands: typeof english = {
     toolSays:
       'Acrescentar um tubo-ralo a uma coluna: traçá-lo sobre tubo liso ou escrever as profundidades',
     how: 'Trace sobre o tubo liso, do topo à base do ralo, ou escreva as duas profundidades.',
+    whileDrawn:
+      'Passos de 0,01 m; Shift 0,1 m, Ctrl 0,5 m. Perto de uma junta, o limite fica nela. Esc: voltar.',
     string: 'Coluna',
     stringName: (label) => `Coluna ${label}`,
     from: 'De (m)',
