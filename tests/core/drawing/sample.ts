@@ -4,6 +4,7 @@ import type { Item, PathItem, RegionItem, TextItem } from '../../../core/drawing
 import type { Kit } from '../../../core/drawing/kit.ts';
 import { layColumns, type View } from '../../../core/drawing/parts/columns.ts';
 import { english } from '../../../core/drawing/words/en.ts';
+import { french } from '../../../core/drawing/words/fr.ts';
 import type { Stratum } from '../../../core/model/wellModel.ts';
 import type { LogInterval } from '../../../core/record/log.ts';
 import { placedOn } from '../../sheets/placed.ts';
@@ -12,6 +13,9 @@ const metrics = new URL('../../../assets/fonts/metrics.json', import.meta.url);
 const fonts = JSON.parse(readFileSync(metrics, 'utf8')) as Fonts;
 
 export const kit: Kit = { fonts, words: english };
+
+/** The same in a language whose words are longer, with other marks. */
+export const frenchKit: Kit = { fonts, words: french };
 
 interface ViewChoice {
   readonly fromM?: number;

@@ -38,7 +38,12 @@ describe('the service', () => {
     const kept = given(await retype(service, id, half));
     expect(kept).toMatchObject({ edit: 1, unrevised: true });
     expect(kept.troubles).toEqual([
-      { path: 'bore.depthReached', sentence: expect.stringMatching(/^bore\.depthReached: /) },
+      {
+        path: 'bore.depthReached',
+        sentence: expect.stringMatching(/^bore\.depthReached: /),
+        code: 'wrongKind',
+        values: expect.objectContaining({ found: '"31,5"' }),
+      },
     ]);
     const saved = given(await service.call('wells.save', { id, upon: 1 }));
     expect(saved.revision).toBe(2);

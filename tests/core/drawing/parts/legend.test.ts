@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layLegend } from '../../../../core/drawing/parts/legend.ts';
 import { resolve } from '../../model/well.ts';
-import { kit, regionsOf, textsOf, wordsOf } from '../sample.ts';
+import { frenchKit, kit, regionsOf, textsOf, wordsOf } from '../sample.ts';
 
 const ground = { log: [{ from: 0, to: 9, material: 'sand' as const }] };
 const legendOf = (chapters: Parameters<typeof resolve>[0], width = 90) =>
@@ -71,6 +71,17 @@ describe('the legend', () => {
     ])
       expect(built).toContain(words);
     expect(built).not.toContain('bentonite seal');
+  });
+
+  it('cuts no words, however its columns have to stand for them', () => {
+    const materials = ['diamicton', 'sand', 'shale', 'clay', 'topsoil', 'calcrete'] as const;
+    const log = materials.map((material, at) => ({ from: at, to: at + 1, material }));
+    for (const width of [45, 60, 87, 94, 130]) {
+      const legend = layLegend(frenchKit, resolve({ log, strikes: [{ depth: 3 }] }), width);
+      const texts = textsOf(legend.draw(0, 0));
+      expect(texts.filter(({ text }) => text.endsWith('…'))).toEqual([]);
+      expect(Math.max(...texts.map((one) => one.x + one.width))).toBeLessThanOrEqual(width);
+    }
   });
 
   it('is as high as its entries in columns', () => {

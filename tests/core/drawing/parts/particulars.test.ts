@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { factsOf, layParticulars } from '../../../../core/drawing/parts/particulars.ts';
 import { outcomeOf } from '../../../../core/drawing/parts/testFacts.ts';
 import { record, resolve } from '../../model/well.ts';
-import { kit, textsOf } from '../sample.ts';
+import { frenchKit, kit, textsOf } from '../sample.ts';
 
 type Chapters = Parameters<typeof record>[0];
 
@@ -60,6 +60,27 @@ describe('the particulars', () => {
     const tests = [{ kind: 'constantRate' as const, restLevel: 9.9, rate: 1.8, series }];
     expect(facts({ tests })['Pumping test']).toBe('1.8 m³/h, 6 h, drawdown 2.5 m, 0.72 m³/h per m');
     expect(outcomeOf({ kind: 'constantRate', rate: 1.8, series })).toBeUndefined();
+  });
+
+  it('name the quarters, and what was measured, in the language of the sheet', () => {
+    const site = { latitude: -1.5, longitude: -34.25 };
+    const model = resolve({ site });
+    expect(factsOf(frenchKit, record({ site }), model)[0]).toMatchObject({
+      what: 'Position',
+      says: '1,5° S, 34,25° O',
+    });
+  });
+
+  it('make room for the longest of their names', () => {
+    const chapters: Chapters = {
+      tests: [
+        { kind: 'constantRate', restLevel: 9, rate: 2, series: [{ minutes: 60, reading: 10 }] },
+      ],
+    };
+    const block = layParticulars(frenchKit, record(chapters), resolve(chapters), 80)!;
+    const [, name, says] = textsOf(block.draw(0, 0));
+    expect(name!.text).toBe('Essai de pompage');
+    expect(says!.x).toBeGreaterThan(name!.x + name!.width);
   });
 
   it('stand in two columns of about the same height when asked', () => {

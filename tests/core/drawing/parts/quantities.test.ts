@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layQuantities } from '../../../../core/drawing/parts/quantities.ts';
 import { resolve } from '../../model/well.ts';
-import { kit, textsOf, wordsOf } from '../sample.ts';
+import { frenchKit, kit, textsOf, wordsOf } from '../sample.ts';
 
 const chapters: Parameters<typeof resolve>[0] = {
   bore: { sections: [{ from: 0, to: 10, diameter: 200 }], depthReached: 10 },
@@ -48,6 +48,19 @@ describe('the quantities', () => {
 
   it('count the pieces of a string with the length of its tally', () => {
     expect(rowsOf().at(-1)).toEqual(['tally 10.40 m: 3 plain casing, 1 screen']);
+  });
+
+  it('go on on a second line where the pieces of a string are many kinds, and cut no words', () => {
+    const pipe = { outside: 110, wall: 5, length: 3 };
+    const kinds = ['cap', 'sump', 'screen', 'plain'] as const;
+    const components = kinds.map((kind) => ({ kind, ...pipe }));
+    const strings = [{ components, set: { by: 'bottom' as const, depth: 10 } }];
+    const annulus = [{ from: 0, to: 9, fill: 'bentonite' as const, litres: 12345.6, sacks: 12.5 }];
+    const model = resolve({ ...chapters, strings, annulus });
+    const words = wordsOf(layQuantities(frenchKit, model, 84)!.draw(0, 0));
+    expect(words.filter((one) => one.endsWith('…'))).toEqual([]);
+    expect(words.join(' ').replaceAll('\u00a0', ' ')).toContain('1 × tube à sédiments');
+    expect(words).toContain('bouchon de bentonite');
   });
 
   it('have a dash where a diameter is not known', () => {

@@ -30,6 +30,23 @@ describe('the tally table', () => {
     expect(two).toContain('Inner');
   });
 
+  it('leaves out what is told beside the section before a piece takes a second line', () => {
+    const screen = { ...string.components[0]!, slotWidth: 0.75, openArea: 8, material: 'uPVC' };
+    const model = resolve({ strings: [{ ...string, components: [screen] }] });
+    const words = (width: number) => wordsOf(layTallyTable(kit, model, width, 200)!.draw(0, 0));
+    expect(words(140)).toContain('screen uPVC 110 × 4.2, slot 0.75, open 8 %');
+    expect(words(88)).toContain('screen uPVC 110 × 4.2, slot 0.75');
+    expect(words(76)).toContain('screen uPVC 110 × 4.2');
+  });
+
+  it('gives a piece a second line where its size would not go in else', () => {
+    const plain = { ...string.components[1]!, count: 1, material: 'galvanised steel, welded' };
+    const model = resolve({ strings: [{ ...string, components: [plain] }] });
+    const said = wordsOf(layTallyTable(kit, model, 82, 200)!.draw(0, 0)).join(' ');
+    expect(said).toContain('110 × 4.2');
+    expect(said).not.toContain('…');
+  });
+
   it('is none without a string', () => {
     expect(layTallyTable(kit, resolve({}), 90, 200)).toBeUndefined();
   });
