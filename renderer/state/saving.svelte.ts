@@ -1,4 +1,4 @@
-import type { Desk, Move, OpenedWell } from '../../core/contract/calls.ts';
+import type { Desk, Move, OpenedWell, Trouble } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import { unreachable } from '../host/pageHost.ts';
 import type { Choice } from './merge.ts';
@@ -12,8 +12,8 @@ const after = (milliseconds: number, run: () => void) => {
 /** How saving of one open well goes, for the page to show. */
 export class Saving {
   state = $state.raw<SaveState>({ kind: 'waiting' });
-  /** What the last call found wrong in the record, as sentences. */
-  troubles = $state.raw<readonly string[]>([]);
+  /** What the last call found wrong in the record. */
+  troubles = $state.raw<readonly Trouble[]>([]);
   /** The newest revision. */
   revision = $state(0);
   /** Something is on disk that is in no revision yet. */
@@ -55,10 +55,8 @@ export class Saving {
     };
   }
 
-  #judged<A extends { ok: boolean; value?: { troubles: readonly { sentence: string }[] } }>(
-    answer: A,
-  ): A {
-    if (answer.value) this.troubles = answer.value.troubles.map(({ sentence }) => sentence);
+  #judged<A extends { ok: boolean; value?: { troubles: readonly Trouble[] } }>(answer: A): A {
+    if (answer.value) this.troubles = answer.value.troubles;
     return answer;
   }
 
