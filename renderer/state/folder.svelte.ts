@@ -7,6 +7,7 @@ import type { WellModel } from '../../core/model/wellModel.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { Desk } from './desk.ts';
 import { joins, push, redo, settle, undo, type History } from './history.ts';
+import { placeOf } from './merge.ts';
 import { replay } from './replay.ts';
 import { Saving } from './saving.svelte.ts';
 import { liesIn } from './selection.ts';
@@ -22,7 +23,7 @@ export class Folder {
   goal = $state.raw<{ readonly path: RecordPath } | undefined>();
   /** The field under the typing hand: nothing is said of it until the hand leaves it. */
   writing = $state<RecordPath | undefined>();
-  /** Counts what replaces texts under the typing hand: undo, redo, rows of another window. */
+  /** Counts what replaces texts under the typing hand: undo, redo, another window. */
   turn = $state(0);
   #history: History<Desk>;
   /** What is shown while an edge is held: no step yet, and nothing of it is saved. */
@@ -115,15 +116,11 @@ export class Folder {
     if (next.present !== before) this.saving.moved(kind, before, next.present);
   }
 
-  /**
-   * Another window's work is a step here too. The text under the typing hand stays, unless its
-   * row may have become another one.
-   */
+  /** Another window's work is a step here too; the text under the hand stays unless that changed. */
   #takeIn(desk: Desk) {
-    const changes = diff(this.#history.present.record, desk.record);
+    const changes = diff(this.#history.present, desk);
     this.#history = push(this.#history, desk);
     this.#lifted = undefined;
-    if (changes.some(({ at, to }) => Array.isArray(to) && liesIn(this.writing, writePath(at))))
-      this.turn += 1;
+    if (changes.some((one) => liesIn(this.writing, writePath(placeOf(one))))) this.turn += 1;
   }
 }

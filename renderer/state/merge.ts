@@ -1,21 +1,20 @@
 import { applyPatch, diff, isSame, meets, type Change, type Patch } from '../../core/base/patch.ts';
-import { readPath } from '../../core/base/recordPath.ts';
+import { readPath, type PathStep } from '../../core/base/recordPath.ts';
 import type { Desk } from '../../core/record/desk.ts';
 import { deepFreeze } from '../../core/record/freeze.ts';
 
 /** Whose work stands where two windows changed the same place. */
 export type Choice = 'mine' | 'theirs';
 
-/** A text that is not part of the record yet stands where it is typed, as in a row of a list. */
-function inRecord(change: Change): Change {
-  const [part, key] = change.at;
-  return part === 'typed' ? { at: ['record', ...readPath(String(key))] } : change;
+/** Where in the record a change of the desk stands; for a text that is no part of it, is typed. */
+export function placeOf({ at: [part, ...steps] }: Change): readonly PathStep[] {
+  return part === 'typed' ? readPath(String(steps[0])) : steps;
 }
 
 /** What of a patch touches no place of another one. */
 function beside(patch: Patch, other: Patch): Patch {
-  const taken = other.map(inRecord);
-  return patch.filter((change) => !taken.some((place) => meets(inRecord(change), place)));
+  const taken = other.map((change) => ({ at: placeOf(change) }));
+  return patch.filter((change) => !taken.some((place) => meets({ at: placeOf(change) }, place)));
 }
 
 /**

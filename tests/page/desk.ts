@@ -17,11 +17,20 @@ export async function openWell(program: Program, number: string, width?: number,
   return page;
 }
 
-/** The log as the archive holds it now. */
-export async function storedLog({ service }: Program, number: string) {
+/** Waits until all that was typed is shown as on disk. */
+export const kept = (page: Page) => page.locator('[data-saving="kept"]').waitFor();
+
+/** The desk of a well as it is on disk now. */
+export async function storedDesk({ service }: Pick<Program, 'service'>, number: string) {
   const list = await service.call('wells.list', { search: number });
   const [row] = list.ok ? list.value : [];
   if (!row) throw new Error(`The archive has no well ${number}`);
-  const well = await service.call('wells.open', { id: row.id });
-  return well.ok ? (well.value.record.log ?? []) : [];
+  const desk = await service.call('wells.desk', { id: row.id });
+  if (!desk.ok) throw new Error(desk.error.sentence);
+  return desk.value;
+}
+
+/** The log as it is on disk now. */
+export async function storedLog(program: Program, number: string) {
+  return (await storedDesk(program, number)).desk.record.log ?? [];
 }

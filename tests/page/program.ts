@@ -30,7 +30,8 @@ export function demoRecords(): WellRecord[] {
     .map((name) => JSON.parse(readFileSync(path.join(folder, name), 'utf8')) as WellRecord);
 }
 
-async function builtPage(folder: string): Promise<string> {
+/** Builds the page into a folder; gives where it is. */
+export async function builtPage(folder: string): Promise<string> {
   const outDir = path.join(folder, 'page');
   const configFile = path.join(top, 'vite.config.ts');
   await build({
@@ -57,7 +58,7 @@ async function openArchiveOf(folder: string, records: readonly WellRecord[]) {
 }
 
 /** Chromium as root runs without its sandbox: in tests only. */
-const launch = () =>
+export const launch = () =>
   chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
 
 function listen(page: Page, complaints: string[]) {
