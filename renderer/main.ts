@@ -4,6 +4,7 @@ import { pageHost } from './host/pageHost.ts';
 import { preferences } from './state/preferences.svelte.ts';
 import { Place } from './state/place.svelte.ts';
 import './page.css';
+import './contrast.css';
 
 const target = document.getElementById('page');
 if (!target) throw new Error('The page has no element with the id "page"');
