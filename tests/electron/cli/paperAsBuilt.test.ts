@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { openArchive } from '../../../electron/archive/open.ts';
+import { countingWorld, retype, valueOf } from '../archive/sample.ts';
 import { ownFolder, putRecord, type } from './typed.ts';
 
 const demo = (name: string) => path.resolve(import.meta.dirname, '../../../demo-data', name);
@@ -129,5 +131,23 @@ describe('borefolio paper as-built', () => {
     expect(code).toBe(2);
     expect(err.join()).toContain(sentence);
     expect(readdirSync(folder)).toEqual(['record.json']);
+  });
+
+  it('prints the newest revision, and says so where something was typed later', async () => {
+    const folder = ownFolder();
+    await demoArchive(folder);
+    const archive = valueOf(openArchive(path.join(folder, 'demo.borefolio'), countingWorld()));
+    const [row] = valueOf(archive.list('KV-25-011'));
+    const { desk } = valueOf(archive.working(row!.id));
+    valueOf(retype(archive, row!.id, { ...desk.record, notes: 'typed later' }));
+    archive.close();
+    const print = (number: string) =>
+      type(folder, ['paper', 'as-built', 'demo.borefolio', '--well', number, '-o', 'out/']);
+    const { out, err } = await print('KV-25-011');
+    expect(out[0]).toContain('rev 1');
+    expect(err).toContain(
+      'KV-25-011: the sheet shows revision 1; what was typed later is not on it. Save the well in the program to make a revision of it.',
+    );
+    expect((await print('KV-25-014')).err.join()).not.toContain('what was typed later');
   });
 });
