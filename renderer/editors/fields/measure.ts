@@ -24,7 +24,7 @@ function plain(text: string): string {
 }
 
 const figure = String.raw`(?:(?:(\d+)[ -])?(\d+)/([1-9]\d*)|(\d+(?:[.,]\d*)?|[.,]\d+))`;
-const name = String.raw`("|'|%|°|\p{L}+[³3]?(?:/\p{L}+)?\.?)`;
+const name = String.raw`("|'|%|°|\p{L}+(?:³|3(?!\d))?(?:/\p{L}+)?\.?)`;
 const term = new RegExp(String.raw`\s*${figure}\s*${name}?\s*`, 'uy');
 
 interface Term {

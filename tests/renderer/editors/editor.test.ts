@@ -58,7 +58,7 @@ describe('the chapters on the desk', () => {
     folder.selected = 'strings[0].components[0]';
     await settled();
     expect(open()).toBe('tab-completion');
-    folder.selected = 'photos[0]';
+    folder.selected = 'unknown[0]';
     await settled();
     expect(open()).toBe('tab-completion');
   });
@@ -131,6 +131,105 @@ describe('the list of findings', () => {
     field('log[1].from').dispatchEvent(new Event('input', { bubbles: true }));
     await settled();
     expect(all('.finding').length).toBeLessThan(before);
+  });
+});
+
+describe('a long list of findings', () => {
+  it('says why each matters, besides what to do', () => {
+    expect(texts('.why p').length).toBe(folder.model.findings.length);
+    expect(texts('.why p').filter((why) => why === '')).toEqual([]);
+  });
+
+  it('is narrowed down by how grave they are, and says how many are hidden', async () => {
+    await clear();
+    folder = openFolder({
+      log: [0, 1, 2, 3, 4, 5].map((at) => ({ from: at * 2, to: at * 2 - 1 })),
+    });
+    show(Findings, { folder });
+    const filter = (word: string) =>
+      all('.filters button').find((one) => one.textContent.includes(word))!;
+    const before = all('.finding').length;
+    const errors = all('.finding .error').length;
+    expect(errors).toBeGreaterThan(0);
+    await click(filter('Wrong'));
+    expect(filter('Wrong').getAttribute('aria-pressed')).toBe('false');
+    expect(all('.finding')).toHaveLength(before - errors);
+    expect(texts('.filters [role=status]')).toEqual([
+      errors === 1 ? 'One more is hidden.' : `${errors} more are hidden.`,
+    ]);
+    await click(filter('Wrong'));
+    expect(all('.finding')).toHaveLength(before);
+  });
+
+  it('is not narrowed down while it is short', async () => {
+    await clear();
+    folder = openFolder({ log: [{ from: 0, to: 2, material: 'clay' }] });
+    show(Findings, { folder });
+    expect(all('.filters')).toEqual([]);
+  });
+});
+
+describe('the way through the chapters by keyboard', () => {
+  const digit = (at: number) => press(String(at), { altKey: true, code: `Digit${at}` });
+
+  it('leads from the last field of a form to the next block, and back', async () => {
+    await click(tab('site'));
+    field('site.agreedOn').focus();
+    await press('Enter');
+    expect(focused()).toBe('site.households');
+    await press('Enter', { shiftKey: true });
+    expect(focused()).toBe('site.country');
+  });
+
+  it('leads out of a table from a next row with nothing typed in it', async () => {
+    field('log[2].to').focus();
+    await press('Enter');
+    expect(focused()).toBe('strikes[0].depth');
+  });
+
+  it('leads from the last block to the next chapter', async () => {
+    field('bore.sections[0].to').focus();
+    await press('Enter');
+    expect([open(), focused()]).toEqual(['tab-completion', 'strings[0].name']);
+    await press('Enter', { shiftKey: true });
+    expect(open()).toBe('tab-ground');
+  });
+
+  it('leads on from anywhere in a block at once', async () => {
+    field('log[0].from').focus();
+    await press('ArrowDown', { ctrlKey: true });
+    expect(focused()).toBe('strikes[0].depth');
+    await press('ArrowUp', { ctrlKey: true });
+    expect(focused()).toBe('log[0].from');
+  });
+
+  it('leads from the rest of a row to the next row', async () => {
+    await click(tab('completion'));
+    field('annulus[0].to').focus();
+    await press('Enter', { ctrlKey: true });
+    field('annulus[0].remark').focus();
+    await press('Enter');
+    expect(focused()).toBe('annulus[0].to');
+  });
+
+  it('opens a chapter by its number, the next and the one before', async () => {
+    await digit(6);
+    expect([open(), focused()]).toEqual(['tab-pump', 'pump.kind']);
+    await press('PageDown', { altKey: true });
+    expect([open(), focused()]).toEqual(['tab-handover', 'marks[0].role']);
+    await press('PageDown', { altKey: true });
+    expect(open()).toBe('tab-handover');
+    await press('PageUp', { altKey: true });
+    expect(open()).toBe('tab-pump');
+    await digit(9);
+    expect(open()).toBe('tab-pump');
+  });
+
+  it('stops at the button that makes the first of a kind, and only there', async () => {
+    await click(tab('water'));
+    field('development[0].method').focus();
+    await press('Enter');
+    expect(document.activeElement?.textContent.trim()).toBe('Add a step test');
   });
 });
 
