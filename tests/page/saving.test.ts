@@ -133,7 +133,9 @@ describe('revisions', () => {
       await purpose(page).fill(word);
       await kept(page);
     }
-    expect(await saving(page).textContent()).toMatch(/^On disk at \d\d:\d\d, not in revision 1$/);
+    expect(await saving(page).textContent()).toMatch(
+      /^On disk at \d\d:\d\d, later than revision 1$/,
+    );
     expect(onDisk(file, number)).toMatchObject({ revision: 1, unrevised: true });
 
     await page.keyboard.press('Control+s');

@@ -1,6 +1,7 @@
 export const saving = {
   revised: (time: string, revision: number) => `Revision ${revision} saved at ${time}`,
-  kept: (time: string, revision: number) => `On disk at ${time}, not in revision ${revision}`,
+  kept: (time: string) => `On disk at ${time}`,
+  ahead: (time: string, revision: number) => `On disk at ${time}, later than revision ${revision}`,
   waiting: 'Not on disk yet',
   saving: 'Writing to disk …',
   refused: (sentence: string) => `Not on disk: ${sentence}`,

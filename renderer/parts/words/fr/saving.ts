@@ -2,7 +2,8 @@ import type { InterfaceWords } from '../catalogue.ts';
 
 export const saving: InterfaceWords['saving'] = {
   revised: (time, revision) => `Révision ${revision} enregistrée à ${time}`,
-  kept: (time, revision) => `Sur le disque à ${time}, pas encore dans la révision ${revision}`,
+  kept: (time) => `Sur le disque à ${time}`,
+  ahead: (time, revision) => `Sur le disque à ${time}, après la révision ${revision}`,
   waiting: 'Pas encore sur le disque',
   saving: 'Écriture sur le disque …',
   refused: (sentence) => `Pas sur le disque : ${sentence}`,

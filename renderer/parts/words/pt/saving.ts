@@ -2,7 +2,8 @@ import type { InterfaceWords } from '../catalogue.ts';
 
 export const saving: InterfaceWords['saving'] = {
   revised: (time, revision) => `Revisão ${revision} guardada às ${time}`,
-  kept: (time, revision) => `No disco às ${time}, ainda fora da revisão ${revision}`,
+  kept: (time) => `No disco às ${time}`,
+  ahead: (time, revision) => `No disco às ${time}, depois da revisão ${revision}`,
   waiting: 'Ainda não está no disco',
   saving: 'A escrever no disco …',
   refused: (sentence) => `Não está no disco: ${sentence}`,
