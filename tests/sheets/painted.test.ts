@@ -109,3 +109,16 @@ it('an A3 sheet has the same texts and lines at the same places in PDF and SVG',
   const { pdf, svg } = await paintSheet(demoWells[2]![1], 'A3');
   expect(pdf.flatMap((page, at) => samePlaces(page, svg[at]!, 0.05))).toEqual([]);
 });
+
+it.each(['fr', 'pt'] as const)(
+  'a sheet in %s reads the same as PDF and SVG, and is sound',
+  async (language) => {
+    const { pdf, svg, file } = await paintSheet(demoWells[2]![1], 'A4', language);
+    expect(pdf.flatMap((page, at) => samePlaces(page, svg[at]!, 0.05))).toEqual([]);
+    expect(complaintsAbout(file)).toBe('');
+    const words = pdf.flatMap(({ texts }) => texts.map(({ text }) => text));
+    expect(words).toContain({ fr: 'Légende', pt: 'Legenda' }[language]);
+    // The language that a screen reader is to speak (ISO 32000-1, 14.9.2).
+    expect(Buffer.from(file).toString('latin1')).toContain(`/Lang (${language})`);
+  },
+);

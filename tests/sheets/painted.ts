@@ -1,3 +1,4 @@
+import type { Language } from '../../core/base/language.ts';
 import { paintPdf } from '../../core/paint/pdf/paintPdf.ts';
 import { paintSvg } from '../../core/paint/svg/write.ts';
 import type { PaperName } from '../../core/drawing/paper.ts';
@@ -16,8 +17,12 @@ export interface PaintedSheet {
   readonly svg: readonly ReadPage[];
 }
 
-export async function paintSheet(record: WellRecord, paper: PaperName): Promise<PaintedSheet> {
-  const { drawing } = drawSheet(record, paper);
+export async function paintSheet(
+  record: WellRecord,
+  paper: PaperName,
+  language: Language = 'en',
+): Promise<PaintedSheet> {
+  const { drawing } = drawSheet(record, paper, language);
   const file = paintPdf(drawing, fonts.files);
   const svg = drawing.pages.map((_, at) => readSvg(paintSvg(drawing, at)));
   return { file, pdf: await readPdf(file), svg };
