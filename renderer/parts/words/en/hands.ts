@@ -10,7 +10,7 @@ export const hands = {
   top: (part: string) => `Top of ${part}`,
   foot: (part: string) => `Foot of ${part}`,
   layer: 'layer',
-  section: (diameter: string) => `hole ⌀ ${diameter}`,
+  section: (diameter: string) => `hole Ø ${diameter}`,
   holeFoot: 'Foot of the hole',
   level: 'Water level',
   levels: {

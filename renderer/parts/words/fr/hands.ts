@@ -10,7 +10,7 @@ export const hands: typeof english = {
   top: (part) => `Haut : ${part}`,
   foot: (part) => `Pied : ${part}`,
   layer: 'couche',
-  section: (diameter) => `trou ⌀ ${diameter}`,
+  section: (diameter) => `trou Ø ${diameter}`,
   holeFoot: 'Fond du trou',
   level: 'Niveau d’eau',
   levels: {

@@ -10,7 +10,7 @@ export const hands: typeof english = {
   top: (part) => `Topo: ${part}`,
   foot: (part) => `Base: ${part}`,
   layer: 'camada',
-  section: (diameter) => `furo ⌀ ${diameter}`,
+  section: (diameter) => `furo Ø ${diameter}`,
   holeFoot: 'Fundo do furo',
   level: 'Nível da água',
   levels: {
