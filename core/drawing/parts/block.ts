@@ -53,10 +53,12 @@ export function fittingColumns(
   rows: readonly TableRow[],
 ): TableColumn[] {
   const needs = columns.map(({ width }, at) => {
-    const widest = rows.map(({ cells, bold }) =>
-      widthOf(kit, cells[at] ?? '', { face: bold ? 'bold' : 'regular' }),
-    );
-    const need = Math.max(0, ...widest) + cellGap;
+    const widest = (face: 'bold' | 'regular') => {
+      const all = rows.filter(({ bold }) => (face === 'bold') === (bold ?? false));
+      const texts = new Set(all.map(({ cells }) => cells[at] ?? ''));
+      return Math.max(0, ...[...texts].map((text) => widthOf(kit, text, { face })));
+    };
+    const need = Math.max(widest('bold'), widest('regular')) + cellGap;
     return { need, fits: need <= width };
   });
   if (needs.every(({ fits }) => fits)) return [...columns];
