@@ -58,17 +58,18 @@ export class LiveDrawing {
   /** Typing may be faster than drawing: letters come first, the sheet in the pause after them. */
   #plan() {
     const { desk, model, saving } = this.#folder;
-    void [this.size, saving.revision, this.#copies.imagesFor(desk.record)];
+    void [this.size, saving.shownRevision, this.#copies.imagesFor(desk.record)];
     const rest = untrack(() => this.drawing) && !this.#held ? pause : 0;
     const timer = setTimeout(() => this.#draw(desk.record, model), rest);
     return () => clearTimeout(timer);
   }
 
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
-    const { revision } = this.#folder.saving;
+    const { shownRevision } = this.#folder.saving;
+    const revision = shownRevision === undefined ? {} : { revision: shownRevision };
     const plan = this.#held && { plan: this.#held };
     const images = this.#copies.imagesFor(record);
-    const made = { madeAt: this.#madeAt, paperId, revision, images, ...plan };
+    const made = { madeAt: this.#madeAt, paperId, images, ...revision, ...plan };
     try {
       this.drawing = drawAsBuilt(record, model, { paper: this.size, fonts, ...made });
       this.broken = false;

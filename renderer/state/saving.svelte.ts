@@ -60,6 +60,11 @@ export class Saving {
     return answer;
   }
 
+  /** The revision that lies open; undefined while the record is not what that revision holds. */
+  get shownRevision(): number | undefined {
+    return this.isKept && !this.unrevised ? this.revision : undefined;
+  }
+
   /** All that was typed is on disk. */
   get isKept(): boolean {
     return this.state.kind === 'kept';

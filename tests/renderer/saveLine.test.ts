@@ -37,6 +37,15 @@ beforeEach(() => {
 });
 afterEach(clear);
 
+it('the sheet names a revision only while what lies open is that revision', async () => {
+  await showState({ kind: 'kept', at, revised: true });
+  expect(folder.saving.shownRevision).toBe(1);
+  await showState({ kind: 'waiting' });
+  expect(folder.saving.shownRevision).toBeUndefined();
+  await showState({ kind: 'kept', at, revised: false }, true);
+  expect(folder.saving.shownRevision).toBeUndefined();
+});
+
 describe('the line on what is on disk', () => {
   it('names the revision only while nothing was typed after it', async () => {
     await showState({ kind: 'kept', at, revised: true });
