@@ -46,7 +46,10 @@ export interface TableRow {
 /** Kept free at the right of a cell. */
 export const cellGap: PaperMm = 0.8;
 
-/** The columns with the room that their words need; the widest of them gives and takes it. */
+/**
+ * The columns with the room that their words need; the widest of them gives and takes it. Where it
+ * would have to give more than half of its own, for figures that nobody measured, all stay.
+ */
 export function fittingColumns(
   kit: Kit,
   columns: readonly TableColumn[],
@@ -66,6 +69,7 @@ export function fittingColumns(
   const taker = columns.findIndex(({ width }) => width === most);
   const total = columns.reduce((sum, { width }) => sum + width, 0);
   const others = needs.reduce((sum, { need }, at) => sum + (at === taker ? 0 : need + cellGap), 0);
+  if (total - others < most / 2) return [...columns];
   return columns.map((column, at) => ({
     ...column,
     width: at === taker ? total - others : needs[at]!.need + cellGap,

@@ -56,6 +56,10 @@ describe('columns that fit their words', () => {
     expect(words! + figures!).toBeCloseTo(30, 9);
   });
 
+  it('stay as they are rather than leave the widest less than half of its room', () => {
+    expect(widthsFor(['one', '1'.repeat(60)])).toEqual([20, 10]);
+  });
+
   it('measure bold words as bold', () => {
     const rows = [{ cells: ['one', '1234567'], bold: true }];
     const text = widthOf(kit, '1234567', { face: 'bold' });
