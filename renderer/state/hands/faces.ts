@@ -21,7 +21,7 @@ interface FromTo {
 export function bodiesOf<T extends FromTo>(
   list: RecordPath,
   rows: readonly T[],
-  tell: (row: T) => { is: Neighbour['is']; space?: string },
+  tell: (row: T, path: RecordPath) => { is: Neighbour['is']; space?: string },
 ): Body[] {
   return rows.flatMap((row, at) => {
     const path = `${list}[${at}]`;
@@ -34,7 +34,7 @@ export function bodiesOf<T extends FromTo>(
         fromM: Math.min(from, to),
         toM: Math.max(from, to),
         space: '',
-        ...tell(row),
+        ...tell(row, path),
         topPath: `${path}.${ends.top}`,
         footPath: `${path}.${ends.foot}`,
       },

@@ -1,3 +1,4 @@
+import type { RecordPath } from '../../../core/base/recordPath.ts';
 import type { WellModel } from '../../../core/model/wellModel.ts';
 import type { AnnulusFill } from '../../../core/record/annulus.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
@@ -13,9 +14,19 @@ export function logHandles({ log = [] }: WellRecord, model: WellModel): Handle[]
   return facesOf(bodies, 'ground', { leastM: 0, mostM: openEndM(model) });
 }
 
-/** Fills are neighbours where they stand round the same string, or both in the bare hole. */
-function spaceOf({ around = 0, insideHole = false }: AnnulusFill): string {
-  return `${around} ${insideHole}`;
+/**
+ * Fills are neighbours where they stand round the same string. Those in the bare hole are
+ * neighbours of the innermost string's, which they meet at its foot or above its top; those
+ * inside a string are so among themselves.
+ */
+function spaceOf(
+  { around = 0, insideHole = false }: AnnulusFill,
+  path: RecordPath,
+  { annulus, strings }: WellModel,
+): string {
+  const inside = annulus.find((zone) => zone.path === path)?.inside;
+  if (inside !== undefined) return `inside ${inside}`;
+  return String(insideHole ? (strings.at(-1)?.index ?? 0) : around);
 }
 
 /** Between which diameters a face of a fill is drawn. */
@@ -35,9 +46,9 @@ function ringOf(model: WellModel, { edge, depthM }: Handle): Ring | undefined {
 
 /** The faces of pack, seals and other fills. */
 export function fillHandles({ annulus = [] }: WellRecord, model: WellModel): Handle[] {
-  const bodies = bodiesOf('annulus', annulus, (fill) => ({
+  const bodies = bodiesOf('annulus', annulus, (fill, path) => ({
     is: { kind: 'fill', fill: fill.fill },
-    space: spaceOf(fill),
+    space: spaceOf(fill, path, model),
   }));
   const far = { leastM: -aboveGroundM, mostM: model.bore.depthM ?? openEndM(model) };
   return facesOf(bodies, 'annulus', far).map((handle) => {

@@ -131,6 +131,32 @@ describe('the faces of fills', () => {
     expect(edge(record, 'annulus[1].to').ringMm).toEqual({ inner: 125, outer: 200 });
   });
 
+  it('are shared with what stands in the bare hole under the string', () => {
+    const bare = recordOf({
+      ...record,
+      strings: [{ components: [{ ...pipe, count: 9 }], set: { by: 'bottom', depth: 27 } }],
+      annulus: [
+        { from: 8, to: 28, fill: 'gravelPack' },
+        { from: 28, to: 30, fill: 'naturalCollapse', insideHole: true },
+      ],
+    });
+    expect(moved(bare, 'annulus[0].to', 28.5).annulus).toMatchObject([
+      { to: 28.5 },
+      { from: 28.5 },
+    ]);
+  });
+
+  it('are not shared by fills in a casing and round it', () => {
+    const filled = recordOf({
+      ...record,
+      annulus: [
+        { from: 5, to: 8, fill: 'claySeal' },
+        { from: 0, to: 8, fill: 'cementGrout', insideHole: true },
+      ],
+    });
+    expect(moved(filled, 'annulus[0].to', 9).annulus?.[1]).toMatchObject({ to: 8 });
+  });
+
   it('are not shared by fills round different strings', () => {
     const two = recordOf({
       ...record,
