@@ -1,5 +1,5 @@
 import type { Finding, Severity } from '../../../core/base/finding.ts';
-import type { DepthM, PaperMm } from '../../../core/base/units.ts';
+import type { PaperMm } from '../../../core/base/units.ts';
 import type { PageAxis } from '../../../core/drawing/items.ts';
 import { spread } from '../../../core/drawing/labels/spread.ts';
 import { isOn, yOf } from '../hands/place.ts';
@@ -30,20 +30,17 @@ interface Stretch {
   readonly foot: PaperMm;
 }
 
-function endOf({ fromM = 0, toM = fromM }: Finding): DepthM {
-  return Math.max(fromM, toM);
-}
-
 /** The findings that speak of a depth which the view shows, the shallowest first. */
 function stretchesOn(axis: PageAxis, findings: readonly Finding[]): Stretch[] {
   return findings
-    .filter(({ fromM }) => fromM !== undefined)
     .flatMap((finding) => {
-      const [fromM, toM] = [Math.min(finding.fromM!, endOf(finding)), endOf(finding)];
-      const seen = toM > axis.fromM && fromM < axis.toM;
-      if (!seen && !isOn(axis, fromM)) return [];
-      const top = yOf(axis, Math.max(fromM, axis.fromM));
-      return [{ finding, top, foot: yOf(axis, Math.min(toM, axis.toM)) }];
+      const { fromM, toM = fromM } = finding;
+      if (fromM === undefined || toM === undefined) return [];
+      const [topM, footM] = [Math.min(fromM, toM), Math.max(fromM, toM)];
+      const seen = footM > axis.fromM && topM < axis.toM;
+      if (!seen && !isOn(axis, topM)) return [];
+      const top = yOf(axis, Math.max(topM, axis.fromM));
+      return [{ finding, top, foot: yOf(axis, Math.min(footM, axis.toM)) }];
     })
     .sort(
       (a, b) =>
