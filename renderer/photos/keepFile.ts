@@ -47,7 +47,7 @@ async function reduced(file: File, kind: FileKind): Promise<Result<Downsized | u
   try {
     return ok(await downsize(file));
   } catch (thrown) {
-    console.warn(thrown);
+    if (!(thrown instanceof DOMException)) throw thrown;
     return refused('unreadable', say.photos.unreadable(file.name));
   }
 }
