@@ -1,4 +1,3 @@
-import { SvelteMap } from 'svelte/reactivity';
 import type { PageHost } from '../../core/contract/host.ts';
 import { shownPhotos, type PhotoImage, type PhotoImages } from '../../core/drawing/parts/photos.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
@@ -6,7 +5,7 @@ import type { WellRecord } from '../../core/record/schema.ts';
 /** Pictures of one folder as papers show them, each fetched once. */
 export class PrintCopies {
   readonly #host: PageHost;
-  readonly #held = new SvelteMap<string, PhotoImage | 'missing'>();
+  #held = $state.raw<Readonly<Record<string, PhotoImage | 'missing'>>>({});
   /** Hashes that were asked for; nothing shows them. */
   readonly #asked: Record<string, true> = {};
 
@@ -17,7 +16,7 @@ export class PrintCopies {
   /** The picture; undefined while it is fetched, which a look at it begins. */
   at(hash: string): PhotoImage | 'missing' | undefined {
     if (!this.#asked[hash]) void this.#fetch(hash);
-    return this.#held.get(hash);
+    return this.#held[hash];
   }
 
   /** The pictures that a record's papers show, as far as they are here. */
@@ -30,7 +29,11 @@ export class PrintCopies {
   /** Takes a picture that the page made itself. */
   put(hash: string, image: PhotoImage) {
     this.#asked[hash] = true;
-    this.#held.set(hash, image);
+    this.#hold(hash, image);
+  }
+
+  #hold(hash: string, image: PhotoImage | 'missing') {
+    this.#held = { ...this.#held, [hash]: image };
   }
 
   async #fetch(hash: string) {
@@ -38,8 +41,8 @@ export class PrintCopies {
     const answer = await this.#host.send('attachments.printCopy', { hash });
     if (answer.ok) {
       const { data, mediaType, width, height } = answer.value;
-      this.#held.set(hash, { data: `data:${mediaType};base64,${data}`, width, height });
-    } else if (answer.error.code === 'noSuchFile') this.#held.set(hash, 'missing');
+      this.#hold(hash, { data: `data:${mediaType};base64,${data}`, width, height });
+    } else if (answer.error.code === 'noSuchFile') this.#hold(hash, 'missing');
     // Nobody answered: the next look asks again.
     else delete this.#asked[hash];
   }
