@@ -136,7 +136,7 @@ export const rooms: readonly Room[] = [
   {
     room: 'renderer/archive',
     doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/host'],
-    packages: ['svelte'],
+    packages: ['svelte', 'd3'],
     world: 'page',
   },
   { room: 'renderer', doors: ['renderer', 'core'], packages: ['svelte'], world: 'page' },

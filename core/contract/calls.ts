@@ -3,30 +3,13 @@ import type { Language } from '../base/language.ts';
 import type { Refusal } from '../base/result.ts';
 import type { Desk, Move } from '../record/desk.ts';
 import type { WellRecord } from '../record/schema.ts';
-import type { WellState } from '../record/identity.ts';
 import type { Trouble } from '../record/trouble.ts';
 import type { AttachmentCalls } from './attachments.ts';
-import type { BackdropCalls } from './backdrops.ts';
-import type { BinCalls } from './bin.ts';
-import type { ListCalls } from './list.ts';
+import type { BackdropCalls } from './backdropShape.ts';
+import type { BinCalls } from './binShape.ts';
+import type { ListCalls } from './listShape.ts';
 import type { Settings } from './settingsShape.ts';
-
-/** One line of the archive's list of wells. */
-export interface WellRow {
-  readonly id: string;
-  readonly number: string;
-  readonly name: string;
-  readonly district: string;
-  readonly village: string;
-  readonly state: WellState | '';
-  /** Deepest point, metres below ground; absent when not known. */
-  readonly depthM?: number;
-  readonly revision: number;
-  /** Something was typed that is in no revision yet; the row shows it already. */
-  readonly unrevised: boolean;
-  /** ISO 8601 moment of the last change. */
-  readonly changedAt: string;
-}
+import type { WellRow } from './wellRow.ts';
 
 /** A revision of a well as the archive holds it. */
 export interface StoredWell {
@@ -62,7 +45,7 @@ export interface OpenedWell extends StoredWell {
   readonly working: WorkingCopy;
 }
 
-export type { Desk, Move, Settings, Trouble };
+export type { Desk, Move, Settings, Trouble, WellRow };
 
 export interface ArchiveState {
   readonly name: string;

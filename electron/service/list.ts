@@ -1,6 +1,6 @@
 import { ok, type Result } from '../../core/base/result.ts';
-import type { ListOrder, ListRow, WellFilter } from '../../core/contract/list.ts';
-import { mostMapped } from '../../core/contract/list.ts';
+import type { ListOrder, ListRow, WellFilter } from '../../core/contract/listShape.ts';
+import { mostMapped } from '../../core/contract/listShape.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { SightedWell } from '../archive/tables/lists.ts';
 import { findingCount } from './findingCounts.ts';

@@ -1,8 +1,9 @@
-import type { Match } from '../../core/contract/list.ts';
+import type { Match } from '../../core/contract/listShape.ts';
 import { searchText } from '../archive/words.ts';
 
-/** Words about the one that was found. */
-const around = 4;
+/** Words before the one that was found, and from it on: a column shows the beginning. */
+const before = 1;
+const onwards = 8;
 
 const wordsOf = (text: string) => text.match(/[\p{L}\p{N}\p{M}]+/gu) ?? [];
 
@@ -16,7 +17,7 @@ function excerpt(line: string, wanted: string): string | undefined {
   const words = line.split(/\s+/);
   const at = words.findIndex((word) => wordsOf(word).some((one) => plain(one).startsWith(wanted)));
   if (at < 0) return undefined;
-  const [from, to] = [Math.max(0, at - around), at + around + 1];
+  const [from, to] = [Math.max(0, at - before), at + onwards];
   const cut = words.slice(from, to).join(' ');
   return `${from > 0 ? '… ' : ''}${cut}${to < words.length ? ' …' : ''}`;
 }

@@ -1,42 +1,38 @@
-import type { ArchiveState, OpenedWell, WellRow } from '../../core/contract/calls.ts';
+import type { Refusal } from '../../core/base/result.ts';
+import type { ArchiveState, OpenedWell } from '../../core/contract/calls.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { Folder } from './folder.svelte.ts';
+import { Wells } from './wells.svelte.ts';
 
 /** Where the page is: at the archive's list, or in one well folder. */
 export class Place {
   archive = $state.raw<ArchiveState | undefined>();
-  rows = $state.raw<readonly WellRow[] | undefined>();
-  search = $state('');
   folder = $state.raw<Folder | undefined>();
   /** Why the last thing asked for was not done. */
-  refusal = $state<string | undefined>();
+  refusal = $state.raw<Refusal | undefined>();
 
   readonly host: PageHost;
-  #asked = 0;
+  /** The list and the map, as they were left. */
+  readonly wells: Wells;
 
   constructor(host: PageHost) {
     this.host = host;
+    this.wells = new Wells(host);
     host.onEvent((event) => this.#heard(event));
   }
 
   #heard({ name, data }: HostEvent) {
     if (name === 'page.undo') this.folder?.undo();
     if (name === 'page.redo') this.folder?.redo();
-    if (name !== 'well.changed') return;
-    if (this.folder?.id === data.id) this.folder.saving.heard(data);
-    if (!this.folder) void this.list();
+    if (name === 'well.changed' && this.folder?.id === data.id) this.folder.saving.heard(data);
+    if ((name === 'well.changed' || name === 'list.changed') && !this.folder) void this.list();
   }
 
-  /** Reads the list anew; an answer that was overtaken by a later one is dropped. */
+  /** Reads the list and the map anew. */
   async list() {
-    const asked = (this.#asked += 1);
-    const search = this.search.trim();
-    const answer = await this.host.send('wells.list', search === '' ? {} : { search });
-    if (asked !== this.#asked) return;
-    if (answer.ok) this.rows = answer.value;
-    this.refusal = answer.ok ? undefined : answer.error.sentence;
+    await this.wells.read();
   }
 
   async readArchive() {
@@ -46,14 +42,14 @@ export class Place {
 
   async open(id: string) {
     const answer = await this.host.send('wells.open', { id });
-    this.refusal = answer.ok ? undefined : answer.error.sentence;
+    this.refusal = answer.ok ? undefined : answer.error;
     if (answer.ok) this.#lay(answer.value);
   }
 
-  async create() {
-    const record: WellRecord = { schemaVersion: 1 };
+  /** Makes a new well of a record and opens it at its number. */
+  async create(record: WellRecord = { schemaVersion: 1 }) {
     const answer = await this.host.send('wells.create', { record });
-    this.refusal = answer.ok ? undefined : answer.error.sentence;
+    this.refusal = answer.ok ? undefined : answer.error;
     if (!answer.ok) return;
     this.#lay(answer.value);
     this.folder?.goTo('identity.number');

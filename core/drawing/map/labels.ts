@@ -53,6 +53,13 @@ function overlap(a: Box, b: Box): boolean {
   return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
 
+function isInside(
+  { x, y, width, height }: Box,
+  frame?: { width: number; height: number },
+): boolean {
+  return !frame || (x >= 0 && y >= 0 && x + width <= frame.width && y + height <= frame.height);
+}
+
 /** To the right first, as people read; then left, above and below. */
 function wishes({ x, y, width, height }: Named, gap: number): Box[] {
   const size = { width, height };
@@ -67,14 +74,19 @@ function wishes({ x, y, width, height }: Named, gap: number): Box[] {
 /**
  * Places labels beside their signs so that none lies on another or on any sign; the first named
  * come first. Undefined where there is no room: such a label is left out. `gap` is from the sign's
- * middle to its label, and half of it is kept free round every sign.
+ * middle to its label, and half of it is kept free round every sign. Labels stay in the frame
+ * from (0, 0) to its width and height, where one is given.
  */
-export function placeLabels(signs: readonly Named[], gap: number): (LabelPlace | undefined)[] {
+export function placeLabels(
+  signs: readonly Named[],
+  gap: number,
+  frame?: { readonly width: number; readonly height: number },
+): (LabelPlace | undefined)[] {
   const ground = new Ground(8 * gap);
   for (const { x, y } of signs)
     ground.take({ x: x - gap / 2, y: y - gap / 2, width: gap, height: gap });
   return signs.map((sign) => {
-    const box = wishes(sign, gap).find((wish) => ground.isFree(wish));
+    const box = wishes(sign, gap).find((wish) => isInside(wish, frame) && ground.isFree(wish));
     if (!box) return undefined;
     ground.take(box);
     return { x: box.x, y: box.y };

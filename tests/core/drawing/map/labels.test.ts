@@ -21,6 +21,15 @@ describe('labels on a map', () => {
     expect(between).toEqual({ x: 75, y: 78 });
   });
 
+  it('stay in the frame, on another side of their sign or not at all', () => {
+    const frame = { width: 200, height: 150 };
+    expect(placeLabels([sign(180, 100)], gap, frame)).toEqual([{ x: 120, y: 94 }]);
+    expect(placeLabels([sign(3, 3), sign(100, 149, 150)], gap, frame)).toEqual([
+      undefined,
+      { x: 25, y: 127 },
+    ]);
+  });
+
   it('are left out where there is no room at all', () => {
     const crowd = Array.from({ length: 6 }, () => sign(0, 0));
     const places = placeLabels(crowd, gap);
