@@ -1,4 +1,5 @@
 import { untrack } from 'svelte';
+import type { Language } from '../../core/base/language.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import {
   drawAsBuilt,
@@ -7,6 +8,7 @@ import {
 } from '../../core/drawing/papers/asBuilt.ts';
 import type { PaperSize } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
+import { speech } from '../state/language.svelte.ts';
 import type { PrintCopies } from '../state/printCopies.svelte.ts';
 import { fonts } from './fonts.ts';
 
@@ -18,6 +20,8 @@ const paperId = '0'.repeat(32);
 /** The as-built sheet of an open folder, drawn anew as its record changes. */
 export class LiveDrawing {
   size = $state<PaperSize>('A4');
+  /** What was chosen for the sheet; until then it speaks as the interface does. */
+  chosenLanguage = $state<Language | undefined>();
   drawing = $state.raw<Drawing | undefined>();
   /** The program could not draw the record: what is shown is the drawing of before. */
   broken = $state(false);
@@ -38,11 +42,19 @@ export class LiveDrawing {
     $effect(() => this.#plan());
   }
 
+  get language(): Language {
+    return this.chosenLanguage ?? speech.language;
+  }
+
   /** Keeps pages and scale as they are now, until they are let go. */
   hold() {
     const { desk, model } = this.#folder;
     try {
-      this.#held = planAsBuilt(desk.record, model, { paper: this.size, fonts });
+      this.#held = planAsBuilt(desk.record, model, {
+        paper: this.size,
+        fonts,
+        language: this.language,
+      });
     } catch {
       // What cannot be drawn is said by the drawing itself.
       this.#held = undefined;
@@ -58,7 +70,7 @@ export class LiveDrawing {
   /** Typing may be faster than drawing: letters come first, the sheet in the pause after them. */
   #plan() {
     const { desk, model, saving } = this.#folder;
-    void [this.size, saving.shownRevision, this.#copies.imagesFor(desk.record)];
+    void [this.size, this.language, saving.shownRevision, this.#copies.imagesFor(desk.record)];
     const rest = untrack(() => this.drawing) && !this.#held ? pause : 0;
     const timer = setTimeout(() => this.#draw(desk.record, model), rest);
     return () => clearTimeout(timer);
@@ -69,7 +81,8 @@ export class LiveDrawing {
     const revision = shownRevision === undefined ? {} : { revision: shownRevision };
     const plan = this.#held && { plan: this.#held };
     const images = this.#copies.imagesFor(record);
-    const made = { madeAt: this.#madeAt, paperId, images, ...revision, ...plan };
+    const { language } = this;
+    const made = { language, madeAt: this.#madeAt, paperId, images, ...revision, ...plan };
     try {
       this.drawing = drawAsBuilt(record, model, { paper: this.size, fonts, ...made });
       this.broken = false;

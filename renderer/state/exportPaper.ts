@@ -1,3 +1,4 @@
+import type { Language } from '../../core/base/language.ts';
 import { refused, type Result } from '../../core/base/result.ts';
 import type { Gives } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
@@ -15,7 +16,7 @@ export const partedCode = 'parted';
 export async function exportAsBuilt(
   host: PageHost,
   folder: Folder,
-  paper: PaperSize,
+  { size: paper, language }: { readonly size: PaperSize; readonly language: Language },
 ): Promise<Result<Gives<'papers.asBuilt'>>> {
   if (!folder.readOnly) {
     await folder.saving.revise();
@@ -23,5 +24,5 @@ export async function exportAsBuilt(
     if (state.kind === 'refused') return refused(state.code, state.sentence);
     if (state.kind === 'parted') return refused(partedCode, '');
   }
-  return host.send('papers.asBuilt', { id: folder.id, paper });
+  return host.send('papers.asBuilt', { id: folder.id, paper, language });
 }

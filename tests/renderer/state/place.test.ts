@@ -152,7 +152,9 @@ describe('exporting the sheet', () => {
     const { place, asked } = placeWith();
     await place.open('w');
     type(place, '31');
-    expect((await exportAsBuilt(place.host, place.folder!, 'A4')).ok).toBe(true);
+    expect(
+      (await exportAsBuilt(place.host, place.folder!, { size: 'A4', language: 'en' })).ok,
+    ).toBe(true);
     expect(asked.slice(-3)).toEqual(['wells.edit', 'wells.save', 'papers.asBuilt']);
   });
 
@@ -160,7 +162,7 @@ describe('exporting the sheet', () => {
     const { place, asked } = placeWith({ 'wells.save': new Error('The disk is full.') });
     await place.open('w');
     type(place, '31');
-    const answer = await exportAsBuilt(place.host, place.folder!, 'A4');
+    const answer = await exportAsBuilt(place.host, place.folder!, { size: 'A4', language: 'en' });
     expect(answer).toMatchObject({ ok: false, error: { sentence: 'The disk is full.' } });
     expect(asked).not.toContain('papers.asBuilt');
   });
