@@ -91,42 +91,48 @@ describe('a program that is killed', { timeout: patience }, () => {
     expect(onDisk(file, number)).toMatchObject({ desk: opened, unrevised: false, revision: 1 });
   });
 
-  it('keeps what it showed as on disk, whenever that happens', async () => {
-    const random = seededRandom(20260309);
-    let typed = '';
-    for (let round = 0; round < rounds; round += 1) {
-      const program = await start();
-      const page = await open(program);
-      // What stands in the field each time that the page says that all of it is on disk.
-      await page.evaluate(() => {
-        const line = document.querySelector('[data-saving]')!;
-        const note = () => {
-          if (line.getAttribute('data-saving') !== 'kept') return;
-          const shown = document.querySelector<HTMLInputElement>('[data-field="identity.purpose"]');
-          document.body.dataset['onDisk'] = shown?.value ?? '';
-        };
-        new MutationObserver(note).observe(line, { attributes: true });
-        note();
-      });
-      await purpose(page).focus();
-      await page.keyboard.press('End');
-      const until = performance.now() + 150 + random() * 2000;
-      while (performance.now() < until) {
-        typed += String.fromCharCode(97 + Math.floor(random() * 26));
-        await page.keyboard.type(typed.at(-1)!, { delay: random() * 120 });
+  it(
+    'keeps what it showed as on disk, whenever that happens',
+    async () => {
+      const random = seededRandom(20260309);
+      let typed = '';
+      for (let round = 0; round < rounds; round += 1) {
+        const program = await start();
+        const page = await open(program);
+        // What stands in the field each time that the page says that all of it is on disk.
+        await page.evaluate(() => {
+          const line = document.querySelector('[data-saving]')!;
+          const note = () => {
+            if (line.getAttribute('data-saving') !== 'kept') return;
+            const shown = document.querySelector<HTMLInputElement>(
+              '[data-field="identity.purpose"]',
+            );
+            document.body.dataset['onDisk'] = shown?.value ?? '';
+          };
+          new MutationObserver(note).observe(line, { attributes: true });
+          note();
+        });
+        await purpose(page).focus();
+        await page.keyboard.press('End');
+        const until = performance.now() + 150 + random() * 2000;
+        while (performance.now() < until) {
+          typed += String.fromCharCode(97 + Math.floor(random() * 26));
+          await page.keyboard.type(typed.at(-1)!, { delay: random() * 120 });
+        }
+        await program.kill();
+        const shown = await page.evaluate(() => document.body.dataset['onDisk'] ?? '');
+        const { base, desk, moves, check } = onDisk(file, number);
+        const stored = desk.record.identity?.purpose ?? '';
+        expect(stored.startsWith(shown), `round ${round}: “${shown}” of “${stored}”`).toBe(true);
+        expect(deskAfter(base, moves)).toEqual(desk);
+        expect(check.broken).toEqual([]);
+        typed = stored;
+        await page.context().close();
       }
-      await program.kill();
-      const shown = await page.evaluate(() => document.body.dataset['onDisk'] ?? '');
-      const { base, desk, moves, check } = onDisk(file, number);
-      const stored = desk.record.identity?.purpose ?? '';
-      expect(stored.startsWith(shown), `round ${round}: “${shown}” of “${stored}”`).toBe(true);
-      expect(deskAfter(base, moves)).toEqual(desk);
-      expect(check.broken).toEqual([]);
-      typed = stored;
-      await page.context().close();
-    }
-    expect(typed.length).toBeGreaterThan(8);
-  }, rounds * patience);
+      expect(typed.length).toBeGreaterThan(8);
+    },
+    rounds * patience,
+  );
 });
 
 describe('revisions', { timeout: patience }, () => {
