@@ -137,6 +137,12 @@ describe('each call of the service', () => {
         paper: 'A4',
         hash: '',
         data: '',
+        upon: 0,
+        moves: [],
+        filter: {},
+        ids: [],
+        fileName: '',
+        text: '',
       } as never;
       await expect(service.call(name, args)).resolves.toHaveProperty('ok');
     }
