@@ -1,14 +1,18 @@
 import { tilesFor } from './hatches/index.ts';
 import type { HatchTile, Item, Page } from './items.ts';
 
-function namesIn(items: readonly Item[]): string[] {
-  return items.flatMap((item) => {
-    if (item.kind === 'region') return [item.hatch];
-    return item.kind === 'group' ? namesIn(item.items) : [];
-  });
+/** Names by group: one that stands in many drawings is looked through once. */
+const known = new WeakMap<Item, readonly string[]>();
+
+function namesOf(item: Item): readonly string[] {
+  if (item.kind === 'region') return [item.hatch];
+  if (item.kind !== 'group') return [];
+  const names = known.get(item) ?? [...new Set(item.items.flatMap(namesOf))];
+  known.set(item, names);
+  return names;
 }
 
 /** The tiles that the pages refer to, by name in order of first use. */
 export function usedHatches(pages: readonly Page[]): Record<string, HatchTile> {
-  return tilesFor(pages.flatMap(({ items }) => namesIn(items)));
+  return tilesFor(pages.flatMap(({ items }) => items.flatMap(namesOf)));
 }

@@ -28,7 +28,8 @@ function keyed(nodes: readonly SvgNode[]): Keyed[] {
   });
 }
 
-function setAttribute(element: Element, name: string, value: string): void {
+/** Writes an attribute only where it says something else. */
+export function setAttribute(element: Element, name: string, value: string): void {
   if (element.getAttribute(name) === value) return;
   if (name.startsWith('xml:')) element.setAttributeNS(xmlSpace, name, value);
   else element.setAttribute(name, value);
@@ -45,6 +46,16 @@ function setContent(element: Element, { children, text }: SvgNode): void {
   else if (element.textContent !== (text ?? '')) element.textContent = text ?? '';
 }
 
+/** What elements were painted from last: a node that is still the same object changes nothing. */
+const painted = new WeakMap<Element, SvgNode>();
+
+function paintNode(element: Element, node: SvgNode): void {
+  if (painted.get(element) === node) return;
+  setAttributes(element, node.attributes);
+  setContent(element, node);
+  painted.set(element, node);
+}
+
 /**
  * Makes an element's children be the given nodes. Elements that show the same field as before are
  * kept, and of them only what differs is written.
@@ -55,7 +66,6 @@ export function joinNodes(parent: Element, nodes: readonly SvgNode[]): void {
     .data(keyed(nodes), ({ key }) => key)
     .join((enter) => enter.append(({ node }) => document.createElementNS(svgSpace, node.name)))
     .each(function ({ node }) {
-      setAttributes(this, node.attributes);
-      setContent(this, node);
+      paintNode(this, node);
     });
 }

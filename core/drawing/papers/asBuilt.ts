@@ -1,7 +1,9 @@
+import type { Memory } from '../../base/memory.ts';
 import type { Language } from '../../base/language.ts';
 import type { Fonts } from '../../base/text/metrics.ts';
 import type { WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
+import type { Kit } from '../kit.ts';
 import { usedHatches } from '../usedHatches.ts';
 import type { Drawing, Page } from '../items.ts';
 import { papers, type PaperName } from '../paper.ts';
@@ -30,14 +32,18 @@ export interface AsBuiltOptions {
   readonly images?: PhotoImages;
   /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
   readonly plan?: Plan;
+  /** Of the sheet that is drawn again as the record changes; what is drawn stays the same. */
+  readonly memory?: Memory;
 }
 
-type Basis = Pick<AsBuiltOptions, 'paper' | 'fonts' | 'language' | 'images'>;
+type Basis = Pick<AsBuiltOptions, 'paper' | 'fonts' | 'language' | 'images' | 'memory'>;
 
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
-  const kit = { fonts: options.fonts, words: sheetWordsIn(options.language ?? 'en') };
-  const { images = {} } = options;
-  return { record, model, kit, paper: papers[options.paper], images };
+  const { fonts, memory, images = {} } = options;
+  const words = sheetWordsIn(options.language ?? 'en');
+  const kit: Kit = { fonts, words, ...(memory && { memory }) };
+  const shared = memory?.share('model', model) ?? model;
+  return { record, model: shared, kit, paper: papers[options.paper], images };
 }
 
 /** Pages and scale of the as-built sheet of a well: handed back, a sheet keeps them. */
@@ -47,7 +53,8 @@ export function planAsBuilt(record: WellRecord, model: WellModel, options: Basis
 
 function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const { kit, record } = input;
-  const plan = options.plan ?? planSheet(input);
+  const planned = options.plan ?? planSheet(input);
+  const plan = options.memory?.share('plan', planned) ?? planned;
   const pictured = photoPages(input);
   const before = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
   const sheets = before + pictured.length;
@@ -81,7 +88,8 @@ export function drawAsBuilt(
 ): Drawing {
   const input = inputOf(record, model, options);
   const { kit } = input;
-  const pages = pagesOf(input, options);
+  const drawn = pagesOf(input, options);
+  const pages = options.memory?.share('pages', drawn) ?? drawn;
   const number = record.identity?.number ?? '';
   const place = record.identity?.name ?? record.site?.village ?? '';
   return {

@@ -12,6 +12,18 @@ export interface Block {
   draw(x: PaperMm, y: PaperMm): Item[];
 }
 
+/** A block that lays its items once for as long as it is drawn at one place. */
+export function drawnOnce(block: Block): Block {
+  let drawn: { x: PaperMm; y: PaperMm; items: Item[] } | undefined;
+  return {
+    height: block.height,
+    draw: (x, y) => {
+      if (drawn?.x !== x || drawn.y !== y) drawn = { x, y, items: block.draw(x, y) };
+      return drawn.items;
+    },
+  };
+}
+
 export const blockTitleHeight: PaperMm = 4.6;
 export const blockPad: PaperMm = 1.4;
 

@@ -2,7 +2,7 @@ import type { PaperMm } from '../../base/units.ts';
 import type { Stratum } from '../../model/wellModel.ts';
 import { describeStratum } from '../describe.ts';
 import type { Item } from '../items.ts';
-import type { Kit } from '../kit.ts';
+import { again, type Kit } from '../kit.ts';
 import { spread } from '../labels/spread.ts';
 import { lettered, wrapped } from '../letters.ts';
 import { lineHeight, solid } from '../pens.ts';
@@ -22,13 +22,18 @@ interface Block {
   readonly height: PaperMm;
 }
 
+/** The words of a stratum, wrapped. */
+function linesOf(kit: Kit, stratum: Stratum, width: PaperMm): string[] {
+  return wrapped(kit, describeStratum(stratum, kit.words), width);
+}
+
 /** The words of each stratum that a page shows, wrapped, with where they would best stand. */
 function blocksOf(kit: Kit, strata: readonly Stratum[], view: View, mostLines: number): Block[] {
   const width = view.columns.description.width - leaderWidth - inset;
   return strata.flatMap((stratum) => {
     const part = shownPart(view.axis, stratum.fromM, stratum.toM);
     if (!part) return [];
-    const all = wrapped(kit, describeStratum(stratum, kit.words), width);
+    const all = again(kit, `lines of ${stratum.path}`, linesOf, stratum, width);
     const lines = all.length > mostLines ? shortened(all, mostLines) : all;
     const middle = (yAt(view.axis, part.fromM) + yAt(view.axis, part.toM)) / 2;
     return [{ stratum, lines, middle, height: lines.length * lineHeight('small') + gap }];

@@ -11,6 +11,9 @@ import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
 import { fact, type Fact } from './fact.ts';
 import { testFacts } from './testFacts.ts';
 
+/** All that is told here of the well as resolved. */
+type Levels = Pick<WellModel, 'levels'>;
+
 /** `6.123456° S, 34.000000° E`. */
 function angle(kit: Kit, degrees: number, positive: string, negative: string): string {
   const figure = plainFigure(kit, Math.abs(degrees), 6);
@@ -138,7 +141,7 @@ function pumpFacts(kit: Kit, { pump, headworks }: WellRecord): Fact[] {
 }
 
 /** The last rest level below ground, with the reading that it came from where that differs. */
-function levelFacts(kit: Kit, { levels }: WellModel): Fact[] {
+function levelFacts(kit: Kit, { levels }: Levels): Fact[] {
   const rest = levels.filter(({ state }) => state === undefined || state === 'static').at(-1);
   if (!rest) return [];
   const read =
@@ -153,7 +156,7 @@ function levelFacts(kit: Kit, { levels }: WellModel): Fact[] {
 }
 
 /** All facts in the order in which a well is made: site, hole, water, pump. */
-export function factsOf(kit: Kit, record: WellRecord, model: WellModel): Fact[] {
+export function factsOf(kit: Kit, record: WellRecord, model: Levels): Fact[] {
   return [
     ...siteFacts(kit, record),
     ...boreFacts(kit, record),
@@ -214,7 +217,7 @@ function drawFacts(
 export function layParticulars(
   kit: Kit,
   record: WellRecord,
-  model: WellModel,
+  model: Levels,
   width: PaperMm,
   columns: 1 | 2 = 1,
 ): Block | undefined {

@@ -19,6 +19,9 @@ import {
 } from './block.ts';
 import { stretchesOf } from './section/casingCallouts.ts';
 
+/** What is counted: the hole, what stands in it, and what that holds. */
+export type Held = Pick<WellModel, 'bore' | 'strings' | 'annulus' | 'contents' | 'totals'>;
+
 /** A dash where litres are not known: a nought would claim that there are none. */
 function litres(kit: Kit, value: number | undefined): string {
   return value === undefined ? '–' : litreFigure(kit, value);
@@ -48,7 +51,7 @@ function zoneRow(kit: Kit, zone: AnnulusZone): TableRow {
 }
 
 /** Litres of the open hole, and of what each string holds with the water in it. */
-function wholeRows(kit: Kit, { bore, contents, totals }: WellModel): TableRow[] {
+function wholeRows(kit: Kit, { bore, contents, totals }: Held): TableRow[] {
   const { quantities } = kit.words;
   const hole: TableRow[] =
     totals.boreLitres === undefined || bore.depthM === undefined
@@ -94,7 +97,7 @@ function stringRow(kit: Kit, string: StringModel): TableRow {
  */
 export function layQuantities(
   kit: Kit,
-  model: WellModel,
+  model: Held,
   width: PaperMm,
   room: PaperMm = Infinity,
 ): Block | undefined {

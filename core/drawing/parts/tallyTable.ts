@@ -51,7 +51,7 @@ function stringRows(kit: Kit, string: StringModel, several: boolean, room: Paper
 /** Every piece from the top down with its length, joint and depths, as many as the room holds. */
 export function layTallyTable(
   kit: Kit,
-  { strings }: WellModel,
+  { strings }: Pick<WellModel, 'strings'>,
   width: PaperMm,
   room: PaperMm,
 ): Block | undefined {

@@ -1,17 +1,30 @@
-import type { Box, HatchTile, Item } from '../../drawing/items.ts';
+import type { Box, GroupItem, HatchTile, Item, RegionItem } from '../../drawing/items.ts';
 import { boxAttributes } from './box.ts';
 import { hatchNode } from './hatch.ts';
-import { clipId } from './ids.ts';
-import type { SvgNode, TreeOptions } from './node.ts';
+import { clipId, hatchId } from './ids.ts';
+import { onceFor, type SvgNode, type TreeOptions } from './node.ts';
 
-function everyItem(items: readonly Item[]): Item[] {
-  return items.flatMap((item) =>
-    item.kind === 'group' ? [item, ...everyItem(item.items)] : [item],
-  );
+type Referring = RegionItem | GroupItem;
+
+/** What refers to hatches or clips, by group: one that stays the same is looked through once. */
+const known = new WeakMap<Item, readonly Referring[]>();
+
+function referring(item: Item): readonly Referring[] {
+  if (item.kind === 'region') return [item];
+  if (item.kind !== 'group') return [];
+  const found = known.get(item) ?? [item, ...item.items.flatMap(referring)];
+  known.set(item, found);
+  return found;
+}
+
+/** One tile may serve under two names, each with a node of its own. */
+function knownHatch(key: string, tile: HatchTile, options: TreeOptions): SvgNode {
+  const node = onceFor(tile, options, () => hatchNode(key, tile, options));
+  return node.attributes.id === hatchId(key, options) ? node : hatchNode(key, tile, options);
 }
 
 function hatchNodes(
-  items: readonly Item[],
+  items: readonly Referring[],
   hatches: Readonly<Record<string, HatchTile>>,
   options: TreeOptions,
 ): SvgNode[] {
@@ -19,7 +32,7 @@ function hatchNodes(
   return [...keys].map((key) => {
     const tile = hatches[key];
     if (!tile) throw new Error(`The drawing has no hatch called ${key}`);
-    return hatchNode(key, tile, options);
+    return knownHatch(key, tile, options);
   });
 }
 
@@ -28,7 +41,7 @@ function clipNode(id: string, box: Box): SvgNode {
   return { name: 'clipPath', attributes: { id }, children: [rect] };
 }
 
-function clipNodes(items: readonly Item[], options: TreeOptions): SvgNode[] {
+function clipNodes(items: readonly Referring[], options: TreeOptions): SvgNode[] {
   const boxes = new Map<string, Box>();
   for (const item of items)
     if (item.kind === 'group' && item.clip) boxes.set(clipId(item.clip, options), item.clip);
@@ -41,7 +54,7 @@ export function definitions(
   hatches: Readonly<Record<string, HatchTile>>,
   options: TreeOptions,
 ): SvgNode {
-  const every = everyItem(items);
+  const every = items.flatMap(referring);
   const children = [...hatchNodes(every, hatches, options), ...clipNodes(every, options)];
   return { name: 'defs', attributes: {}, children };
 }

@@ -2,12 +2,16 @@ import type { Item } from '../../drawing/items.ts';
 import { groupNode } from './group.ts';
 import { imageNode } from './image.ts';
 import { linkNode } from './link.ts';
-import type { SvgNode, TreeOptions } from './node.ts';
+import { onceFor, type SvgNode, type TreeOptions } from './node.ts';
 import { pathNode } from './path.ts';
 import { regionNode } from './region.ts';
 import { textNode } from './text.ts';
 
 export function itemNode(item: Item, options: TreeOptions): SvgNode {
+  return onceFor(item, options, () => newNode(item, options));
+}
+
+function newNode(item: Item, options: TreeOptions): SvgNode {
   switch (item.kind) {
     case 'path':
       return pathNode(item);

@@ -12,6 +12,18 @@ export interface SvgNode {
 export interface TreeOptions {
   /** Put before every id, for pages that stand in one document. */
   readonly idPrefix?: string;
+  /**
+   * Nodes of items painted before with the same prefix, for a page that is painted again and
+   * again: an item that is still the same object keeps its node.
+   */
+  readonly known?: WeakMap<object, SvgNode>;
+}
+
+/** The node of a thing that is painted, made once where the painter remembers. */
+export function onceFor(thing: object, { known }: TreeOptions, make: () => SvgNode): SvgNode {
+  const node = known?.get(thing) ?? make();
+  known?.set(thing, node);
+  return node;
 }
 
 /** Says on the element which field of the record it shows. */

@@ -1,3 +1,4 @@
+import type { Finding } from '../../../base/finding.ts';
 import { sayFinding } from '../../../practice/catalogue.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import { describeStratum } from '../../describe.ts';
@@ -5,13 +6,12 @@ import type { Item } from '../../items.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 import { layLegend } from '../../parts/legend.ts';
 import { layNotes, type Note } from '../../parts/notesBlock.ts';
-import { layParticulars } from '../../parts/particulars.ts';
-import { layQuantities } from '../../parts/quantities.ts';
-import { layTallyTable } from '../../parts/tallyTable.ts';
 import type { Block } from '../../parts/block.ts';
 import { solid } from '../../pens.ts';
 import { line } from '../../shapes.ts';
 import { rangeFigure } from '../../figures.ts';
+import { again, type Kit } from '../../kit.ts';
+import { lasting, particularsOf, quantitiesOf, tallyOf } from './blockParts.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 const gutter: PaperMm = 3;
@@ -53,18 +53,15 @@ function stacked(blocks: readonly (Block | undefined)[]): Block {
 }
 
 /** Whether there is anything to say beside legend, quantities and remarks. */
-export function hasPanel({ kit, record, model }: SheetInput): boolean {
-  return model.strings.length > 0 || layParticulars(kit, record, model, 80) !== undefined;
+export function hasPanel(input: SheetInput): boolean {
+  return input.model.strings.length > 0 || particularsOf(input, 80) !== undefined;
 }
 
 /** Legend beside quantities across the foot of a page; the particulars under them if they go in. */
-export function layBand(
-  { kit, record, model }: SheetInput,
-  width: PaperMm,
-  withParticulars: boolean,
-): Block {
+export function layBand(input: SheetInput, width: PaperMm, withParticulars: boolean): Block {
+  const { kit, model } = input;
   const share = width * 0.52;
-  const quantities = layQuantities(kit, model, width - share - gutter);
+  const quantities = quantitiesOf(input, width - share - gutter);
   const legend = quantities ? share : width;
   const first = beside(
     [
@@ -73,17 +70,21 @@ export function layBand(
     ],
     width,
   );
-  const particulars = withParticulars
-    ? layParticulars(kit, record, model, width - gutter, 2)
-    : undefined;
+  const particulars = withParticulars ? particularsOf(input, width - gutter, 2) : undefined;
   return stacked([first, particulars && beside([{ ...particulars, width }], width)]);
 }
 
+/** What the remarks are made of besides descriptions that were cut. */
+interface Said {
+  readonly notes: string | undefined;
+  readonly findings: readonly Finding[];
+}
+
 /** Findings that remain, most severe first. */
-function findingNotes({ kit, model }: SheetInput): Note[] {
+function findingNotes(kit: Kit, { findings }: Said): Note[] {
   const order = ['error', 'warning'] as const;
   return order.flatMap((severity) =>
-    model.findings
+    findings
       .filter((one) => one.severity === severity)
       .map((one) => ({
         text: `• ${sayFinding(one, kit.words.language).sentence}`,
@@ -93,10 +94,10 @@ function findingNotes({ kit, model }: SheetInput): Note[] {
 }
 
 /** The record's own notes, and descriptions that had to be cut on the page. */
-function ownNotes({ record, kit }: SheetInput, cut: readonly Stratum[]): Note[] {
+function ownNotes(kit: Kit, { notes }: Said, cut: readonly Stratum[]): Note[] {
   const range = ({ fromM, toM }: Stratum) => `${rangeFigure(kit, fromM, toM)} m${kit.words.colon} `;
   return [
-    ...(record.notes ? [{ text: record.notes, source: 'notes' }] : []),
+    ...(notes ? [{ text: notes, source: 'notes' }] : []),
     ...cut.map((one) => ({
       text: range(one) + describeStratum(one, kit.words),
       source: one.path,
@@ -104,35 +105,47 @@ function ownNotes({ record, kit }: SheetInput, cut: readonly Stratum[]): Note[] 
   ];
 }
 
-/**
- * Findings and notes across a width, no higher than the room; a title and a line of each stand in
- * any case, so that what is left out is counted.
- */
-export function layRemarks(
-  input: SheetInput,
+function laySaid(
+  kit: Kit,
+  said: Said,
   cut: readonly Stratum[],
   width: PaperMm,
   room: PaperMm,
 ): Block | undefined {
-  const { kit } = input;
   const inner = width - gutter;
   const layOwn = (height: PaperMm) =>
-    layNotes(kit, kit.words.notes, ownNotes(input, cut), inner, height);
+    layNotes(kit, kit.words.notes, ownNotes(kit, said, cut), inner, height);
   const inside = room - ruleHeight;
   const left = inside - (layOwn(0)?.height ?? 0);
-  const findings = layNotes(kit, kit.words.findings, findingNotes(input), inner, left);
+  const findings = layNotes(kit, kit.words.findings, findingNotes(kit, said), inner, left);
   const notes = layOwn(inside - (findings?.height ?? 0));
   if (!findings && !notes) return undefined;
   return beside([{ ...stacked([findings, notes]), width }], width);
 }
 
+const remarks = lasting(laySaid);
+
+/**
+ * Findings and notes across a width, no higher than the room; a title and a line of each stand in
+ * any case, so that what is left out is counted.
+ */
+export function layRemarks(
+  { kit, record, model }: SheetInput,
+  cut: readonly Stratum[],
+  width: PaperMm,
+  room: PaperMm,
+): Block | undefined {
+  const said = { notes: record.notes, findings: model.findings };
+  return again(kit, 'remarks', remarks, said, cut, width, room);
+}
+
 function layLegendAndQuantities(
-  { kit, model }: SheetInput,
+  input: SheetInput,
   width: PaperMm,
   room: PaperMm,
 ): (Block | undefined)[] {
-  const legend = layLegend(kit, model, width);
-  return [legend, layQuantities(kit, model, width, room - legend.height)];
+  const legend = layLegend(input.kit, input.model, width);
+  return [legend, quantitiesOf(input, width, room - legend.height)];
 }
 
 /**
@@ -146,14 +159,13 @@ export function layPanel(
   room: PaperMm,
   withLegend = true,
 ): Block {
-  const { kit, record, model } = input;
   const half = width / 2;
   const inner = half - gutter;
-  const remarks = layRemarks(input, cut, width, 0)?.height ?? 0;
-  const height = room - remarks - ruleHeight;
-  const particulars = layParticulars(kit, record, model, inner);
+  const kept = layRemarks(input, cut, width, 0)?.height ?? 0;
+  const height = room - kept - ruleHeight;
+  const particulars = particularsOf(input, inner);
   const beforeTally = withLegend ? (particulars?.height ?? 0) : 0;
-  const tally = layTallyTable(kit, model, inner, height - beforeTally);
+  const tally = tallyOf(input, inner, height - beforeTally);
   const left = withLegend ? layLegendAndQuantities(input, inner, height) : [particulars];
   const right = withLegend ? [particulars, tally] : [tally];
   const columns = beside(

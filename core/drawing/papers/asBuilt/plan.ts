@@ -20,6 +20,11 @@ const matchMargin: PaperMm = 4.5;
 interface Frame {
   readonly columns: Columns;
   readonly heights: Heights;
+  /** The depths to show. */
+  readonly extent: Range;
+  /** Of diameters; undefined where none is known. */
+  readonly widthScale: number | undefined;
+  readonly remarksRoom: PaperMm;
 }
 
 /** The views of a well cut at given depths, each in the body that its page leaves. */
@@ -27,11 +32,10 @@ function viewsOf(
   input: SheetInput,
   scale: number,
   rest: Rest,
-  { columns, heights }: Frame,
+  { columns, heights, widthScale }: Frame,
   ranges: readonly Range[],
 ): View[] {
   const { x, y } = input.paper.frame;
-  const widthScale = widthScaleOf(input.model, columns.section.width - 2);
   return ranges.map((range, at) => {
     const last = at === ranges.length - 1;
     const height = last ? heights[rest] : heights.full;
@@ -49,7 +53,7 @@ function viewsOf(
 
 /** The plan of one scale and one place for the rest; none where the well does not fit so. */
 function planFor(input: SheetInput, scale: number, rest: Rest, frame: Frame): Plan[] {
-  const { fromM, toM } = extentOf(input.model);
+  const { fromM, toM } = frame.extent;
   const metresIn = (height: PaperMm, margins: PaperMm) => ((height - margins) * scale) / 1000;
   const last = frame.heights[rest];
   const single = metresIn(last, 2 * margin);
@@ -64,7 +68,7 @@ function planFor(input: SheetInput, scale: number, rest: Rest, frame: Frame): Pl
         );
   if (!ranges) return [];
   const views = viewsOf(input, scale, rest, frame, ranges);
-  return [{ scale, rest, views, remarksRoom: remarksKept(input) }];
+  return [{ scale, rest, views, remarksRoom: frame.remarksRoom }];
 }
 
 /** Height that the words and the well of a page need at least. */
@@ -99,9 +103,16 @@ function restsFor(input: SheetInput): Rest[] {
 export function planSheet(input: SheetInput): Plan {
   const { paper, model } = input;
   const columns = layColumns(paper.frame.x, drawingWidth(input), hasRates(model.strata));
-  const frame = { columns, heights: bodyHeights(input) };
+  const frame = {
+    columns,
+    heights: bodyHeights(input),
+    extent: extentOf(model),
+    widthScale: widthScaleOf(model, columns.section.width - 2),
+    remarksRoom: remarksKept(input),
+  };
+  const rests = restsFor(input);
   const plans = depthScales.flatMap((scale) =>
-    restsFor(input).flatMap((rest) => planFor(input, scale, rest, frame)),
+    rests.flatMap((rest) => planFor(input, scale, rest, frame)),
   );
   const best = cheapest(input, plans);
   if (!best) throw new Error('no preferred scale holds this well');

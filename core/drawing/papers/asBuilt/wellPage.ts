@@ -1,4 +1,5 @@
 import type { Item, Page } from '../../items.ts';
+import { again } from '../../kit.ts';
 import { drawMarkBoxes, marksHeight } from '../../parts/markBoxes.ts';
 import { shortenedStrata } from '../../parts/descriptions.ts';
 import { drawScaleBars } from '../../parts/scaleBars.ts';
@@ -60,6 +61,7 @@ export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: 
   const { frame } = paper;
   const view = plan.views[at]!;
   const foot = frame.y + frame.height;
+  const right = frame.x + frame.width;
   const bodyFoot = view.body.y + view.body.height;
   const side = plan.rest === 'side' ? drawSide(input, plan) : [];
   const banded = plan.rest === 'band' || plan.rest === 'bandAndPage';
@@ -69,10 +71,10 @@ export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: 
     height: paper.height,
     items: [
       ...drawWell(input, view, at + 1),
-      drawScaleBars(kit, plan.scale, view.widthScale, frame.x, bodyFoot),
+      again(kit, `bars on ${at}`, drawScaleBars, plan.scale, view.widthScale, frame.x, bodyFoot),
       ...side,
       ...band,
-      drawTitleBlock(kit, fields, frame.x + frame.width - 180, foot - titleBlockHeight),
+      again(kit, `title on ${at}`, drawTitleBlock, fields, right - 180, foot - titleBlockHeight),
       drawFrame(input),
     ],
     axes: [pageAxis(view)],

@@ -1,5 +1,6 @@
 import type { PaperMm } from '../../../base/units.ts';
 import type { Item, Span } from '../../items.ts';
+import { again, type Kit } from '../../kit.ts';
 import {
   calloutsFit,
   calloutsHeight,
@@ -12,10 +13,12 @@ import { drawDescriptions } from '../../parts/descriptions.ts';
 import { drawGround } from '../../parts/ground.ts';
 import { drawMatchLines } from '../../parts/matchLine.ts';
 import { drawRate } from '../../parts/rate.ts';
+import { builtOf, type Built } from '../../parts/section/built.ts';
 import { casingCallouts } from '../../parts/section/casingCallouts.ts';
 import { fillCallouts } from '../../parts/section/fillCallouts.ts';
 import { drawSection } from '../../parts/section/section.ts';
 import { drawWaterColumn } from '../../parts/waterColumn.ts';
+import { shownPart } from '../../scale.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 /** A column of callouts as the room that they are spread in. */
@@ -23,37 +26,55 @@ function roomOf(side: CalloutRoom['side'], { x, width }: Span, view: View): Call
   return { side, x, width, ...wordsRoom(view) };
 }
 
+/** The words beside the section with their rooms, from the left. */
+function beside(kit: Kit, well: Built, view: View) {
+  const { casing, fill } = view.columns;
+  return [
+    [casingCallouts(kit, well, view), roomOf('left', casing, view)],
+    [fillCallouts(kit, well, view), roomOf('right', fill, view)],
+  ] as const;
+}
+
+function allFit(kit: Kit, well: Built, view: View): boolean {
+  return beside(kit, well, view).every(([callouts, room]) => calloutsFit(kit, callouts, room));
+}
+
 /** Whether all words beside the section can stand in full on a page. */
 export function callsFit({ kit, model }: SheetInput, view: View): boolean {
-  const { casing, fill } = view.columns;
-  return (
-    calloutsFit(kit, casingCallouts(kit, model, view), roomOf('left', casing, view)) &&
-    calloutsFit(kit, fillCallouts(kit, model, view), roomOf('right', fill, view))
+  return again(kit, `calls fit 1:${view.axis.scale}`, allFit, builtOf(model), view);
+}
+
+function highest(kit: Kit, well: Built, view: View): PaperMm {
+  const heights = beside(kit, well, view).map(([callouts, room]) =>
+    calloutsHeight(kit, callouts, room),
   );
+  return Math.max(...heights);
 }
 
 /** Height that the words beside the section take in full, on the side that needs more. */
 export function callsHeight({ kit, model }: SheetInput, view: View): PaperMm {
-  const { casing, fill } = view.columns;
-  return Math.max(
-    calloutsHeight(kit, casingCallouts(kit, model, view), roomOf('left', casing, view)),
-    calloutsHeight(kit, fillCallouts(kit, model, view), roomOf('right', fill, view)),
-  );
+  return again(kit, 'calls height', highest, builtOf(model), view);
+}
+
+function drawCalls(kit: Kit, well: Built, view: View): Item[] {
+  return beside(kit, well, view).map(([callouts, room]) => drawCallouts(kit, callouts, room));
 }
 
 /** Log and section of one page on their one depth axis, with heads, callouts and match lines. */
 export function drawWell({ kit, model, record }: SheetInput, view: View, sheet: number): Item[] {
-  const { casing, fill } = view.columns;
+  const { samples, strikes } = model;
+  const strata = model.strata.filter(({ fromM, toM }) => shownPart(view.axis, fromM, toM));
+  const built = builtOf(model);
+  const on = (part: string) => `${part} on ${sheet}`;
   return [
-    drawGround(kit, model.strata, view),
-    drawDescriptions(kit, model.strata, view),
-    drawWaterColumn(kit, model, view),
+    again(kit, on('ground'), drawGround, strata, view),
+    again(kit, on('descriptions'), drawDescriptions, strata, view),
+    again(kit, on('water'), drawWaterColumn, { strata, samples, strikes }, view),
     drawRate(kit, model.strata, view),
-    drawSection(kit, model, record.headworks, view),
-    drawCallouts(kit, casingCallouts(kit, model, view), roomOf('left', casing, view)),
-    drawCallouts(kit, fillCallouts(kit, model, view), roomOf('right', fill, view)),
-    drawDepthRuler(kit, view),
-    drawMatchLines(kit, view, sheet),
-    drawColumns(kit, view),
+    again(kit, on('section'), drawSection, built, record.headworks, view),
+    ...again(kit, on('calls'), drawCalls, built, view),
+    again(kit, on('ruler'), drawDepthRuler, view),
+    again(kit, on('match lines'), drawMatchLines, view, sheet),
+    again(kit, on('columns'), drawColumns, view),
   ];
 }

@@ -1,5 +1,5 @@
 import { looseCap } from '../../../model/tally.ts';
-import type { LevelModel, PieceModel, StringModel, WellModel } from '../../../model/wellModel.ts';
+import type { LevelModel, PieceModel, StringModel } from '../../../model/wellModel.ts';
 import { depthFigure, momentFigure, plainFigure } from '../../figures.ts';
 import type { Kit } from '../../kit.ts';
 import { bound } from '../../letters.ts';
@@ -7,6 +7,7 @@ import type { Callout } from '../../labels/callout.ts';
 import { shownPart, shows, yAt } from '../../scale.ts';
 import type { View } from '../columns.ts';
 import { centreOf, halfOfPiece } from './across.ts';
+import type { Built } from './built.ts';
 import { shownLevels } from './waterLevels.ts';
 
 /** Neighbouring pieces that look the same, as one stretch of the string. */
@@ -137,7 +138,7 @@ function levelCallout(kit: Kit, level: LevelModel, view: View): Callout {
   };
 }
 
-function pumpCallout(kit: Kit, { pump }: WellModel, view: View): Callout[] {
+function pumpCallout(kit: Kit, { pump }: Built, view: View): Callout[] {
   if (pump?.intakeM === undefined) return [];
   return [
     {
@@ -151,7 +152,7 @@ function pumpCallout(kit: Kit, { pump }: WellModel, view: View): Callout[] {
 }
 
 /** What stands left of the section: every change of the strings, water levels, the intake. */
-export function casingCallouts(kit: Kit, model: WellModel, view: View): Callout[] {
+export function casingCallouts(kit: Kit, model: Built, view: View): Callout[] {
   const all = [
     ...model.strings.flatMap((one) => stringCallouts(kit, one, view)),
     ...shownLevels(model.levels).map((one) => levelCallout(kit, one, view)),

@@ -1,4 +1,4 @@
-import type { AnnulusZone, BoreModel, WellModel } from '../../../model/wellModel.ts';
+import type { AnnulusZone, BoreModel } from '../../../model/wellModel.ts';
 import { depthFigure, plainFigure } from '../../figures.ts';
 import type { Kit } from '../../kit.ts';
 import { bound } from '../../letters.ts';
@@ -6,6 +6,7 @@ import type { Callout } from '../../labels/callout.ts';
 import { shownPart, shows, yAt } from '../../scale.ts';
 import type { View } from '../columns.ts';
 import { centreOf, edgeAt, halfOf, unknownHalf } from './across.ts';
+import type { Built } from './built.ts';
 
 /** `gravel pack 1.5–3 mm`; a fill that is the sanitary seal says so. */
 export function fillWords(kit: Kit, zone: AnnulusZone): string {
@@ -89,7 +90,7 @@ function withoutRepeats(callouts: readonly Callout[]): Callout[] {
 }
 
 /** What stands right of the section: fills with their depths, diameters, the foot of the hole. */
-export function fillCallouts(kit: Kit, model: WellModel, view: View): Callout[] {
+export function fillCallouts(kit: Kit, model: Built, view: View): Callout[] {
   const { annulus, bore } = model;
   const all = [
     ...annulus.flatMap((zone) => zoneCallouts(kit, zone, bore, view)),

@@ -1,4 +1,3 @@
-import type { WellModel } from '../../../model/wellModel.ts';
 import type { Headworks } from '../../../record/headworks.ts';
 import type { Item } from '../../items.ts';
 import type { Kit } from '../../kit.ts';
@@ -8,6 +7,7 @@ import { group, line } from '../../shapes.ts';
 import type { View } from '../columns.ts';
 import { centreOf } from './across.ts';
 import { drawAnnulusFills } from './annulusFills.ts';
+import type { Built } from './built.ts';
 import { drawBoreWall } from './boreWall.ts';
 import { drawCasing } from './casing.ts';
 import { drawCentralisers } from './centralisers.ts';
@@ -18,7 +18,7 @@ import { drawWaterLevels } from './waterLevels.ts';
 /** The well in section, back to front: fills, wall of the hole, strings, pump, levels, surface. */
 export function drawSection(
   kit: Kit,
-  model: WellModel,
+  model: Built,
   headworks: Headworks | undefined,
   view: View,
 ): Item {
