@@ -1,5 +1,6 @@
 import { untrack } from 'svelte';
 import type { Language } from '../../core/base/language.ts';
+import { Memory } from '../../core/base/memory.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import {
   drawAsBuilt,
@@ -12,10 +13,23 @@ import { speech } from '../state/language.svelte.ts';
 import type { PrintCopies } from '../state/printCopies.svelte.ts';
 import { fonts } from './fonts.ts';
 
-/** Milliseconds of rest after a letter before the sheet is drawn anew. */
+/** Milliseconds of rest after a letter before a sheet that takes long is drawn anew. */
 const pause = 40;
+/** Milliseconds that drawing may take of the frame that shows the letter. */
+const shareOfFrame = 6;
 /** A sheet on screen is no paper that was made: it has no number of its own. */
 const paperId = '0'.repeat(32);
+
+/** Does something before the next frame is painted; gives what takes it back. */
+function withNextFrame(run: () => void): () => void {
+  const frame = requestAnimationFrame(run);
+  return () => cancelAnimationFrame(frame);
+}
+
+function after(milliseconds: number, run: () => void): () => void {
+  const timer = setTimeout(run, milliseconds);
+  return () => clearTimeout(timer);
+}
 
 /** The as-built sheet of an open folder, drawn anew as its record changes. */
 export class LiveDrawing {
@@ -28,6 +42,10 @@ export class LiveDrawing {
 
   /** Pages and scale while an edge is held: they may not jump under the hand. */
   #held: AsBuiltOptions['plan'] | undefined;
+
+  /** Milliseconds that the last drawing took. */
+  #took = Infinity;
+  readonly #memory = new Memory();
 
   readonly #folder: Folder;
   readonly #copies: Pick<PrintCopies, 'imagesFor'>;
@@ -67,13 +85,18 @@ export class LiveDrawing {
     this.#draw(this.#folder.desk.record, this.#folder.model);
   }
 
-  /** Typing may be faster than drawing: letters come first, the sheet in the pause after them. */
+  /**
+   * The sheet changes in the frame that shows the letter as long as drawing is quick; else letters
+   * come first, and the sheet in the pause after them.
+   */
   #plan() {
     const { desk, model, saving } = this.#folder;
     void [this.size, this.language, saving.shownRevision, this.#copies.imagesFor(desk.record)];
-    const rest = untrack(() => this.drawing) && !this.#held ? pause : 0;
-    const timer = setTimeout(() => this.#draw(desk.record, model), rest);
-    return () => clearTimeout(timer);
+    const draw = () => this.#draw(desk.record, model);
+    const drawn = untrack(() => this.drawing) !== undefined;
+    return drawn && this.#took <= shareOfFrame
+      ? withNextFrame(draw)
+      : after(drawn && !this.#held ? pause : 0, draw);
   }
 
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
@@ -83,8 +106,11 @@ export class LiveDrawing {
     const images = this.#copies.imagesFor(record);
     const { language } = this;
     const made = { language, madeAt: this.#madeAt, paperId, images, ...revision, ...plan };
+    const options = { ...made, paper: this.size, fonts, memory: this.#memory };
+    const start = performance.now();
     try {
-      this.drawing = drawAsBuilt(record, model, { paper: this.size, fonts, ...made });
+      this.drawing = drawAsBuilt(record, model, options);
+      this.#took = performance.now() - start;
       this.broken = false;
     } catch (thrown) {
       console.error(thrown);
