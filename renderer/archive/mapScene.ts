@@ -40,56 +40,53 @@ const apart = { meridians: 110, parallels: 80 };
 
 function lines(
   [from, to]: readonly [number, number],
-  pixels: number,
-  least: number,
+  step: number,
   toAt: (degrees: number) => number,
   halfOf: (degrees: number) => GraticuleLine['half'],
 ): GraticuleLine[] {
-  const step = graticuleStep(to - from, Math.max(1, pixels / least));
-  return graticuleLines(from, to, step).map((degrees) => ({
-    at: toAt(degrees),
-    angle: angleLabel(degrees > 180 ? degrees - 360 : degrees, step),
-    half: halfOf(degrees > 180 ? degrees - 360 : degrees),
-  }));
+  return graticuleLines(from, to, step).map((line) => {
+    const degrees = line > 180 ? line - 360 : line;
+    return { at: toAt(line), angle: angleLabel(degrees, step), half: halfOf(degrees) };
+  });
 }
 
 const nought = 1e-9;
 
-/** The meridians and parallels that cross the window. */
+function halfByLongitude(degrees: number): GraticuleLine['half'] {
+  const size = Math.abs(degrees);
+  if (size < nought || Math.abs(size - 180) < nought) return undefined;
+  return degrees > 0 ? 'east' : 'west';
+}
+
+function halfByLatitude(degrees: number): GraticuleLine['half'] {
+  if (Math.abs(degrees) < nought) return undefined;
+  return degrees > 0 ? 'north' : 'south';
+}
+
+/** The meridians and parallels that cross the window, both in the same step. */
 export function graticuleOf(sight: Sight): {
   readonly meridians: readonly GraticuleLine[];
   readonly parallels: readonly GraticuleLine[];
 } {
-  const { plane, k, width, height } = sight;
-  const { centre } = plane;
-  const degreeX = toScreen(sight, { ...centre, longitude: centre.longitude + 1e-4 }).x - sight.x;
-  const west = centre.longitude - sight.x / (degreeX * 1e4);
-  const east = west + width / (degreeX * 1e4);
-  const north = Math.min(90, toPosition(sight, { x: 0, y: 0 }).latitude);
-  const south = Math.max(-90, toPosition(sight, { x: 0, y: height }).latitude);
-  const pixelsHigh =
-    (north - south) * k * plane.toPlane({ ...centre, latitude: centre.latitude + 1 }).northM;
+  const { plane, k, x, y, width, height } = sight;
+  const { latitude, longitude } = plane.centre;
+  const wideDegree = k * plane.toPlane({ latitude, longitude: longitude + 1 }).eastM;
+  const highDegree = k * plane.toPlane({ latitude: latitude + 1, longitude }).northM;
+  const west = longitude - x / wideDegree;
+  const east = Math.min(west + width / wideDegree, west + 360);
+  const north = Math.min(90, latitude + y / highDegree);
+  const south = Math.max(-90, latitude - (height - y) / highDegree);
+  const step = Math.max(
+    graticuleStep(width / wideDegree, Math.max(1, width / apart.meridians)),
+    graticuleStep(height / highDegree, Math.max(1, height / apart.parallels)),
+  );
   return {
-    meridians: lines(
-      [west, Math.min(east, west + 360)],
-      width,
-      apart.meridians,
-      (longitude) => (longitude - west) * degreeX * 1e4,
-      (longitude) => {
-        if (Math.abs(longitude) < nought || Math.abs(Math.abs(longitude) - 180) < nought)
-          return undefined;
-        return longitude > 0 ? 'east' : 'west';
-      },
-    ),
+    meridians: lines([west, east], step, (at) => (at - west) * wideDegree, halfByLongitude),
     parallels: lines(
       [south, north],
-      pixelsHigh,
-      apart.parallels,
-      (latitude) => toScreen(sight, { ...centre, latitude }).y,
-      (latitude) => {
-        if (Math.abs(latitude) < nought) return undefined;
-        return latitude > 0 ? 'north' : 'south';
-      },
+      step,
+      (at) => y - (at - latitude) * highDegree,
+      halfByLatitude,
     ),
   };
 }

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { WellRow } from '../../../core/contract/calls.ts';
 import type { HostEvent } from '../../../core/contract/events.ts';
 import type { PageHost } from '../../../core/contract/host.ts';
 import { depthField } from '../../../renderer/editors/fields/number.ts';
@@ -14,7 +13,11 @@ const working = { base: { record, typed: {} }, moves: [], edit: 0, unrevised: fa
 const stored = { id: 'w', revision: 1, changedAt, record, document: record, troubles: [], working };
 const good: Record<string, unknown> = {
   'archive.state': { name: 'A', wells: 1, readOnly: false },
-  'wells.list': [],
+  'list.find': { rows: [], total: 0, uncounted: 0 },
+  'list.map': { wells: [], withoutPosition: 0, leftOut: 0 },
+  'list.choices': { regions: [], districts: [], states: [] },
+  'backdrops.list': [],
+  'bin.list': [],
   'wells.open': stored,
   'wells.edit': { edit: 1, unrevised: true, changedAt, troubles: [] },
   'wells.save': { revision: 2, changedAt: '2025-03-09T07:06:00Z', troubles: [] },
@@ -128,22 +131,6 @@ describe('a folder of an archive that can only be read', () => {
     expect(place.folder?.desk.record).toEqual(record);
     await place.leave();
     expect(asked).not.toContain('wells.edit');
-  });
-});
-
-describe('the archive’s list', () => {
-  it('shows the answer to the last search, whichever comes last', async () => {
-    const row = (id: string) => [{ id }] as unknown as WellRow[];
-    const answers: ((rows: WellRow[]) => void)[] = [];
-    const first = new Promise<WellRow[]>((answer) => void answers.push(answer));
-    const { place } = placeWith({ 'wells.list': first });
-    const asked = place.list();
-    const later = placeWith({ 'wells.list': row('b') });
-    Object.assign(place.host, { send: later.place.host.send });
-    await place.list();
-    answers[0]?.(row('a'));
-    await asked;
-    expect(place.rows).toEqual([{ id: 'b' }]);
   });
 });
 
