@@ -22,7 +22,7 @@ describe('the archive’s list', () => {
   it('finds a well by its place and opens it by keyboard', async () => {
     page = await program.newPage();
     await page.getByRole('searchbox').fill('nalvor');
-    await page.getByText(/^1 of \d+ wells$/).waitFor();
+    await page.getByText(/^\s*1 of \d+ wells/).waitFor();
     const found = page.getByRole('button', { name: 'KV-26-004' });
     const reached = () => found.evaluate((button) => button === document.activeElement);
     for (let stops = 0; stops < 20 && !(await reached()); stops += 1)
