@@ -4,12 +4,8 @@ export const table = {
   row: (n: number) => `Row ${n}`,
   more: (n: number) => `More of row ${n}`,
   moreNew: 'More of the next row',
-  moveUp: 'Move up',
-  moveDown: 'Move down',
-  remove: 'Delete row',
   sort: 'Put in order of depth',
   cell: (label: string, row: number) => `${label}, row ${row}`,
-  keys: 'Enter goes on. Ctrl with Enter opens the rest of the row, Escape leads back. Alt with arrow up or down moves the row, Ctrl with Delete removes it. Rows from a spreadsheet can be pasted.',
   removeItem: (title: string) => `Delete ${title}`,
   choose: '–',
 };
