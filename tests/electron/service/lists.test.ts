@@ -98,7 +98,7 @@ describe('the list', () => {
     expect(await match('ka lemo')).toBeUndefined();
     expect(await match('termi')).toEqual({ where: 'remarks', text: 'termite mound nearby' });
     expect(await match('lemo TONOU')).toEqual({ where: 'people', text: 'Adéwa Tonou' });
-    expect(await match('market')).toEqual({ where: 'places', text: 'behind the market' });
+    expect(await match('market')).toEqual({ where: 'places', text: '… the market' });
   });
 
   it('shows a few words about the one that was found', async () => {
