@@ -9,8 +9,14 @@ export interface Circumstances {
 }
 
 /** Three figures at most: times swing by more than what would follow. */
-function shown(value: number): string {
+export function shown(value: number): string {
   return value >= 100 ? String(Math.round(value)) : String(Number(value.toPrecision(2)));
+}
+
+/** The value that a share (0 to 1) of all values do not exceed. */
+export function centile(values: readonly number[], share: number): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  return sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? NaN;
 }
 
 function trialPart({ title, says }: Trial, timings: readonly Timing[]): string {
@@ -20,9 +26,10 @@ function trialPart({ title, says }: Trial, timings: readonly Timing[]): string {
   return [`## ${title}`, '', says, '', '| | ratio | ms |', '|---|---|---|', ...rows].join('\n');
 }
 
-/** The run as Markdown. */
+/** The run as Markdown; parts that say their own follow. */
 export function writeReport(
   results: readonly (readonly [Trial, readonly Timing[]])[],
+  others: readonly string[],
   { machine, date, rounds }: Circumstances,
 ): string {
   const intro = [
@@ -31,6 +38,6 @@ export function writeReport(
     `Made by \`npm run bench\` on ${date}, on ${machine}. Rivals ran in turn, ${rounds} rounds each in one`,
     'process; medians. Read the ratios: milliseconds are of that machine on that day.',
   ].join('\n');
-  const parts = results.map(([trial, timings]) => trialPart(trial, timings));
+  const parts = [...results.map(([trial, timings]) => trialPart(trial, timings)), ...others];
   return `${[intro, ...parts].join('\n\n')}\n`;
 }

@@ -26,12 +26,17 @@ if (!machine || !date || !(rounds >= 1)) {
 }
 
 const results: [Trial, Timing[]][] = [];
+const others: string[] = [];
 for (const name of readdirSync(here)
   .filter((file) => file.endsWith('.bench.ts'))
   .sort()) {
-  const { trial } = (await import(path.join(here, name))) as { trial: Trial };
-  results.push([trial, runTrial(trial, rounds, () => performance.now())]);
+  const { trial, part } = (await import(path.join(here, name))) as {
+    trial?: Trial;
+    part?: () => Promise<string>;
+  };
+  if (trial) results.push([trial, runTrial(trial, rounds, () => performance.now())]);
+  if (part) others.push(await part());
 }
-const report = writeReport(results, { machine, date, rounds });
+const report = writeReport(results, others, { machine, date, rounds });
 writeFileSync(path.resolve(here, '../../docs/benchmarks.md'), report);
 console.log(report);

@@ -30,11 +30,12 @@ it('the report names machine and day and keeps no more digits than the times des
     { name: 'short', medianMs: 2.3456, ratio: 1 },
     { name: 'long', medianMs: 234.56, ratio: 100.4 },
   ];
-  const text = writeReport([[trial, timings]], {
+  const text = writeReport([[trial, timings]], ['## Apart'], {
     machine: 'a laptop',
     date: '2026-01-15',
     rounds: 3,
   });
   expect(text).toContain('on 2026-01-15, on a laptop');
+  expect(text).toContain('## Apart');
   expect(text).toContain('| short | 1 | 2.3 |\n| long | 100 | 235 |');
 });

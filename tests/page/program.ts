@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright-core';
-import { build } from 'vite';
+import { build, type Plugin } from 'vite';
 import { startLoopback, type Loopback } from '../../electron/loopback/server.ts';
 import { openService } from '../../electron/service/openService.ts';
 import type { Service } from '../../electron/service/service.ts';
@@ -31,13 +31,14 @@ export function demoRecords(): WellRecord[] {
 }
 
 /** Builds the page into a folder; gives where it is. */
-export async function builtPage(folder: string): Promise<string> {
+export async function builtPage(folder: string, plugins: Plugin[] = []): Promise<string> {
   const outDir = path.join(folder, 'page');
   const configFile = path.join(top, 'vite.config.ts');
   await build({
     configFile,
     root: path.join(top, 'renderer'),
     logLevel: 'error',
+    plugins,
     build: { outDir },
   });
   return outDir;
@@ -58,8 +59,8 @@ async function openArchiveOf(folder: string, records: readonly WellRecord[]) {
 }
 
 /** Chromium as root runs without its sandbox: in tests only. */
-export const launch = () =>
-  chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] });
+export const launch = (args: readonly string[] = []) =>
+  chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox', ...args] });
 
 function listen(page: Page, complaints: string[]) {
   page.on('console', (message) => {
@@ -75,13 +76,16 @@ function listen(page: Page, complaints: string[]) {
   });
 }
 
-export async function startProgram(records = demoRecords()): Promise<Program> {
+export async function startProgram(
+  records = demoRecords(),
+  { plugins, browserArgs }: { plugins?: Plugin[]; browserArgs?: readonly string[] } = {},
+): Promise<Program> {
   const folder = mkdtempSync(path.join(tmpdir(), 'borefolio-page-'));
   const opened = await openArchiveOf(folder, records);
-  const pageFolder = await builtPage(folder);
+  const pageFolder = await builtPage(folder, plugins);
   const { service } = opened;
   const loopback = await startLoopback({ service, pageFolder });
-  const browser = await launch();
+  const browser = await launch(browserArgs);
   const complaints: string[] = [];
   return {
     service,
