@@ -4,7 +4,7 @@ import type { Refusal } from '../base/result.ts';
 import type { Desk, Move } from '../record/desk.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { Trouble } from '../record/trouble.ts';
-import type { AttachmentCalls } from './attachments.ts';
+import type { AttachmentCalls } from './attachmentsShape.ts';
 import type { BackdropCalls } from './backdropShape.ts';
 import type { BinCalls } from './binShape.ts';
 import type { ListCalls } from './listShape.ts';

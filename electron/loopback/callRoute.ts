@@ -1,5 +1,5 @@
 import type { IncomingMessage } from 'node:http';
-import { largestFileText } from '../../core/contract/attachments.ts';
+import { largestFileText } from '../../core/contract/attachmentsShape.ts';
 import type { Answer, CallName } from '../../core/contract/calls.ts';
 import { callPath } from '../../core/contract/host.ts';
 import { answerCall } from '../service/answer.ts';

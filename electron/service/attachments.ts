@@ -1,7 +1,7 @@
 import { fileKind, fileKinds, type FileKind } from '../../core/base/picture/fileKind.ts';
 import { jpegSize } from '../../core/base/picture/jpeg.ts';
 import { ok, refused, type Result } from '../../core/base/result.ts';
-import { largestFile, largestFileText } from '../../core/contract/attachments.ts';
+import { largestFile, largestFileText } from '../../core/contract/attachmentsShape.ts';
 import type { PrintCopy } from '../archive/attachments.ts';
 import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
 

@@ -1,7 +1,7 @@
 import { fileKind, fileKinds, type FileKind } from '../../core/base/picture/fileKind.ts';
 import { takenOn } from '../../core/base/picture/takenOn.ts';
 import { ok, refused, type Result } from '../../core/base/result.ts';
-import { largestFile } from '../../core/contract/attachments.ts';
+import { largestFile } from '../../core/contract/attachmentsShape.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import type { PhotoImage } from '../../core/drawing/parts/photos.ts';
 import type { Photo } from '../../core/record/photos.ts';

@@ -131,7 +131,9 @@ describe('the chain of revisions', () => {
     const archive = threeRevisions();
     archive.close();
     const db = new Database(archive.file);
-    db.exec(`DROP TRIGGER revision_is_written_once; DROP TRIGGER revision_goes_with_its_well; ${sql}`);
+    db.exec(
+      `DROP TRIGGER revision_is_written_once; DROP TRIGGER revision_goes_with_its_well; ${sql}`,
+    );
     db.close();
     const again = valueOf(openArchive(archive.file, countingWorld()));
     const { broken } = valueOf(again.check());

@@ -2,7 +2,7 @@ import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { largestFileText } from '../../../core/contract/attachments.ts';
+import { largestFileText } from '../../../core/contract/attachmentsShape.ts';
 import { largestBody } from '../../../electron/loopback/callRoute.ts';
 import { startLoopback, type Loopback } from '../../../electron/loopback/server.ts';
 import { freshFolder, record } from '../archive/sample.ts';

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { largestFile } from '../../../core/contract/attachments.ts';
+import { largestFile } from '../../../core/contract/attachmentsShape.ts';
 import type { Service } from '../../../electron/service/service.ts';
 import { openFresh, valueOf } from '../archive/sample.ts';
 import { jpegOf } from '../../pictures/jpeg.ts';

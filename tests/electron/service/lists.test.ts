@@ -102,7 +102,8 @@ describe('the list', () => {
   });
 
   it('shows a few words about the one that was found', async () => {
-    const remark = 'one two three four five six seven eight nine ten eleven twelve thirteen fourteen';
+    const remark =
+      'one two three four five six seven eight nine ten eleven twelve thirteen fourteen';
     await create({ notes: remark });
     const { rows } = await given('list.find', { filter: { search: 'six' } });
     expect(rows[0]?.match?.text).toBe('… five six seven eight nine ten eleven twelve thirteen …');
