@@ -7,8 +7,8 @@ import { currentEnvironment } from './underCurrentNode.mjs';
 
 const stampFile = path.join(top, 'dist/stamp.txt');
 
-/** @param {string} stamp */
-function isBuilt(stamp) {
+/** Whether what is built is of the sources as they are. */
+export function isBuilt(stamp = sourceStamp(top)) {
   return existsSync(stampFile) && readFileSync(stampFile, 'utf8') === stamp;
 }
 

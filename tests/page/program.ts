@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { build, type Plugin } from 'vite';
+import { isBuilt } from '../../electron/launch/build.mjs';
 import { startLoopback, type Loopback } from '../../electron/loopback/server.ts';
 import { openService } from '../../electron/service/openService.ts';
 import type { Service } from '../../electron/service/service.ts';
@@ -30,8 +31,9 @@ export function demoRecords(): WellRecord[] {
     .map((name) => JSON.parse(readFileSync(path.join(folder, name), 'utf8')) as WellRecord);
 }
 
-/** Builds the page into a folder; gives where it is. */
+/** Builds the page into a folder unless it is built as its sources stand; gives where it is. */
 export async function builtPage(folder: string, plugins: Plugin[] = []): Promise<string> {
+  if (plugins.length === 0 && isBuilt()) return path.join(top, 'dist/page');
   const outDir = path.join(folder, 'page');
   const configFile = path.join(top, 'vite.config.ts');
   await build({

@@ -1,0 +1,73 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { languages, type Language } from '../../core/base/language.ts';
+import { chapterIds } from '../../renderer/editors/chapter.ts';
+import { interfaces } from '../../renderer/parts/words.ts';
+import { startProgram, type Program } from './program.ts';
+import { eventually, field, openWell } from './desk.ts';
+import { textFaults } from './textFaults.ts';
+
+const number = 'KV-25-011';
+let program: Program;
+beforeAll(async () => {
+  program = await startProgram();
+});
+afterAll(() => program.close());
+
+const speak = (language: Language) => program.service.call('settings.write', { language });
+
+/** Texts that do not fit, by the place where they stand. */
+async function faultsOf(width: number, height: number): Promise<string[]> {
+  const page = await program.newPage(width, height);
+  await page.getByRole('button', { name: number }).waitFor();
+  const faults = (await page.evaluate(textFaults)).map((fault) => `archive: ${fault}`);
+  await page.getByRole('button', { name: number }).click();
+  await page.locator('#sheet text').first().waitFor();
+  for (const chapter of chapterIds) {
+    await page.locator(`#tab-${chapter}`).click();
+    const found = await page.evaluate(textFaults);
+    faults.push(...found.map((fault) => `${chapter}: ${fault}`));
+  }
+  await page.context().close();
+  return faults;
+}
+
+describe('the page', () => {
+  for (const language of languages)
+    for (const [width, height] of [
+      [1024, 768],
+      [1600, 1000],
+    ] as const)
+      it(`has room for every text in ${language} at ${width}×${height}`, async () => {
+        await speak(language);
+        expect(await faultsOf(width, height)).toEqual([]);
+      });
+
+  it('speaks the language that is chosen, at once and in the next window', async () => {
+    await speak('en');
+    const page = await openWell(program, number);
+    await page.locator('.look select').selectOption('fr');
+    await page.getByRole('tab', { name: interfaces.fr.folder.chapters.ground }).waitFor();
+    expect(await page.locator('html').getAttribute('lang')).toMatch(/^fr/);
+    const other = await openWell(program, number);
+    await other.getByRole('tab', { name: interfaces.fr.folder.chapters.ground }).waitFor();
+    await page.locator('#sheet text', { hasText: 'Terrain' }).first().waitFor();
+  });
+
+  it('loses nothing of a field that is being typed when the language changes', async () => {
+    await speak('en');
+    const page = await openWell(program, number);
+    await page.locator('#tab-ground').click();
+    const cell = field(page, 'log[0].to');
+    await cell.fill('0.5 fathoms');
+    await speak('pt');
+    await page.getByRole('tab', { name: interfaces.pt.folder.chapters.ground }).waitFor();
+    expect(await cell.inputValue()).toBe('0.5 fathoms');
+    await cell.fill('0,55');
+    await page.keyboard.press('Tab');
+    await eventually(() => cell.inputValue()).toBe('0,55');
+  });
+
+  it('complains of nothing in the browser', () => {
+    expect(program.complaints).toEqual([]);
+  });
+});
