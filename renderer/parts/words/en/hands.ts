@@ -31,7 +31,6 @@ export const hands = {
   stickUp: (height: string) => `stick-up ${height}`,
   computed:
     'A joint comes from the tally and cannot be moved by itself. Change lengths in the tally, or move the whole string by its top or foot.',
-  readOnly: 'This archive can only be read: nothing can be moved.',
   screen: {
     tool: 'Screen',
     toolSays: 'Add a screen to a string: draw it over plain pipe, or type its depths',
@@ -57,9 +56,8 @@ export const hands = {
   marks: {
     list: 'Findings on this page',
     show: 'Findings on the drawing',
-    letters: { error: 'E', warning: 'W', note: 'N' } satisfies Record<Severity, string>,
+    letters: { error: '!', warning: '?', note: 'i' } satisfies Record<Severity, string>,
     name: (severity: string, title: string, depths: string) => `${severity} at ${depths}: ${title}`,
-    many: (count: number) => `${count} findings`,
     range: (from: string, to: string) => `${from} to ${to}`,
     why: 'Why it matters',
     todo: 'What to do',

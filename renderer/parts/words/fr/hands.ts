@@ -31,7 +31,6 @@ export const hands: typeof english = {
   stickUp: (height) => `hors sol ${height}`,
   computed:
     'Un raccord découle de la liste des tubes et ne se déplace pas seul. Changez les longueurs dans la liste, ou déplacez toute la colonne par son haut ou son pied.',
-  readOnly: 'Cette archive est en lecture seule : rien ne peut être déplacé.',
   screen: {
     tool: 'Crépine',
     toolSays:
@@ -58,9 +57,8 @@ export const hands: typeof english = {
   marks: {
     list: 'Constats sur cette page',
     show: 'Constats sur le dessin',
-    letters: { error: 'E', warning: 'A', note: 'N' },
+    letters: { error: '!', warning: '?', note: 'i' },
     name: (severity, title, depths) => `${severity} à ${depths} : ${title}`,
-    many: (count) => `${count} constats`,
     range: (from, to) => `${from} à ${to}`,
     why: 'Pourquoi c’est important',
     todo: 'Que faire',

@@ -31,7 +31,6 @@ export const hands: typeof english = {
   stickUp: (height) => `acima do solo ${height}`,
   computed:
     'Uma junta resulta da lista de tubos e não se move sozinha. Mude os comprimentos na lista, ou mova toda a coluna pelo topo ou pela base.',
-  readOnly: 'Este arquivo é só de leitura: nada pode ser movido.',
   screen: {
     tool: 'Tubo-ralo',
     toolSays:
@@ -58,9 +57,8 @@ export const hands: typeof english = {
   marks: {
     list: 'Observações nesta página',
     show: 'Observações no desenho',
-    letters: { error: 'E', warning: 'A', note: 'N' },
+    letters: { error: '!', warning: '?', note: 'i' },
     name: (severity, title, depths) => `${severity} a ${depths}: ${title}`,
-    many: (count) => `${count} observações`,
     range: (from, to) => `${from} a ${to}`,
     why: 'Porque importa',
     todo: 'O que fazer',
