@@ -15,10 +15,14 @@ export interface SaidFinding {
   readonly said: string;
 }
 
+/** One and the same list, so that a row on which nothing was found is seen not to have changed. */
+const nothing: readonly SaidFinding[] = [];
+
 /** What was found on a part of the record, the gravest first, in the language in use. */
-export function findingsAt(findings: readonly Finding[], base: RecordPath): SaidFinding[] {
-  return findings
-    .filter(({ path }) => liesIn(path, base))
+export function findingsAt(findings: readonly Finding[], base: RecordPath): readonly SaidFinding[] {
+  const here = findings.filter(({ path }) => liesIn(path, base));
+  if (here.length === 0) return nothing;
+  return here
     .toSorted((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity))
     .map((finding) => {
       const { severity, path } = finding;

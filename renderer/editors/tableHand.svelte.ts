@@ -21,9 +21,13 @@ export class TableHand {
   /** The row from which marking began. */
   anchor = $state<number | undefined>();
   readonly #held: () => Held;
+  readonly #count;
 
+  /** To be made while a component starts, which it lives and ends with. */
   constructor(held: () => Held) {
     this.#held = held;
+    // Most edits leave the number of rows alone: rows that ask for it are not asked again.
+    this.#count = $derived(rowsAt(held().folder.desk, held().list).length);
   }
 
   get rows(): Rows {
@@ -34,8 +38,7 @@ export class TableHand {
 
   /** Rows of the record; the waiting row stands at this position unless it is inserted. */
   get count(): number {
-    const { folder, list } = this.#held();
-    return rowsAt(folder.desk, list).length;
+    return this.#count;
   }
 
   get waiting(): number {

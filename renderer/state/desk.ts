@@ -2,6 +2,7 @@ import { valueAt, type RecordPath } from '../../core/base/recordPath.ts';
 import type { Desk } from '../../core/record/desk.ts';
 import { setAt } from './edit.ts';
 import type { Field } from './field.ts';
+import { liesIn } from './selection.ts';
 
 export type { Desk };
 
@@ -15,6 +16,12 @@ export function withTyped(desk: Desk, key: RecordPath, text: string | undefined)
   if (text === undefined) delete typed[key];
   else typed[key] = text;
   return { ...desk, typed };
+}
+
+/** What is typed within a part of the record and is not in it yet: as one text, to be compared. */
+export function typedWithin({ typed }: Desk, base: RecordPath): string {
+  const here = Object.entries(typed).filter(([key]) => liesIn(key, base));
+  return here.length === 0 ? '' : JSON.stringify(here);
 }
 
 /** What a field shows: what was typed last, else what the record holds. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { deepFreeze } from '../../../core/record/freeze.ts';
 import { settingFields } from '../../../renderer/editors/chapters/setting.ts';
 import { depthField } from '../../../renderer/editors/fields/number.ts';
-import { enter, shown, type Desk } from '../../../renderer/state/desk.ts';
+import { enter, shown, typedWithin, type Desk } from '../../../renderer/state/desk.ts';
 
 const to = depthField('to', 'To', { required: true });
 const reached = depthField('depthReached', 'Depth reached');
@@ -67,5 +67,22 @@ describe('a string set by its foot or by its top', () => {
   it('is kept when a bad text in the other field is wiped away again', () => {
     const next = enter(enter(desk, base, stickUp!, 'x'), base, stickUp!, '');
     expect(next.record.strings?.[0]?.set).toEqual({ by: 'bottom', depth: 28 });
+  });
+});
+
+describe('what is typed within a row', () => {
+  const typed = { 'log[1].to': '4 fathoms', 'log[11].to': '9', 'bore.rig': '' };
+
+  it('is told apart from what is typed in a row whose number begins alike', () => {
+    expect(typedWithin({ ...desk, typed }, 'log[1]')).toBe('[["log[1].to","4 fathoms"]]');
+    expect(typedWithin({ ...desk, typed }, 'log[2]')).toBe('');
+  });
+
+  it('changes with each letter in the row, and with none in another', () => {
+    const before = typedWithin({ ...desk, typed }, 'log[1]');
+    const elsewhere = { ...typed, 'log[11].to': '95' };
+    expect(typedWithin({ ...desk, typed: elsewhere }, 'log[1]')).toBe(before);
+    const here = { ...typed, 'log[1].to': '4 fathom' };
+    expect(typedWithin({ ...desk, typed: here }, 'log[1]')).not.toBe(before);
   });
 });
