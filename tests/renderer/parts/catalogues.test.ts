@@ -46,13 +46,13 @@ const others = languages.filter((language) => language !== 'en');
 const wordless =
   /^[\P{L}NSE]*$|^(Borefolio|ISO 14688|Wentworth|\d+ (km?|m|kB|MB)|(code|Photo) \d+|L\w+itude \(WGS 84\))$/u;
 
-/** Words that are the same in two languages: checked one by one. */
+/** Words that are the same in two languages, and the sign `i` of a note: checked one by one. */
 const shared: Readonly<Record<string, ReadonlySet<string>>> = {
   fr: new Set([
     ...['Archive', 'Village', 'District', 'Commune', 'Site', 'Source', 'Programme', 'latrine'],
-    ...['Distance', 'Direction', 'Minutes', 'Dose', 'Contact'],
+    ...['Distance', 'Direction', 'Minutes', 'Dose', 'Contact', 'i'],
   ]),
-  pt: new Set(['Dose', 'gradual']),
+  pt: new Set(['Dose', 'gradual', 'i']),
 };
 
 describe.each(others)('the interface in %s', (language) => {

@@ -33,6 +33,7 @@ export const app = {
   quit: () => process.exit(1),
   whenReady: async () => undefined,
   getPath: () => tmpdir(),
+  getLocale: () => 'en-GB',
 };
 /** @param {string} name @param {Function} handler */
 const handle = (name, handler) => void handlers.set(name, handler);
