@@ -3,7 +3,7 @@ import type { WellRecord } from './schema.ts';
 
 /**
  * What a new well takes over from another, chapter by chapter. Everything else belongs to the one
- * well: its id, number, name, permit and state; village, spot and position; days; depths; log,
+ * well: its id, number, name, permit and state; village, spot and position; days; depths and diameters; log,
  * fills, levels, strikes, development, tests, quality, disinfection, pump, headworks, photos,
  * marks and remarks; and keys that this version does not know.
  */
@@ -50,15 +50,6 @@ function stringsOf({ strings = [] }: WellRecord): object[] | undefined {
   return all.length === 0 ? undefined : all;
 }
 
-/** Diameters without their depths, which wait to be written. */
-function boreOf({ bore }: WellRecord): object | undefined {
-  const sections = (bore?.sections ?? [])
-    .map((one) => only(one, ['diameter', 'method']))
-    .filter((one) => one !== undefined);
-  const rest = only(bore, taken.bore);
-  return sections.length === 0 ? rest : { ...rest, sections };
-}
-
 /** A document to begin a new well with; it may lack what has yet to be measured. */
 export type Template = Readonly<Record<string, unknown>> & Pick<WellRecord, 'schemaVersion'>;
 
@@ -67,7 +58,7 @@ export function templateOf(record: WellRecord): Template {
   const parts = {
     identity: only(record.identity, taken.identity),
     site: only(record.site, taken.site),
-    bore: boreOf(record),
+    bore: only(record.bore, taken.bore),
     strings: stringsOf(record),
   };
   const known = Object.entries(parts).filter(([, part]) => part !== undefined);

@@ -97,13 +97,12 @@ describe('a template', () => {
     });
   });
 
-  it('takes over how it is drilled, and the diameters without their depths', () => {
+  it('takes over how it is drilled, and no diameters, since their depths are another hole’s', () => {
     expect(templateOf(well)['bore']).toEqual({
       method: 'rotaryJetting',
       rig: 'small rig',
       fluid: 'water',
       additive: 'polymer',
-      sections: [{ diameter: 200, method: 'handAuger' }, { diameter: 140 }],
     });
   });
 

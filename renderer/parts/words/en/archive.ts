@@ -5,7 +5,7 @@ export const archive = {
   newWell: 'New well',
   newLike: 'New well like the last',
   newLikeHint:
-    'Takes over programme, people, place down to the commune, method, diameters and pipes of the well changed last',
+    'Takes over programme, people, place down to the commune, method and pipes of the well changed last',
   columns: {
     number: 'Number',
     name: 'Name',
@@ -64,7 +64,7 @@ export const archive = {
     open: 'Open',
     duplicate: 'Duplicate as template',
     duplicateHint:
-      'A new well with the same programme, people, place down to the commune, method, diameters and pipes; no measurements (Ctrl+D)',
+      'A new well with the same programme, people, place down to the commune, method and pipes; no measurements (Ctrl+D)',
     bin: 'Move to bin',
     binHint: 'Delete key',
   },

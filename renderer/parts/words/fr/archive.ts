@@ -3,11 +3,11 @@ import type { archive as english } from '../en/archive.ts';
 export const archive: typeof english = {
   title: 'Archive',
   back: 'Archive',
-  search: 'Chercher numéro, lieu, personnes, remarques',
+  search: 'Chercher numéro, lieu, noms, remarques',
   newWell: 'Nouveau forage',
   newLike: 'Nouveau forage comme le dernier',
   newLikeHint:
-    'Reprend le programme, les intervenants, le lieu jusqu’à la commune, la méthode, les diamètres et les tubes du forage modifié en dernier',
+    'Reprend le programme, les intervenants, le lieu jusqu’à la commune, la méthode et les tubes du forage modifié en dernier',
   columns: {
     number: 'Numéro',
     name: 'Nom',
@@ -66,7 +66,7 @@ export const archive: typeof english = {
     open: 'Ouvrir',
     duplicate: 'Dupliquer comme modèle',
     duplicateHint:
-      'Un nouveau forage avec les mêmes programme, intervenants, lieu jusqu’à la commune, méthode, diamètres et tubes ; aucune mesure (Ctrl+D)',
+      'Un nouveau forage avec les mêmes programme, intervenants, lieu jusqu’à la commune, méthode et tubes ; aucune mesure (Ctrl+D)',
     bin: 'Mettre à la corbeille',
     binHint: 'Touche Suppr',
   },

@@ -7,7 +7,7 @@ export const archive: typeof english = {
   newWell: 'Novo furo',
   newLike: 'Novo furo como o último',
   newLikeHint:
-    'Retoma o programa, os intervenientes, o lugar até à comuna, o método, os diâmetros e os tubos do furo alterado por último',
+    'Retoma o programa, os intervenientes, o lugar até à comuna, o método e os tubos do furo alterado por último',
   columns: {
     number: 'Número',
     name: 'Nome',
@@ -66,7 +66,7 @@ export const archive: typeof english = {
     open: 'Abrir',
     duplicate: 'Duplicar como modelo',
     duplicateHint:
-      'Um novo furo com o mesmo programa, intervenientes, lugar até à comuna, método, diâmetros e tubos; sem medições (Ctrl+D)',
+      'Um novo furo com o mesmo programa, intervenientes, lugar até à comuna, método e tubos; sem medições (Ctrl+D)',
     bin: 'Mover para o lixo',
     binHint: 'Tecla Delete',
   },
