@@ -161,6 +161,33 @@ describe('an edge under the mouse', () => {
   );
 
   it(
+    'follows a finger as it follows the mouse, and the sheet does not pan under it',
+    async () => {
+      page = await openWell(program, 'KV-26-002', 1600, 1000);
+      const placed = await page.locator('.paper').boundingBox();
+      const [{ x, y }, fromM] = [await gripOf(page, 'log[2].to'), await depthOf(page, 'log[2].to')];
+      const perM = await pixelsPerMetre(page);
+      const finger = await page.context().newCDPSession(page);
+      await finger.send('Emulation.setTouchEmulationEnabled', { enabled: true });
+      const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', byM: number) =>
+        finger.send('Input.dispatchTouchEvent', {
+          type,
+          touchPoints: type === 'touchEnd' ? [] : [{ x, y: y + byM * perM }],
+        });
+      await touch('touchStart', 0);
+      for (const byM of [0.1, 0.2, 0.3]) await touch('touchMove', byM);
+      await page.locator('.hand.held').waitFor();
+      await touch('touchEnd', 0.3);
+      await eventually(() => depthOf(page, 'log[2].to')).toBeCloseTo(fromM + 0.3, 1);
+      expect(await depthOf(page, 'log[2].to')).not.toBe(fromM);
+      expect(await page.locator('.paper').boundingBox()).toEqual(placed);
+      await undo();
+      await kept(page);
+    },
+    patience,
+  );
+
+  it(
     'chooses its part when it is pressed without a drag, and says why a joint stays',
     async () => {
       page = await openWell(program, 'KV-25-011', 1600, 1000);
