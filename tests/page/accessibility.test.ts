@@ -126,7 +126,7 @@ interface Stop {
 /** The control under the focus: what tells it from others, what names it, whether it is seen. */
 const focused = (page: Page) =>
   page.evaluate((): Stop | undefined => {
-    const active = document.activeElement;
+    const active = document.activeElement as HTMLElement | null;
     if (!active || active === document.body) return undefined;
     const { labels } = active as HTMLInputElement;
     const name =
@@ -135,9 +135,10 @@ const focused = (page: Page) =>
     const isOutlined = outlineStyle !== 'none' && parseFloat(outlineWidth) >= 1.5;
     // An edge on the drawing shows its line instead of an outline.
     const edge = active.querySelector('.edge');
-    const { left, top } = active.getBoundingClientRect();
+    const counter = document.documentElement.dataset;
+    active.dataset.stop ??= counter.stops = String(Number(counter.stops ?? 0) + 1);
     return {
-      key: `${active.tagName} ${active.id} ${name} ${left} ${top}`,
+      key: active.dataset.stop,
       name: (name ?? '').replace(/\s+/g, ' ').trim(),
       isSeen: isOutlined || (edge !== null && getComputedStyle(edge).opacity === '1'),
     };

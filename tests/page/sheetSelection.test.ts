@@ -38,7 +38,7 @@ const inWindow = (selector: string) =>
       return bottom > 0 && top < innerHeight;
     });
 
-/** Presses the first mark of a path on paper over which no other part is drawn. */
+/** Presses the first mark of a path on paper over which no other part and no edge of another lies. */
 async function press(path: string) {
   const at = await page.evaluate((wanted) => {
     const shown = [...document.querySelectorAll(`#sheet [data-path^="${wanted}"]`)].filter((one) =>
@@ -50,9 +50,10 @@ async function press(path: string) {
         [0.5, 0.2, 0.8].map((d) => [a, d] as const),
       )) {
         const [x, y] = [left + width * across, top + height * down];
-        const hit = document
-          .elementsFromPoint(x, y)
-          .find((each) => each.closest('[data-path]') !== null);
+        const under = document.elementsFromPoint(x, y);
+        const edge = under[0]?.closest('[data-edge]')?.getAttribute('data-edge');
+        if (edge && !edge.startsWith(wanted)) continue;
+        const hit = under.find((each) => each.closest('[data-path]') !== null);
         const own = hit?.closest('[data-path]')?.getAttribute('data-path') ?? '';
         if (own.startsWith(wanted)) return { x, y };
       }

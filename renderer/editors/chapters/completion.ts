@@ -1,8 +1,10 @@
+import { decimalMarks } from '../../../core/base/language.ts';
 import { formatDepth } from '../../../core/base/numbers.ts';
 import type { RecordPath } from '../../../core/base/recordPath.ts';
 import type { Component } from '../../../core/record/strings.ts';
 import type { WellModel } from '../../../core/model/wellModel.ts';
 import type { Starts } from '../../state/field.ts';
+import { speech } from '../../state/language.svelte.ts';
 import { fieldWords as f, say, sheetWords } from '../../parts/words.ts';
 import type { Block, FormBlock, StackBlock, TableBlock } from '../chapter.ts';
 import { choiceField, flagField } from '../fields/choice.ts';
@@ -24,7 +26,8 @@ function stands(model: WellModel, path: RecordPath): string {
   if (pieces.length === 0) return '';
   const top = Math.min(...pieces.map(({ topM }) => topM));
   const bottom = Math.max(...pieces.map(({ bottomM }) => bottomM));
-  return `${formatDepth(top)} – ${formatDepth(bottom)}`;
+  const mark = decimalMarks[speech.language];
+  return `${formatDepth(top, mark)} – ${formatDepth(bottom, mark)}`;
 }
 
 /** Computed litres of a fill: the sum over the zones that it became. */
