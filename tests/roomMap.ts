@@ -16,18 +16,32 @@ export interface Room {
 
 const recordSide = ['core/base', 'core/record'];
 const findingSide = [...recordSide, 'core/model'];
-const pureCore = [...findingSide, 'core/practice', 'core/drawing', 'core/contract'];
+const practiceSide = [...findingSide, 'core/practice'];
+const pureCore = [
+  ...practiceSide,
+  'core/quantities',
+  'core/layingOut',
+  'core/drawing',
+  'core/contract',
+];
 
 export const rooms: readonly Room[] = [
   { room: 'core/base', doors: [], packages: [], world: 'handed' },
   { room: 'core/record', doors: ['core/base'], packages: ['zod'], world: 'handed' },
   { room: 'core/model', doors: recordSide, packages: [], world: 'handed' },
-  { room: 'core/practice', doors: findingSide, packages: [], world: 'handed' },
+  { room: 'core/practice', doors: findingSide, packages: ['zod'], world: 'handed' },
+  { room: 'core/quantities', doors: practiceSide, packages: [], world: 'handed' },
+  {
+    room: 'core/layingOut',
+    doors: [...practiceSide, 'core/quantities'],
+    packages: [],
+    world: 'handed',
+  },
   { room: 'core/hydraulics', doors: findingSide, packages: [], world: 'handed' },
   { room: 'core/water', doors: findingSide, packages: [], world: 'handed' },
   {
     room: 'core/drawing',
-    doors: [...findingSide, 'core/practice', 'core/hydraulics', 'core/water'],
+    doors: [...practiceSide, 'core/quantities', 'core/layingOut', 'core/hydraulics', 'core/water'],
     packages: [],
     world: 'handed',
   },
@@ -46,7 +60,7 @@ export const rooms: readonly Room[] = [
   { room: 'core/exchange', doors: recordSide, packages: ['csv-parse', 'zod'], world: 'handed' },
   {
     room: 'core/contract',
-    doors: [...findingSide, 'core/practice'],
+    doors: [...practiceSide, 'core/quantities', 'core/layingOut'],
     packages: ['zod'],
     world: 'handed',
   },

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { amount, chapter, count, depth, flag, millimetres, oneOf, text } from './fields.ts';
+import { amount, chapter, count, depth, flag, millimetres, moment, oneOf, text } from './fields.ts';
 
 export const fillKinds = [
   'gravelPack',
@@ -12,6 +12,14 @@ export const fillKinds = [
   'naturalCollapse',
   'open',
 ] as const;
+
+const pour = chapter({
+  at: moment('When.'),
+  sacks: amount('Sacks poured since the sounding before.').optional(),
+  litres: amount('Litres poured since the sounding before.').optional(),
+  sounded: depth('Top of the fill, sounded afterwards.').optional(),
+  remark: text('Anything else.'),
+});
 
 const fill = chapter({
   from: depth('Top of the fill.'),
@@ -26,6 +34,7 @@ const fill = chapter({
   sacks: amount('Sacks poured.').optional(),
   sackMass: amount('Mass of a sack, kilograms.').optional(),
   litres: amount('Volume poured, litres.').optional(),
+  pours: z.array(pour).describe('Pouring, step by step, each with its sounding.').optional(),
   placed: text('How it was placed.'),
   remark: text('Anything else.'),
 });
@@ -36,4 +45,5 @@ export const annulus = z
   .describe('What stands between the wall of the hole and the casing, from the ground down.');
 
 export type AnnulusFill = z.infer<typeof fill>;
+export type Pour = z.infer<typeof pour>;
 export type FillKind = (typeof fillKinds)[number];

@@ -23,6 +23,7 @@ export const identity = chapter({
   driller: text('The person in charge of the rig or crew.'),
   supervisor: text('The engineer who supervised and signs.'),
   purpose: text('Intended use.'),
+  practice: text('Id of the practice that the well is judged by.'),
   state: oneOf(wellStates, 'How far the well has come.').optional(),
 }).describe('Who the well is and whose.');
 

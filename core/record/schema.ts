@@ -4,6 +4,7 @@ import { bore } from './bore.ts';
 import { chapter, text } from './fields.ts';
 import { headworks, marks, pump } from './headworks.ts';
 import { identity } from './identity.ts';
+import { layingOut } from './layingOut.ts';
 import { log } from './log.ts';
 import { photos } from './photos.ts';
 import { disinfection, quality } from './quality.ts';
@@ -23,6 +24,7 @@ export const wellRecord = chapter({
   bore: bore.optional(),
   samples: samples.optional(),
   log: log.optional(),
+  layingOut: layingOut.optional(),
   strings: strings.optional(),
   annulus: annulus.optional(),
   headworks: headworks.optional(),

@@ -1,3 +1,7 @@
+import { englishCasing } from './englishCasing.ts';
+import { englishCover } from './englishCover.ts';
+import { englishService } from './englishService.ts';
+import { englishMissing } from './englishMissing.ts';
 import { englishAnnulus } from './englishAnnulus.ts';
 import { englishGround } from './englishGround.ts';
 import { englishStrings } from './englishStrings.ts';
@@ -6,7 +10,15 @@ import type { CatalogueTexts } from './texts.ts';
 
 /** The catalogue in English. */
 export const english: CatalogueTexts = {
-  findings: { ...englishGround, ...englishStrings, ...englishAnnulus, ...englishWater },
+  findings: {
+    ...englishGround,
+    ...englishStrings,
+    ...englishAnnulus,
+    ...englishWater,
+    ...englishCover,
+    ...englishCasing,
+    ...englishService,
+  },
   words: {
     gravelPack: 'gravel pack',
     formationStabiliser: 'formation stabiliser',
@@ -22,5 +34,10 @@ export const english: CatalogueTexts = {
     screen: 'screen',
     plain: 'plain pipe',
     reducer: 'reducer',
+  },
+  missing: englishMissing,
+  sources: {
+    record: 'The record’s own figures, compared with each other.',
+    fromMemory: 'from memory, not looked up',
   },
 };

@@ -1,3 +1,7 @@
+import { frenchCasing } from './frenchCasing.ts';
+import { frenchCover } from './frenchCover.ts';
+import { frenchService } from './frenchService.ts';
+import { frenchMissing } from './frenchMissing.ts';
 import { frenchAnnulus } from './frenchAnnulus.ts';
 import { frenchGround } from './frenchGround.ts';
 import { frenchStrings } from './frenchStrings.ts';
@@ -6,7 +10,15 @@ import type { CatalogueTexts } from './texts.ts';
 
 /** The catalogue in French. */
 export const french: CatalogueTexts = {
-  findings: { ...frenchGround, ...frenchStrings, ...frenchAnnulus, ...frenchWater },
+  findings: {
+    ...frenchGround,
+    ...frenchStrings,
+    ...frenchAnnulus,
+    ...frenchWater,
+    ...frenchCover,
+    ...frenchCasing,
+    ...frenchService,
+  },
   words: {
     gravelPack: 'massif de gravier',
     formationStabiliser: 'gravier de soutien',
@@ -22,5 +34,10 @@ export const french: CatalogueTexts = {
     screen: 'crépine',
     plain: 'tube plein',
     reducer: 'réduction',
+  },
+  missing: frenchMissing,
+  sources: {
+    record: 'Les chiffres du dossier, comparés entre eux.',
+    fromMemory: 'de mémoire, non vérifié',
   },
 };

@@ -1,3 +1,7 @@
+import { portugueseCasing } from './portugueseCasing.ts';
+import { portugueseCover } from './portugueseCover.ts';
+import { portugueseService } from './portugueseService.ts';
+import { portugueseMissing } from './portugueseMissing.ts';
 import { portugueseAnnulus } from './portugueseAnnulus.ts';
 import { portugueseGround } from './portugueseGround.ts';
 import { portugueseStrings } from './portugueseStrings.ts';
@@ -11,6 +15,9 @@ export const portuguese: CatalogueTexts = {
     ...portugueseStrings,
     ...portugueseAnnulus,
     ...portugueseWater,
+    ...portugueseCover,
+    ...portugueseCasing,
+    ...portugueseService,
   },
   words: {
     gravelPack: 'maciço filtrante',
@@ -27,5 +34,10 @@ export const portuguese: CatalogueTexts = {
     screen: 'tubo-ralo',
     plain: 'tubo liso',
     reducer: 'redução',
+  },
+  missing: portugueseMissing,
+  sources: {
+    record: 'Os números do registo, comparados entre si.',
+    fromMemory: 'de memória, não verificado',
   },
 };

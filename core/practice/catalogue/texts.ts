@@ -1,9 +1,11 @@
 import type { FillKind } from '../../record/annulus.ts';
 import type { ComponentKind } from '../../record/strings.ts';
 import type { ModelFindingCode } from '../../model/findings.ts';
+import type { MissingWhat } from '../rules/missing.ts';
+import type { RuleCode } from '../rules/ruleCodes.ts';
 
 /** Every code that the catalogue must have a text for. */
-export type FindingCode = ModelFindingCode;
+export type FindingCode = ModelFindingCode | RuleCode;
 
 /**
  * What a finding says. `{name}` stands for a value of the finding, or for `fromM` and `toM`; the
@@ -25,4 +27,13 @@ export interface CatalogueTexts {
   readonly findings: Readonly<Record<FindingCode, FindingText>>;
   /** Words for the values that are kinds. */
   readonly words: Readonly<Record<FillKind | ComponentKind, string>>;
+  /** What a rule would need in order to judge, as in a list. */
+  readonly missing: Readonly<Record<MissingWhat, string>>;
+  /** Where a finding comes from. */
+  readonly sources: {
+    /** The record contradicts itself or leaves out what it needs. */
+    readonly record: string;
+    /** Behind the title of a source that nobody looked up. */
+    readonly fromMemory: string;
+  };
 }

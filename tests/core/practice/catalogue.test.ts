@@ -7,6 +7,8 @@ import { decimalMarks, languages, type Language } from '../../../core/base/langu
 import { modelFindings, type ModelFindingCode } from '../../../core/model/findings.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import { catalogueOf, sayFinding } from '../../../core/practice/catalogue.ts';
+import { ruleCodes } from '../../../core/practice/rules/ruleCodes.ts';
+import { rules } from '../../../core/practice/rules/index.ts';
 import { garbageWell } from '../../laws/garbageWell.ts';
 import { randomWell } from '../../laws/randomWell.ts';
 import { everyFinding } from '../model/everyFinding.ts';
@@ -41,8 +43,22 @@ const finding = (code: ModelFindingCode, values: Finding['values'], range = {}):
 });
 
 describe('the catalogue', () => {
-  it('has a text for every code that the model says, and none that nobody says', () => {
-    expect([...codesInSource()].sort()).toEqual(Object.keys(texts).sort());
+  it('has a text for every code that the model or a rule says, and none that nobody says', () => {
+    const said = [...codesInSource(), ...rules.map(({ id }) => id)];
+    expect(said.sort()).toEqual(Object.keys(texts).sort());
+  });
+
+  it('has no rule that is not listed, and lists each once', () => {
+    expect(rules.map(({ id }) => id).sort()).toEqual(Object.keys(ruleCodes).sort());
+  });
+
+  it.each(languages)('names in a rule only values that it gives in %s', (language) => {
+    const { findings } = catalogueOf(language);
+    for (const [code, names] of Object.entries<readonly string[]>(ruleCodes)) {
+      const all = Object.values(findings[code as keyof typeof findings]).join(' ');
+      for (const [, place = ''] of all.matchAll(/\{(\w+)\}/g))
+        expect(['fromM', 'toM', ...names], `${code}: ${place}`).toContain(place);
+    }
   });
 
   it.each(languages)('names only values that the finding carries in %s', (language) => {

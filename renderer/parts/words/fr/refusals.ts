@@ -61,4 +61,10 @@ export const refusals = {
   unreadable: 'La fiche ne peut pas être lue. Reprenez une révision antérieure.',
   wellExists:
     'L’archive contient déjà un forage avec cet identifiant. Ouvrez-le, ou ôtez l’identifiant de la fiche pour en faire un autre forage.',
+  practiceUnknown:
+    'Cette règle de l’art, ou celle dont elle part, n’est pas là. Choisissez-en une autre, ou ajoutez celle qui manque.',
+  practiceRound:
+    'Cette règle de l’art part d’elle-même par un détour. Changez celle dont elle part.',
+  practiceIncomplete:
+    'Il manque à cette règle de l’art une valeur ou sa source. Faites-la partir d’une autre qui l’a, ou ajoutez-la.',
 };

@@ -54,4 +54,10 @@ export const refusals: typeof french = {
   unreadable: 'A ficha não pode ser lida. Volte a uma revisão anterior.',
   wellExists:
     'O arquivo já contém um furo com este identificador. Abra-o, ou tire o identificador da ficha para fazer dela outro furo.',
+  practiceUnknown:
+    'Esta regra de boa prática, ou aquela em que se baseia, não está aqui. Escolha outra, ou acrescente a que falta.',
+  practiceRound:
+    'Esta regra de boa prática baseia-se em si mesma por um desvio. Mude aquela em que se baseia.',
+  practiceIncomplete:
+    'Falta a esta regra de boa prática um valor ou a sua fonte. Baseie-a numa que o tenha, ou acrescente-o.',
 };

@@ -1,0 +1,5 @@
+import type { coverCodes } from '../rules/cover/codes.ts';
+import type { FindingText } from './texts.ts';
+
+/** What stands between wall and casing. */
+export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>> = {};

@@ -1,0 +1,2 @@
+/** Rules on the site, the work and the handover: the values that a sentence names. */
+export const serviceCodes = {} as const satisfies Record<string, readonly string[]>;
