@@ -51,7 +51,7 @@ async function openArchiveOf(folder: string, records: readonly WellRecord[]) {
     clock: () => new Date().toISOString(),
     newId: () => crypto.randomUUID(),
   };
-  const opened = openService(path.join(folder, 'wells.borefolio'), world);
+  const opened = openService(path.join(folder, 'Kelumvara 2025–2026.borefolio'), world);
   if (!opened.ok) throw new Error(opened.error.sentence);
   for (const record of records) {
     const answer = await opened.value.service.call('wells.create', { record });

@@ -120,6 +120,24 @@ describe('opening a well folder', () => {
   });
 });
 
+describe('the menu of the desktop program', () => {
+  it('takes back and repeats a step of the open well', async () => {
+    const { place, tell } = placeWith();
+    await place.open('w');
+    type(place, '31');
+    tell({ name: 'page.undo', data: {} });
+    expect(place.folder?.desk.record).toEqual(record);
+    tell({ name: 'page.redo', data: {} });
+    expect(place.folder?.desk.record.bore?.depthReached).toBe(31);
+  });
+
+  it('does nothing at the list, where no well is open', () => {
+    const { place, tell } = placeWith();
+    tell({ name: 'page.undo', data: {} });
+    expect(place.folder).toBeUndefined();
+  });
+});
+
 describe('a folder of an archive that can only be read', () => {
   it('changes nothing', async () => {
     const { place, asked } = placeWith({
