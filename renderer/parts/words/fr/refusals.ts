@@ -67,4 +67,8 @@ export const refusals = {
     'Cette règle de l’art part d’elle-même par un détour. Changez celle dont elle part.',
   practiceIncomplete:
     'Il manque à cette règle de l’art une valeur ou sa source. Faites-la partir d’une autre qui l’a, ou ajoutez-la.',
+  practiceUnread:
+    'Ce fichier n’est pas encore une règle de l’art entière. Reprenez un fichier que ce programme a écrit, ou corrigez-le d’après docs/practices.md.',
+  practiceShipped:
+    'Cette règle de l’art vient avec le programme et reste telle quelle. Donnez un autre identifiant à la vôtre et faites-la partir de celle-là.',
 };
