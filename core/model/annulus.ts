@@ -5,7 +5,7 @@ import type { WellCell } from './column.ts';
 import { preferFill, sameSpace, spaceOf, type Fill, type Space } from './fills.ts';
 import { found, type Resolved } from './findings.ts';
 import { covers, joinLaid, type Laid } from './range.ts';
-import { pouredLitres, ringsLitres } from './volumes.ts';
+import { pouredLitres, pouredSacks, ringsLitres } from './volumes.ts';
 import type { AnnulusZone, Ring, StringModel } from './wellModel.ts';
 
 /** A fill, or the lack of one, in one space of one cell. */
@@ -109,7 +109,7 @@ function zoneModel({ stands }: Zone, bearsPoured: boolean): AnnulusZone[] {
   const entry = top.item.fill?.entry;
   const told = stands.map(({ item }) => item.ring);
   const rings = joinRings(told.filter((one) => one !== undefined && one !== 'none'));
-  const poured = entry && bearsPoured ? pouredLitres(entry) : undefined;
+  const bears = bearsPoured ? entry : undefined;
   return [
     {
       fromM: top.fromM,
@@ -119,7 +119,10 @@ function zoneModel({ stands }: Zone, bearsPoured: boolean): AnnulusZone[] {
       ...placeOf(stands),
       rings,
       ...(told.includes(undefined) ? {} : { litres: ringsLitres(rings) }),
-      ...known({ pouredLitres: poured, sacks: bearsPoured ? entry?.sacks : undefined }),
+      ...known({
+        pouredLitres: bears && pouredLitres(bears),
+        sacks: bears && pouredSacks(bears),
+      }),
       ...known({ grainMinMm: entry?.grainMin, grainMaxMm: entry?.grainMax }),
       ...known({ path: top.item.fill?.path }),
     },

@@ -24,23 +24,35 @@ function litresOfMass(fill: AnnulusFill, massKg: number): Litres | undefined {
   return undefined;
 }
 
-/**
- * Litres that the record says were poured: `litres` as written, else sacks × mass of a sack by
- * loose density (clay counts without swelling), cement as slurry. Absent where a sack's mass, a
- * grout's water or the kind's density is not known; nothing is guessed.
- */
-export function pouredLitres(fill: AnnulusFill): Litres | undefined {
-  if (fill.litres !== undefined) return fill.litres;
-  if (fill.sacks === undefined || fill.sackMass === undefined) return undefined;
-  return litresOfMass(fill, fill.sacks * fill.sackMass);
-}
-
 /** Sum of parts; unknown as soon as one of them is. */
 export function sumKnown(parts: readonly (number | undefined)[]): number | undefined {
   return parts.reduce<number | undefined>(
     (sum, part) => (sum === undefined || part === undefined ? undefined : sum + part),
     0,
   );
+}
+
+/** Sacks that the record says were poured: as written, else the sum of the pouring's steps. */
+export function pouredSacks({ sacks, litres, pours }: AnnulusFill): number | undefined {
+  if (sacks !== undefined || litres !== undefined || !pours?.length) return sacks;
+  return sumKnown(pours.map((pour) => pour.sacks));
+}
+
+function litresOfSacks(fill: AnnulusFill, sacks: number | undefined): Litres | undefined {
+  if (sacks === undefined || fill.sackMass === undefined) return undefined;
+  return litresOfMass(fill, sacks * fill.sackMass);
+}
+
+/**
+ * Litres that the record says were poured: `litres` as written, else sacks × mass of a sack by
+ * loose density (clay counts without swelling), cement as slurry; where neither is written, the
+ * sum of the pouring's steps. Absent where a sack's mass, a grout's water or the kind's density is
+ * not known; nothing is guessed.
+ */
+export function pouredLitres(fill: AnnulusFill): Litres | undefined {
+  if (fill.litres !== undefined) return fill.litres;
+  if (fill.sacks !== undefined || !fill.pours?.length) return litresOfSacks(fill, fill.sacks);
+  return sumKnown(fill.pours.map((pour) => pour.litres ?? litresOfSacks(fill, pour.sacks)));
 }
 
 /** Litres of rings of one zone. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cylinderLitres } from '../../../core/base/units.ts';
-import { pouredLitres, slurryLitres } from '../../../core/model/volumes.ts';
+import { pouredLitres, pouredSacks, slurryLitres } from '../../../core/model/volumes.ts';
 import type { AnnulusFill } from '../../../core/record/annulus.ts';
 import { resolve } from './well.ts';
 
@@ -98,6 +98,17 @@ describe('litres poured', () => {
     const grout = pack({ fill: 'cementGrout', sacks: 3, sackMass: 50 });
     expect(pouredLitres({ ...grout, waterCement: 0.5 })).toBeCloseTo(3 * 40.873, 2);
     expect(pouredLitres(grout)).toBeUndefined();
+  });
+
+  it('sums up the pouring’s steps where neither litres nor sacks are written', () => {
+    const poured = pack({ sackMass: 40, pours: [{ sacks: 2 }, { litres: 10, sacks: 1 }] });
+    // 40 kg at 1.6 kg a litre are 25 L (handbooks, from memory).
+    expect(pouredLitres(poured)).toBe(60);
+    expect(pouredSacks(poured)).toBe(3);
+    expect(pouredLitres({ ...poured, litres: 90 })).toBe(90);
+    expect(pouredSacks({ ...poured, litres: 90 })).toBeUndefined();
+    expect(pouredLitres({ ...poured, sacks: 1 })).toBe(25);
+    expect(pouredLitres(pack({ sackMass: 40, pours: [{ sacks: 2 }, {}] }))).toBeUndefined();
   });
 
   it('are absent without a sack’s mass, and for kinds of no known density', () => {
