@@ -1,0 +1,37 @@
+import type { Source } from '../practice/practice.ts';
+
+/** Where the formulas come from. */
+export const sources = {
+  geometry: {
+    title: { en: 'geometry', fr: 'géométrie', pt: 'geometria' },
+    mark: 'common',
+  },
+  common: {
+    title: {
+      en: 'common practice',
+      fr: 'usage courant du métier',
+      pt: 'prática corrente do ofício',
+    },
+    mark: 'common',
+  },
+  cement: {
+    title: { en: 'cement handbooks', fr: 'manuels du ciment', pt: 'manuais do cimento' },
+    mark: 'fromMemory',
+  },
+  concrete: {
+    title: { en: 'handbooks of concrete', fr: 'manuels du béton', pt: 'manuais do betão' },
+    mark: 'fromMemory',
+  },
+  pvc: {
+    title: {
+      en: 'ISO 1452, resin data',
+      fr: 'ISO 1452, données des résines',
+      pt: 'ISO 1452, dados das resinas',
+    },
+    mark: 'fromMemory',
+  },
+  steel: {
+    title: { en: 'EN 10220', fr: 'EN 10220', pt: 'EN 10220' },
+    mark: 'fromMemory',
+  },
+} as const satisfies Record<string, Source>;
