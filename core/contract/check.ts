@@ -8,6 +8,7 @@ import { binArguments } from './bin.ts';
 import type { CallName, Takes } from './calls.ts';
 import { listArguments } from './list.ts';
 import { papersArguments } from './papers.ts';
+import { practicesArguments } from './practices.ts';
 import { settingsArguments } from './settings.ts';
 import { wellsArguments } from './wells.ts';
 
@@ -37,6 +38,7 @@ const schemas = joinAreas<z.ZodType>([
   backdropsArguments,
   attachmentsArguments,
   papersArguments,
+  practicesArguments,
   settingsArguments,
 ]);
 

@@ -10,6 +10,8 @@ export interface HostEvents {
   'well.changed': WorkState & { readonly id: string; readonly revision: number };
   /** Wells went into the bin or came out of it, or what lies under the map is another. */
   'list.changed': Record<string, never>;
+  /** A practice of the user was made, changed or taken away, here or by another program. */
+  'practices.changed': Record<string, never>;
   /** A person chose other settings, in this window or another. */
   'settings.changed': Settings;
   /** Undo or redo was asked for outside the page, as from the desktop's menu. */

@@ -15,6 +15,7 @@ import { checkChains, type ChainCheck } from './check.ts';
 import { editWell, leaveWell, type EditChange, type KeptEdit } from './edit.ts';
 import type { WriteHandle } from './handles.ts';
 import { listsOf, type Access, type Lists } from './lists.ts';
+import { practicesOf, type Practices } from './practices.ts';
 import {
   noWell,
   openRevision,
@@ -45,6 +46,7 @@ export interface Archive {
   readonly lists: Lists;
   readonly bin: Bin;
   readonly backdrops: Backdrops;
+  readonly practices: Practices;
   count(): Result<number>;
   list(search?: string): Result<readonly ListedWell[]>;
   /** The newest revision. */
@@ -97,6 +99,7 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     lists: listsOf(access),
     bin: binOf(access, world.now),
     backdrops: backdropsOf(access, world.now),
+    practices: practicesOf(access, world.now),
     count: () => reading(() => ok(countWells(reader))),
     list: (search) => reading(() => ok(listWells(reader, search))),
     open: (id) => reading(() => openWell(reader, id)),

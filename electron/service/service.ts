@@ -9,6 +9,7 @@ import { binHandlers } from './bin.ts';
 import type { ServiceParts } from './handlers.ts';
 import { listHandlers } from './list.ts';
 import { papersHandlers } from './papers.ts';
+import { practicesHandlers } from './practices.ts';
 import { settingsHandlers } from './settings.ts';
 import { watchArchive } from './watch.ts';
 import { wellsHandlers } from './wells.ts';
@@ -37,6 +38,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     backdropsHandlers(parts),
     attachmentsHandlers(parts),
     papersHandlers(parts),
+    practicesHandlers(parts),
     settingsHandlers(parts),
   ];
   return joinAreas(areas as unknown as Record<string, AnyHandler>[]);

@@ -4,19 +4,27 @@ import type { Archive } from '../archive/archive.ts';
 
 /**
  * Gives a look at the archive that tells of each well that another program changed since the last
- * look. Wells that were changed here meanwhile may be told once more.
+ * look, and of practices. What was changed here meanwhile may be told once more.
  */
 export function watchArchive(archive: Archive, tell: (event: HostEvent) => void): () => void {
   const read = () => {
     const marks = archive.marks();
     return new Map(marks.ok ? marks.value.map((mark) => [mark.id, mark]) : []);
   };
+  const readPractices = () => {
+    const kept = archive.practices.list();
+    return JSON.stringify(kept.ok ? kept.value : []);
+  };
   let touched = archive.touched();
   let known = read();
+  let practices = readPractices();
   return () => {
     const now = archive.touched();
     if (!now.ok || now.value === (touched.ok ? touched.value : undefined)) return;
     touched = ok(now.value);
+    const practicesBefore = practices;
+    practices = readPractices();
+    if (practices !== practicesBefore) tell({ name: 'practices.changed', data: {} });
     const before = known;
     known = read();
     for (const [id, mark] of known)

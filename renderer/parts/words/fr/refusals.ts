@@ -71,4 +71,5 @@ export const refusals = {
     'Ce fichier n’est pas encore une règle de l’art entière. Reprenez un fichier que ce programme a écrit, ou corrigez-le d’après docs/practices.md.',
   practiceShipped:
     'Cette règle de l’art vient avec le programme et reste telle quelle. Donnez un autre identifiant à la vôtre et faites-la partir de celle-là.',
+  practiceInUse: 'Une autre règle de l’art part de celle-ci. Faites-la d’abord partir d’une autre.',
 };

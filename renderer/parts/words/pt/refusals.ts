@@ -64,4 +64,5 @@ export const refusals: typeof french = {
     'Este ficheiro ainda não é uma regra de boa prática inteira. Use um ficheiro escrito por este programa, ou corrija-o segundo docs/practices.md.',
   practiceShipped:
     'Esta regra de boa prática vem com o programa e fica como está. Dê outro identificador à sua e baseie-a naquela.',
+  practiceInUse: 'Outra regra de boa prática baseia-se nesta. Baseie-a primeiro noutra.',
 };
