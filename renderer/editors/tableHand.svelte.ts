@@ -1,9 +1,10 @@
 import type { RecordPath } from '../../core/base/recordPath.ts';
 import type { Folder } from '../state/folder.svelte.ts';
 import { rangeOf, within, type RowRange } from '../state/rowEdits/range.ts';
-import { rowPath, rowsAt, shownInRow, type Rows } from '../state/rows.ts';
+import { rowPath, shownInRow, type Rows } from '../state/rows.ts';
 import { liesIn } from '../state/selection.ts';
 import { rowsOf, type TableShape } from './chapter.ts';
+import { RowSights } from './rowSights.svelte.ts';
 
 interface Held {
   readonly folder: Folder;
@@ -20,14 +21,13 @@ export class TableHand {
   place = $state<number | undefined>();
   /** The row from which marking began. */
   anchor = $state<number | undefined>();
+  readonly sights: RowSights;
   readonly #held: () => Held;
-  readonly #count;
 
   /** To be made while a component starts, which it lives and ends with. */
   constructor(held: () => Held) {
     this.#held = held;
-    // Most edits leave the number of rows alone: rows that ask for it are not asked again.
-    this.#count = $derived(rowsAt(held().folder.desk, held().list).length);
+    this.sights = new RowSights(held);
   }
 
   get rows(): Rows {
@@ -38,7 +38,7 @@ export class TableHand {
 
   /** Rows of the record; the waiting row stands at this position unless it is inserted. */
   get count(): number {
-    return this.#count;
+    return this.sights.count;
   }
 
   get waiting(): number {

@@ -29,6 +29,7 @@ export class Folder {
   /** What is shown while an edge is held: no step yet, and nothing of it is saved. */
   #lifted = $state.raw<Desk | undefined>();
 
+  #hearers: readonly ((desk: Desk) => void)[] = [];
   #good: WellModel = resolveWell({ schemaVersion: 1 });
   readonly #resolved;
 
@@ -55,6 +56,15 @@ export class Folder {
     return this.#resolved.defect;
   }
 
+  /**
+   * Calls each time that another desk lies here, before anything is shown of it; gives what ends
+   * that. Who shows parts of the desk learns so which of them to show anew.
+   */
+  onDesk(hearer: (desk: Desk) => void): () => void {
+    this.#hearers = [...this.#hearers, hearer];
+    return () => (this.#hearers = this.#hearers.filter((other) => other !== hearer));
+  }
+
   get canUndo(): boolean {
     return this.#history.past !== undefined;
   }
@@ -72,7 +82,7 @@ export class Folder {
 
   /** Shows what a change would make of the last step; without a change, that step again. */
   lift(change?: (desk: Desk) => Desk) {
-    this.#lifted = change && !this.readOnly ? change(this.#history.present) : undefined;
+    this.#lay(this.#history, change && !this.readOnly ? change(this.#history.present) : undefined);
   }
 
   /** Ends a run of steps that count as one. */
@@ -104,6 +114,12 @@ export class Folder {
     }
   }
 
+  #lay(history: History<Desk>, lifted?: Desk) {
+    this.#history = history;
+    this.#lifted = lifted;
+    for (const hearer of this.#hearers) hearer(this.desk);
+  }
+
   #jump(kind: Move['kind'], next: History<Desk>) {
     this.#move(kind, next);
     this.turn += 1;
@@ -111,16 +127,14 @@ export class Folder {
 
   #move(kind: Move['kind'], next: History<Desk>) {
     const before = this.#history.present;
-    this.#history = next;
-    this.#lifted = undefined;
+    this.#lay(next);
     if (next.present !== before) this.saving.moved(kind, before, next.present);
   }
 
   /** Another window's work is a step here too; the text under the hand stays unless that changed. */
   #takeIn(desk: Desk) {
     const changes = diff(this.#history.present, desk);
-    this.#history = push(this.#history, desk);
-    this.#lifted = undefined;
+    this.#lay(push(this.#history, desk));
     if (changes.some((one) => liesIn(this.writing, writePath(placeOf(one))))) this.turn += 1;
   }
 }
