@@ -1,6 +1,7 @@
 import { englishCasing } from './englishCasing.ts';
 import { englishCover } from './englishCover.ts';
 import { englishService } from './englishService.ts';
+import { englishServiceWords } from './englishServiceWords.ts';
 import { englishMissing } from './englishMissing.ts';
 import { englishAnnulus } from './englishAnnulus.ts';
 import { englishGround } from './englishGround.ts';
@@ -34,6 +35,7 @@ export const english: CatalogueTexts = {
     screen: 'screen',
     plain: 'plain pipe',
     reducer: 'reducer',
+    ...englishServiceWords,
   },
   missing: englishMissing,
   sources: {

@@ -1,6 +1,7 @@
 import { frenchCasing } from './frenchCasing.ts';
 import { frenchCover } from './frenchCover.ts';
 import { frenchService } from './frenchService.ts';
+import { frenchServiceWords } from './frenchServiceWords.ts';
 import { frenchMissing } from './frenchMissing.ts';
 import { frenchAnnulus } from './frenchAnnulus.ts';
 import { frenchGround } from './frenchGround.ts';
@@ -34,6 +35,7 @@ export const french: CatalogueTexts = {
     screen: 'crépine',
     plain: 'tube plein',
     reducer: 'réduction',
+    ...frenchServiceWords,
   },
   missing: frenchMissing,
   sources: {

@@ -2,4 +2,11 @@ import type { serviceCodes } from '../rules/service/codes.ts';
 import type { FindingText } from './texts.ts';
 
 /** The site, the work and the handover. */
-export const frenchService: Readonly<Record<keyof typeof serviceCodes, FindingText>> = {};
+export const frenchService: Readonly<Record<keyof typeof serviceCodes, FindingText>> = {
+  'dates.order': {
+    title: 'Dates dans le désordre',
+    sentence: '{later} ({laterOn}) précède {earlier} ({earlierOn}).',
+    why: 'Un site est convenu, puis le forage exécuté et terminé ; seul un trou terminé se développe, s’essaie et se réceptionne : l’une des deux dates est fausse.',
+    todo: 'Comparer les deux dates avec le carnet de chantier et corriger celle qui est fausse.',
+  },
+};

@@ -1,6 +1,7 @@
 import { portugueseCasing } from './portugueseCasing.ts';
 import { portugueseCover } from './portugueseCover.ts';
 import { portugueseService } from './portugueseService.ts';
+import { portugueseServiceWords } from './portugueseServiceWords.ts';
 import { portugueseMissing } from './portugueseMissing.ts';
 import { portugueseAnnulus } from './portugueseAnnulus.ts';
 import { portugueseGround } from './portugueseGround.ts';
@@ -34,6 +35,7 @@ export const portuguese: CatalogueTexts = {
     screen: 'tubo-ralo',
     plain: 'tubo liso',
     reducer: 'redução',
+    ...portugueseServiceWords,
   },
   missing: portugueseMissing,
   sources: {

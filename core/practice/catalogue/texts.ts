@@ -3,6 +3,7 @@ import type { ComponentKind } from '../../record/strings.ts';
 import type { ModelFindingCode } from '../../model/findings.ts';
 import type { MissingWhat } from '../rules/missing.ts';
 import type { RuleCode } from '../rules/ruleCodes.ts';
+import type { ServiceWord } from '../rules/service/words.ts';
 
 /** Every code that the catalogue must have a text for. */
 export type FindingCode = ModelFindingCode | RuleCode;
@@ -26,7 +27,7 @@ export interface FindingText {
 export interface CatalogueTexts {
   readonly findings: Readonly<Record<FindingCode, FindingText>>;
   /** Words for the values that are kinds. */
-  readonly words: Readonly<Record<FillKind | ComponentKind, string>>;
+  readonly words: Readonly<Record<FillKind | ComponentKind | ServiceWord, string>>;
   /** What a rule would need in order to judge, as in a list. */
   readonly missing: Readonly<Record<MissingWhat, string>>;
   /** Where a finding comes from. */

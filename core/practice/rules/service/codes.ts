@@ -1,2 +1,4 @@
 /** Rules on the site, the work and the handover: the values that a sentence names. */
-export const serviceCodes = {} as const satisfies Record<string, readonly string[]>;
+export const serviceCodes = {
+  'dates.order': ['earlier', 'earlierOn', 'later', 'laterOn'],
+} as const satisfies Record<string, readonly string[]>;

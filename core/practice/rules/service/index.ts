@@ -1,3 +1,4 @@
 import type { Rule } from '../rule.ts';
+import { datesOrder } from './datesOrder.ts';
 
-export const serviceRules: readonly Rule[] = [];
+export const serviceRules: readonly Rule[] = [datesOrder];
