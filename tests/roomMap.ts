@@ -148,6 +148,12 @@ export const rooms: readonly Room[] = [
     world: 'page',
   },
   {
+    room: 'renderer/completion',
+    doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/editors'],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  {
     room: 'renderer/archive',
     doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/host'],
     packages: ['svelte', 'd3'],

@@ -1,5 +1,6 @@
 import type { RecordPath } from '../../core/base/recordPath.ts';
 import type { WellModel } from '../../core/model/wellModel.ts';
+import type { WellRecord } from '../../core/record/schema.ts';
 import type { Rows } from '../state/rows.ts';
 import type { Starts } from '../state/field.ts';
 import type { EntryField } from './fields/entryField.ts';
@@ -58,7 +59,28 @@ export interface PhotosBlock {
   readonly kind: 'photos';
 }
 
-export type Block = FormBlock | TableBlock | StackBlock | PhotosBlock;
+/** What computed parts of a chapter are called; they are shown by whoever mounts the editor. */
+export type ViewId = 'proposals' | 'pours' | 'quantities' | 'differences';
+
+export interface ViewBlock {
+  readonly kind: 'view';
+  readonly view: ViewId;
+}
+
+/** A part of a chapter that stands folded until it is wanted, so that nobody has to walk past it. */
+export interface FoldBlock {
+  readonly kind: 'fold';
+  readonly heading: string;
+  /** Whether the record has anything to show in it; always where absent. */
+  readonly isThere?: (record: WellRecord) => boolean;
+  /** Whether it stands open to begin with. */
+  readonly isOpen?: (record: WellRecord) => boolean;
+  /** Whether a path of the record is shown in it, which opens it when the path is asked for. */
+  readonly holds: (path: RecordPath) => boolean;
+  readonly blocks: readonly (FormBlock | TableBlock | ViewBlock)[];
+}
+
+export type Block = FormBlock | TableBlock | StackBlock | PhotosBlock | FoldBlock;
 
 export const chapterIds = [
   'well',

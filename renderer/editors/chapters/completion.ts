@@ -6,12 +6,13 @@ import type { WellModel } from '../../../core/model/wellModel.ts';
 import type { Starts } from '../../state/field.ts';
 import { speech } from '../../state/language.svelte.ts';
 import { fieldWords as f, say, sheetWords } from '../../parts/words.ts';
-import type { Block, FormBlock, StackBlock, TableBlock } from '../chapter.ts';
+import type { Block, FoldBlock, FormBlock, StackBlock, TableBlock } from '../chapter.ts';
 import { choiceField, flagField } from '../fields/choice.ts';
 import { numbersField } from '../fields/list.ts';
 import { dayField } from '../fields/moment.ts';
 import { amountField, countField, depthField, numberField } from '../fields/number.ts';
 import { textField } from '../fields/text.ts';
+import { layingOut } from './layingOut.ts';
 import { settingFields } from './setting.ts';
 import { fromWhereItEnded, likeTheLast } from './starts.ts';
 
@@ -146,4 +147,26 @@ const headworks = (): FormBlock => ({
   ],
 });
 
-export const completionBlocks = (): readonly Block[] => [strings(), annulus(), headworks()];
+const pours = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.layingOut.pours.title,
+  isThere: ({ annulus = [] }) => annulus.length > 0,
+  holds: (path) => /^annulus\[\d+\]\.pours/.test(path),
+  blocks: [{ kind: 'view', view: 'pours' }],
+});
+
+const quantities = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.layingOut.quantities.title,
+  holds: () => false,
+  blocks: [{ kind: 'view', view: 'quantities' }],
+});
+
+export const completionBlocks = (): readonly Block[] => [
+  layingOut(),
+  strings(),
+  annulus(),
+  pours(),
+  headworks(),
+  quantities(),
+];

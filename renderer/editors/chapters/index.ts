@@ -27,6 +27,7 @@ const chapterOf: Readonly<Record<string, ChapterId>> = {
   samples: 'ground',
   log: 'ground',
   strikes: 'ground',
+  layingOut: 'completion',
   strings: 'completion',
   annulus: 'completion',
   headworks: 'completion',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chapterIds, type Block } from '../../../renderer/editors/chapter.ts';
+import { chapterIds, type Block, type ViewBlock } from '../../../renderer/editors/chapter.ts';
 import { chapterFor, chapters } from '../../../renderer/editors/chapters/index.ts';
 import type { EntryField } from '../../../renderer/editors/fields/entryField.ts';
 import { wellRecord } from '../../../core/record/schema.ts';
@@ -30,13 +30,14 @@ function schemaAt(path: string): Shape | undefined {
 }
 
 /** Fields of a block by the places that they write to. */
-function placesOf(block: Block): { path: string; field: EntryField }[] {
+function placesOf(block: Block | ViewBlock): { path: string; field: EntryField }[] {
   const at = (base: string, fields: readonly EntryField[]) =>
     fields.map((field) => {
       const path = [base, field.at ?? field.name].filter(Boolean).join('.');
       return { path, field };
     });
-  if (block.kind === 'photos') return [];
+  if (block.kind === 'photos' || block.kind === 'view') return [];
+  if (block.kind === 'fold') return block.blocks.flatMap(placesOf);
   if (block.kind === 'form') return at(block.base, block.fields);
   if (block.kind === 'table') return at(block.list, [...block.columns, ...block.more]);
   const { list, inner: name, fields, table } = block;

@@ -183,4 +183,10 @@ export const fields = {
   fullName: 'Name in full',
   organisation: 'For',
   on: 'On',
+  designRate: 'Rate that it is to give',
+  drySeasonLevel: 'Water level in the dry season',
+  drawdown: 'Drawdown at that rate',
+  stickUp: 'Casing above ground',
+  sitePipes: 'Pipes on site',
+  pipeLabel: 'Mark on the pipe',
 };

@@ -4,6 +4,7 @@ import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { hands } from './hands.ts';
+import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
 import { photos } from './photos.ts';
 import { reading } from './reading.ts';
@@ -26,6 +27,7 @@ export const english = {
   entry,
   hands,
   codes,
+  layingOut,
   look,
   photos,
   reading,

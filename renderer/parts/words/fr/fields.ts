@@ -185,4 +185,10 @@ export const fields: FieldWords = {
   fullName: 'Nom complet',
   organisation: 'Pour',
   on: 'Le',
+  designRate: 'Débit à fournir',
+  drySeasonLevel: 'Niveau d’eau en saison sèche',
+  drawdown: 'Rabattement à ce débit',
+  stickUp: 'Tubage hors sol',
+  sitePipes: 'Tubes sur le chantier',
+  pipeLabel: 'Marque sur le tube',
 };

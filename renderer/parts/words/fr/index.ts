@@ -5,6 +5,7 @@ import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { hands } from './hands.ts';
+import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
 import { photos } from './photos.ts';
 import { reading } from './reading.ts';
@@ -23,6 +24,7 @@ export const french: InterfaceWords = {
   findings,
   folder,
   hands,
+  layingOut,
   look,
   photos,
   reading,

@@ -185,4 +185,10 @@ export const fields: FieldWords = {
   fullName: 'Nome completo',
   organisation: 'Por',
   on: 'Em',
+  designRate: 'Caudal a fornecer',
+  drySeasonLevel: 'Nível da água na época seca',
+  drawdown: 'Rebaixamento a esse caudal',
+  stickUp: 'Tubo acima do solo',
+  sitePipes: 'Tubos na obra',
+  pipeLabel: 'Marca no tubo',
 };

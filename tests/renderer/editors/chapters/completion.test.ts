@@ -1,7 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { resolveWell } from '../../../../core/model/resolveWell.ts';
 import type { WellRecord } from '../../../../core/record/schema.ts';
-import type { StackBlock } from '../../../../renderer/editors/chapter.ts';
 import { completionBlocks } from '../../../../renderer/editors/chapters/completion.ts';
 import { speech } from '../../../../renderer/state/language.svelte.ts';
 
@@ -18,7 +17,7 @@ const record: WellRecord = {
 const model = resolveWell(record);
 
 function stands(path: string): string | undefined {
-  const [strings] = completionBlocks() as readonly StackBlock[];
+  const strings = completionBlocks().find((block) => block.kind === 'stack');
   return strings!.table.computed?.text(model, path);
 }
 

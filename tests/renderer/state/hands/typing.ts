@@ -20,7 +20,7 @@ function placesOf(record: WellRecord): Place[] {
     if (block.kind === 'form') return block.fields.map((field) => ({ base: block.base, field }));
     if (block.kind === 'stack')
       return rowsOf(block.list).flatMap((base) => block.fields.map((field) => ({ base, field })));
-    if (block.kind === 'photos') return [];
+    if (block.kind === 'photos' || block.kind === 'fold') return [];
     const fields = [...block.columns, ...block.more];
     return rowsOf(block.list).flatMap((base) => fields.map((field) => ({ base, field })));
   });
