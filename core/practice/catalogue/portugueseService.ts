@@ -9,4 +9,11 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     why: 'O local é acordado, depois o furo é executado e terminado; só um furo terminado se desenvolve, se ensaia e se recebe: uma das duas datas está errada.',
     todo: 'Comparar as duas datas com o caderno de campo e corrigir a que está errada.',
   },
+  'samples.sparse': {
+    title: 'Metros sem amostra',
+    sentence:
+      '{bareM} m do furo estão sem amostra, os primeiros de {fromM} m a {toM} m; pede-se uma a cada {eachM} m.',
+    why: 'Uma camada que ninguém expôs pode escapar, e o tubo-ralo e os selos colocam-se pelas amostras.',
+    todo: 'Escrever as amostras colhidas; onde nada subiu, dizê-lo no perfil, e não pôr ali tubo-ralo nem selo por palpite.',
+  },
 };

@@ -1,4 +1,5 @@
 /** Rules on the site, the work and the handover: the values that a sentence names. */
 export const serviceCodes = {
   'dates.order': ['earlier', 'earlierOn', 'later', 'laterOn'],
+  'samples.sparse': ['bareM', 'eachM'],
 } as const satisfies Record<string, readonly string[]>;
