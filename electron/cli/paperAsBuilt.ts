@@ -84,8 +84,8 @@ function picturesOf({ record, calledBy, pictures }: WellToPrint, world: World) {
 }
 
 function printAll(wanted: Wanted, world: World): Result<ExitCode> {
-  const { paper, language, target, wells } = wanted;
-  const common = { paper, language, fonts: readFonts(), madeAt: world.now() };
+  const { paper, language, target, wells, own } = wanted;
+  const common = { paper, language, fonts: readFonts(), madeAt: world.now(), own };
   const names = uniqueNames(wells.map((well) => sheetName(well, wanted)));
   let erring = false;
   for (const [at, well] of wells.entries()) {

@@ -1,8 +1,10 @@
 import path from 'node:path';
 import { ok, type Result } from '../../core/base/result.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
+import type { PracticeFile } from '../../core/practice/practice.ts';
 import type { Trouble } from '../../core/record/trouble.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import { ownPracticeFiles } from '../service/ownPractices.ts';
 import { photoImages } from '../service/photoImages.ts';
 import { storedWell } from '../service/stored.ts';
 import type { Archive } from '../archive/archive.ts';
@@ -25,6 +27,8 @@ export interface WellToPrint {
 /** Wells with what they lie in, which stays open until all is printed. */
 export interface WellsToPrint {
   readonly wells: readonly WellToPrint[];
+  /** Practices of the user in the archive; none beside a record in a file of its own. */
+  readonly own: readonly PracticeFile[];
   close(): void;
 }
 
@@ -79,7 +83,7 @@ function wellInRecord(file: string, world: World): Result<WellsToPrint> {
   const read = readRecordFile(file, world);
   if (!read.ok) return read;
   const calledBy = path.basename(file);
-  return ok({ wells: [{ ...read.value, calledBy }], close: () => undefined });
+  return ok({ wells: [{ ...read.value, calledBy }], own: [], close: () => undefined });
 }
 
 /** The wells that a file holds, be it an archive or one record. */
@@ -91,7 +95,8 @@ export function wellsToPrint(file: string, choice: Choice, world: World): Result
   if (!opened.ok) return opened;
   const archive = opened.value;
   const wells = openWells(archive, choice, world);
-  if (wells.ok) return ok({ wells: wells.value, close: () => archive.close() });
+  const own = ownPracticeFiles(archive.practices);
+  if (wells.ok) return ok({ wells: wells.value, own, close: () => archive.close() });
   archive.close();
   return wells;
 }

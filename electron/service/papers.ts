@@ -2,6 +2,7 @@ import type { Language } from '../../core/base/language.ts';
 import { ok } from '../../core/base/result.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { reads, type Handlers, type ServiceParts } from './handlers.ts';
+import { ownPracticeFiles } from './ownPractices.ts';
 import { photoImages } from './photoImages.ts';
 import { makeAsBuilt } from './sheet.ts';
 import { storedWell } from './stored.ts';
@@ -38,7 +39,8 @@ export function papersHandlers({ archive, fonts, clock }: ServiceParts): Handler
       const pictures = photoImages(archive, record);
       if (!pictures.ok) return pictures;
       const images = pictures.value;
-      const made = { paper, language, fonts, madeAt: clock(), revision, images };
+      const own = ownPracticeFiles(archive.practices);
+      const made = { paper, language, fonts, madeAt: clock(), revision, images, own };
       const sheet = makeAsBuilt(record, made);
       return ok({
         fileName: paperFileName(record, paper, revision, language),

@@ -3,6 +3,9 @@ import type { Finding } from '../../core/base/finding.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
+import { practiceOf } from '../../core/practice/choosePractice.ts';
+import { judgeWell } from '../../core/practice/judgeWell.ts';
+import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import { paintPdf } from '../../core/paint/pdf/paintPdf.ts';
 import { fontFaces } from '../../core/paint/svg/fontFaces.ts';
@@ -21,6 +24,8 @@ export interface SheetOptions {
   readonly madeAt: string;
   /** Revision of the record in the archive, from 1; absent for a loose file. */
   readonly revision?: number;
+  /** Practices of the user, that the record may name. */
+  readonly own?: readonly PracticeFile[];
   /** Pictures that are at hand, by hash. */
   readonly images?: PhotoImages;
 }
@@ -28,6 +33,7 @@ export interface SheetOptions {
 /** A finished paper and the files that can be made of it. */
 export interface Sheet {
   readonly drawing: Drawing;
+  /** The model's and those of the rules. */
   readonly findings: readonly Finding[];
   /** All pages in one PDF. */
   pdf(): Uint8Array;
@@ -36,15 +42,15 @@ export interface Sheet {
 }
 
 /**
- * 32 hexadecimal digits: the same for the same record, paper, language, revision and pictures at
- * hand, and for no other. English is not named, so that its papers keep the ids that they had.
+ * 32 hexadecimal digits: the same for the same record, practice, paper, language, revision and
+ * pictures at hand, and for no other. English is not named, so that its papers keep the ids that they had.
  */
-function paperIdOf(record: WellRecord, options: SheetOptions): string {
+function paperIdOf(record: WellRecord, practice: Practice, options: SheetOptions): string {
   const { paper, revision, language = 'en', images = {} } = options;
   const kind = language === 'en' ? paper : `${paper} ${language}`;
   const pictures = printedHashes(record).filter((hash) => hash in images);
   const shown = pictures.length === 0 ? [] : [pictures];
-  const named = JSON.stringify([record, 'asBuilt', kind, revision ?? null, ...shown]);
+  const named = JSON.stringify([record, practice, 'asBuilt', kind, revision ?? null, ...shown]);
   return sha256Hex(named).slice(0, 32);
 }
 
@@ -59,20 +65,22 @@ function styleSheetOf({ files }: ShippedFonts): string {
 
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
-  const { paper, language = 'en', fonts, madeAt, revision, images = {} } = options;
+  const { paper, language = 'en', fonts, madeAt, revision, own, images = {} } = options;
   const model = resolveWell(record);
+  const judgement = judgeWell(record, model, practiceOf(record, own));
   const drawing = drawAsBuilt(record, model, {
     paper,
     language,
     fonts: fonts.metrics,
     madeAt,
     images,
-    paperId: paperIdOf(record, options),
+    judgement,
+    paperId: paperIdOf(record, judgement.practice, options),
     ...(revision === undefined ? {} : { revision }),
   });
   return {
     drawing,
-    findings: model.findings,
+    findings: [...model.findings, ...judgement.findings],
     pdf: () => paintPdf(drawing, fonts.files),
     svg: (page) => paintSvg(drawing, page - 1, styleSheetOf(fonts)),
   };

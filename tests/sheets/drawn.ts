@@ -5,6 +5,8 @@ import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import type { SheetWords } from '../../core/drawing/words/words.ts';
+import { practiceOf } from '../../core/practice/choosePractice.ts';
+import { judgeWell } from '../../core/practice/judgeWell.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import type { WellModel } from '../../core/model/wellModel.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
@@ -40,6 +42,7 @@ export function drawSheet(
     paperId: '0123456789abcdef0123456789abcdef',
     revision: 3,
     images,
+    judgement: judgeWell(record, model, practiceOf(record)),
   });
   return { record, model, paper: papers[name], drawing, words: sheetWordsIn(language) };
 }

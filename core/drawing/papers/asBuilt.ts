@@ -13,7 +13,7 @@ import { drawParticularsPage } from './asBuilt/particularsPage.ts';
 import { hasOwnPage, type Plan } from './asBuilt/page.ts';
 import { drawPhotoPage, photoPages } from './asBuilt/photoPages.ts';
 import { planSheet } from './asBuilt/plan.ts';
-import type { SheetInput } from './asBuilt/sheetInput.ts';
+import type { SheetInput, ShownJudgement } from './asBuilt/sheetInput.ts';
 import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
 import { drawWellPage } from './asBuilt/wellPage.ts';
 
@@ -28,6 +28,8 @@ export interface AsBuiltOptions {
   readonly paperId: string;
   /** Revision of the record in the archive, from 1; absent for a loose file. */
   readonly revision?: number;
+  /** The well judged by its practice: its findings stand beside the model's. */
+  readonly judgement?: ShownJudgement;
   /** Pictures by hash; a photo whose picture is not among them has an empty frame. */
   readonly images?: PhotoImages;
   /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
@@ -36,14 +38,18 @@ export interface AsBuiltOptions {
   readonly memory?: Memory;
 }
 
-type Basis = Pick<AsBuiltOptions, 'paper' | 'fonts' | 'language' | 'images' | 'memory'>;
+type Basis = Pick<
+  AsBuiltOptions,
+  'paper' | 'fonts' | 'language' | 'images' | 'judgement' | 'memory'
+>;
 
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
-  const { fonts, memory, images = {} } = options;
+  const { fonts, memory, judgement, images = {} } = options;
   const words = sheetWordsIn(options.language ?? 'en');
   const kit: Kit = { fonts, words, ...(memory && { memory }) };
   const shared = memory?.share('model', model) ?? model;
-  return { record, model: shared, kit, paper: papers[options.paper], images };
+  const judged = judgement && { judgement };
+  return { record, model: shared, kit, paper: papers[options.paper], images, ...judged };
 }
 
 /** Pages and scale of the as-built sheet of a well: handed back, a sheet keeps them. */

@@ -248,6 +248,7 @@ export const english: SheetWords = {
   continuedFrom: 'goes on from sheet',
   findings: 'Findings that remain',
   moreFindings: 'more; see the record',
+  judgedBy: 'Judged by',
   notes: 'Notes',
   photos: {
     title: 'Photos',

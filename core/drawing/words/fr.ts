@@ -204,6 +204,7 @@ export const french: SheetWords = {
   continuedFrom: 'suite de la feuille',
   findings: 'Constats qui demeurent',
   moreFindings: 'de plus ; voir la fiche',
+  judgedBy: 'Jugé selon',
   notes: 'Remarques',
   photos: {
     title: 'Photos',

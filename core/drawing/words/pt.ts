@@ -200,6 +200,7 @@ export const portuguese: SheetWords = {
   continuedFrom: 'continuação da folha',
   findings: 'Observações por resolver',
   moreFindings: 'a mais; ver a ficha',
+  judgedBy: 'Avaliado segundo',
   notes: 'Notas',
   photos: {
     title: 'Fotografias',

@@ -167,6 +167,8 @@ export interface SheetWords {
   readonly continuedFrom: string;
   readonly findings: string;
   readonly moreFindings: string;
+  /** Before the name of the practice that the well is judged by. */
+  readonly judgedBy: string;
   readonly notes: string;
   /** `cut` stands behind an ellipsis; `missing` in the frame of a picture that is not at hand. */
   readonly photos: Readonly<Record<'title' | 'photo' | 'missing' | 'cut', string>>;

@@ -1,16 +1,18 @@
 import type { Finding } from '../../../base/finding.ts';
 import { sayFinding } from '../../../practice/catalogue.ts';
+import type { Practice } from '../../../practice/practice.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import { describeStratum } from '../../describe.ts';
 import type { Item } from '../../items.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 import { layLegend } from '../../parts/legend.ts';
 import { layNotes, type Note } from '../../parts/notesBlock.ts';
-import type { Block } from '../../parts/block.ts';
-import { solid } from '../../pens.ts';
+import { blockPad, type Block } from '../../parts/block.ts';
+import { lineHeight, solid } from '../../pens.ts';
 import { line } from '../../shapes.ts';
 import { rangeFigure } from '../../figures.ts';
 import { again, type Kit } from '../../kit.ts';
+import { baseline, letter } from '../../letters.ts';
 import { lasting, particularsOf, quantitiesOf, tallyOf } from './blockParts.ts';
 import type { SheetInput } from './sheetInput.ts';
 
@@ -78,6 +80,8 @@ export function layBand(input: SheetInput, width: PaperMm, withParticulars: bool
 interface Said {
   readonly notes: string | undefined;
   readonly findings: readonly Finding[];
+  /** The practice with its version; absent where nobody judged. */
+  readonly judgedBy: string | undefined;
 }
 
 /** Findings that remain, most severe first. */
@@ -105,6 +109,21 @@ function ownNotes(kit: Kit, { notes }: Said, cut: readonly Stratum[]): Note[] {
   ];
 }
 
+/** Says at the right of a block's title by what the well was judged; on a line alone under none. */
+function aside(kit: Kit, judgedBy: string, body: Block, width: PaperMm): Block {
+  const alone = body.height === 0;
+  return {
+    height: alone ? lineHeight('small') + blockPad : body.height,
+    draw: (x, y) => [
+      ...letter(kit, judgedBy, alone ? x : x + width, y + baseline('small') + 0.2, {
+        anchor: alone ? 'start' : 'end',
+        widest: alone ? width : width * 0.75,
+      }),
+      ...body.draw(x, y),
+    ],
+  };
+}
+
 function laySaid(
   kit: Kit,
   said: Said,
@@ -119,23 +138,44 @@ function laySaid(
   const left = inside - (layOwn(0)?.height ?? 0);
   const findings = layNotes(kit, kit.words.findings, findingNotes(kit, said), inner, left);
   const notes = layOwn(inside - (findings?.height ?? 0));
-  if (!findings && !notes) return undefined;
-  return beside([{ ...stacked([findings, notes]), width }], width);
+  const { judgedBy } = said;
+  if (!findings && !notes && judgedBy === undefined) return undefined;
+  const body = stacked([findings, notes]);
+  return beside(
+    [{ ...(judgedBy === undefined ? body : aside(kit, judgedBy, body, inner)), width }],
+    width,
+  );
 }
 
 const remarks = lasting(laySaid);
+
+function findingsOf({ model, judgement }: SheetInput): Finding[] {
+  const all = [...model.findings, ...(judgement?.findings ?? [])];
+  return all.filter(({ severity }) => severity !== 'note');
+}
+
+/** Whether more is to be said than by what the well was judged. */
+export function hasRemarks(input: SheetInput): boolean {
+  return Boolean(input.record.notes) || findingsOf(input).length > 0;
+}
+
+function nameOf({ words }: Kit, { name, version }: Practice): string {
+  return `${words.judgedBy}${words.colon} ${name[words.language]} ${version}`;
+}
 
 /**
  * Findings and notes across a width, no higher than the room; a title and a line of each stand in
  * any case, so that what is left out is counted.
  */
 export function layRemarks(
-  { kit, record, model }: SheetInput,
+  input: SheetInput,
   cut: readonly Stratum[],
   width: PaperMm,
   room: PaperMm,
 ): Block | undefined {
-  const said = { notes: record.notes, findings: model.findings };
+  const { kit, record, judgement } = input;
+  const judgedBy = judgement && nameOf(kit, judgement.practice);
+  const said = { notes: record.notes, findings: findingsOf(input), judgedBy };
   return again(kit, 'remarks', remarks, said, cut, width, room);
 }
 

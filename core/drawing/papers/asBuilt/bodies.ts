@@ -3,7 +3,7 @@ import { headHeight } from '../../parts/columns.ts';
 import { marksHeight } from '../../parts/markBoxes.ts';
 import { scaleBarsHeight } from '../../parts/scaleBars.ts';
 import { titleBlockHeight } from '../../parts/titleBlock.ts';
-import { layBand, layRemarks } from './blocks.ts';
+import { hasRemarks, layBand, layRemarks } from './blocks.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 /**
@@ -17,8 +17,8 @@ const leastRemarks: PaperMm = 12;
 
 /** Height kept under the well for findings and notes: at least a title and a line of each. */
 export function remarksKept(input: SheetInput): PaperMm {
-  const least = layRemarks(input, [], input.paper.frame.width, 0);
-  return least ? Math.max(leastRemarks, least.height) : 0;
+  const least = layRemarks(input, [], input.paper.frame.width, 0)?.height ?? 0;
+  return hasRemarks(input) ? Math.max(leastRemarks, least) : least;
 }
 
 /** Width of the drawing: all of an A4, what the title block leaves of an A3. */

@@ -1,13 +1,19 @@
 import type { WellModel } from '../../../model/wellModel.ts';
+import type { Judgement } from '../../../practice/judgeWell.ts';
 import type { WellRecord } from '../../../record/schema.ts';
 import type { Kit } from '../../kit.ts';
 import type { Paper } from '../../paper.ts';
 import type { PhotoImages } from '../../parts/photos.ts';
 
+/** What a sheet says of how the well was judged. */
+export type ShownJudgement = Pick<Judgement, 'practice' | 'findings'>;
+
 /** All that the pages of one sheet are drawn from. */
 export interface SheetInput {
   readonly record: WellRecord;
   readonly model: WellModel;
+  /** Absent where nobody judged. */
+  readonly judgement?: ShownJudgement;
   readonly kit: Kit;
   readonly paper: Paper;
   /** Pictures that are at hand; the frames of the others say so. */
