@@ -11,8 +11,12 @@ const clayKgPerL = 1.1;
 const cementGrainKgPerL = 3.15;
 
 /** Litres of neat cement slurry from a mass of cement and its water to cement ratio by mass. */
-export function slurryLitres(cementKg: number, waterCement: number): Litres {
-  return cementKg / cementGrainKgPerL + cementKg * waterCement;
+export function slurryLitres(
+  cementKg: number,
+  waterCement: number,
+  grainKgPerL = cementGrainKgPerL,
+): Litres {
+  return cementKg / grainKgPerL + cementKg * waterCement;
 }
 
 function litresOfMass(fill: AnnulusFill, massKg: number): Litres | undefined {

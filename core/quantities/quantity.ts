@@ -32,6 +32,7 @@ export const quantityKinds = {
   boreLitres: { group: 'volumes', unit: 'litres' },
   annulusZoneLitres: { group: 'volumes', unit: 'litres' },
   annulusLitres: { group: 'volumes', unit: 'litres' },
+  insideZoneLitres: { group: 'volumes', unit: 'litres' },
   casingLitres: { group: 'volumes', unit: 'litres' },
   casingWaterLitres: { group: 'volumes', unit: 'litres' },
   gravelZoneLitres: { group: 'gravel', unit: 'litres' },

@@ -1,0 +1,60 @@
+import { fromFigure, fromQuantity } from '../inputs.ts';
+import type { Missing, Quantity, QuantityId } from '../quantity.ts';
+import { eachOnce, reckon, sumOf, told, wholeOf, wholes, type Reckoned } from '../reckon.ts';
+import type { ReckonedWell } from '../reckonedWell.ts';
+import { sources } from '../sources.ts';
+import { isDrilledWet, methodMissing } from './mud.ts';
+import { holeVolume } from './volumes.ts';
+
+/** Clean water that takes the mud out of the hole, as many times as the hole holds. */
+function reckonFlush(well: ReckonedWell): Reckoned {
+  const isWet = isDrilledWet(well);
+  if (isWet === undefined) return { quantities: [], missing: [methodMissing] };
+  if (!isWet) return { quantities: [], missing: [] };
+  const { volume, missing } = holeVolume(well);
+  if (!volume) return { quantities: [], missing };
+  const times = fromFigure('n', 'flushVolumes', well.practice);
+  const flush = reckon('flushLitres', volume.value * times.value, {
+    formula: 'V = Vh · n',
+    inputs: [fromQuantity('Vh', volume), times],
+    source: sources.common,
+  });
+  return { quantities: told([flush]), missing: [] };
+}
+
+function partOf(group: Reckoned, id: QuantityId): { part?: Quantity; missing: readonly Missing[] } {
+  const part = wholeOf(group, id);
+  return part ? { part, missing: [] } : { missing: group.missing };
+}
+
+/** Litres as kilograms: what a trip carries of water. */
+function tripsFor(litres: Quantity | undefined, { practice }: ReckonedWell) {
+  if (!litres) return undefined;
+  const payload = fromFigure('P', 'payloadKg', practice);
+  return reckon('waterTrips', wholes(litres.value, payload.value), {
+    formula: 'n = ⌈V / P⌉',
+    inputs: [fromQuantity('V', litres), payload],
+    source: sources.common,
+  });
+}
+
+/** Water to fetch: for mud, flushing, grout and concrete; the whole where each part is known. */
+export function reckonWater(
+  well: ReckonedWell,
+  groups: { readonly mud: Reckoned; readonly grout: Reckoned; readonly concrete: Reckoned },
+): Reckoned {
+  const flush = reckonFlush(well);
+  const uses = [
+    partOf(groups.mud, 'mudLitres'),
+    partOf(flush, 'flushLitres'),
+    partOf(groups.grout, 'groutWaterLitres'),
+    partOf(groups.concrete, 'concreteWaterLitres'),
+  ];
+  const missing = eachOnce(uses.flatMap((use) => use.missing));
+  const whole =
+    missing.length > 0 ? undefined : sumOf('waterLitres', told(uses.map(({ part }) => part)));
+  return {
+    quantities: told([...flush.quantities, whole, tripsFor(whole, well)]),
+    missing,
+  };
+}
