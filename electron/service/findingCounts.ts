@@ -1,5 +1,11 @@
+import type { PracticeFile } from '../../core/practice/practice.ts';
 import { modelFindings } from '../../core/model/findings.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
+import { practiceOf } from '../../core/practice/choosePractice.ts';
+import { judgeWell } from '../../core/practice/judgeWell.ts';
+import { rules } from '../../core/practice/rules/index.ts';
+import { ruleCodes } from '../../core/practice/rules/ruleCodes.ts';
+import { shippedPractices } from '../../core/practice/shippedPractices.ts';
 import type { FindingCount } from '../archive/lists.ts';
 import type { FindingCounts } from '../archive/tables/sights.ts';
 import { sha256Hex } from '../seal/hash.ts';
@@ -8,16 +14,31 @@ import { readDocument } from './stored.ts';
 /** A record that cannot be read is wrong as a whole. */
 const unreadable: FindingCounts = { errors: 1, warnings: 0, notes: 0 };
 
-/** How many findings the model has about a record in any condition. */
-export function countFindings(document: unknown): FindingCounts {
+/** How many findings there are about a record in any condition: the model's and the rules'. */
+export function countFindings(document: unknown, own: readonly PracticeFile[] = []): FindingCounts {
   const reading = readDocument(document);
   if (!reading.ok) return unreadable;
-  const { findings } = resolveWell(reading.value.record);
-  const of = (weight: string) => findings.filter(({ severity }) => severity === weight).length;
+  const { record } = reading.value;
+  const model = resolveWell(record);
+  const judged = judgeWell(record, model, practiceOf(record, own));
+  const all = [...model.findings, ...judged.findings];
+  const of = (weight: string) => all.filter(({ severity }) => severity === weight).length;
   return { errors: of('error'), warnings: of('warning'), notes: of('note') };
 }
 
-/** Follows from what can be found: another program finds other things, and counts anew. */
-const number = 1 + parseInt(sha256Hex(JSON.stringify(modelFindings)).slice(0, 8), 16);
+/** What can be found by this program whatever the practice. */
+const found = JSON.stringify([
+  modelFindings,
+  ruleCodes,
+  rules.map(({ id, figures }) => [id, figures]),
+  shippedPractices,
+]);
 
-export const findingCount: FindingCount = { number, count: countFindings };
+/**
+ * Counts by the practices of the user beside those that are shipped. Its number follows from what
+ * can be found and from every practice: another program, or another figure, counts anew.
+ */
+export function findingCountBy(own: readonly PracticeFile[]): FindingCount {
+  const number = 1 + parseInt(sha256Hex(found + JSON.stringify(own)).slice(0, 8), 16);
+  return { number, count: (document) => countFindings(document, own) };
+}

@@ -3,9 +3,10 @@ import type { ListOrder, ListRow, WellFilter } from '../../core/contract/listSha
 import { mostMapped } from '../../core/contract/listShape.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { SightedWell } from '../archive/tables/lists.ts';
-import { findingCount } from './findingCounts.ts';
+import { findingCountBy } from './findingCounts.ts';
 import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
 import { matchIn } from './match.ts';
+import { ownPracticeFiles } from './ownPractices.ts';
 
 /** Wells that are gone through before a list is answered: those that were changed just now. */
 const atOnce = 10;
@@ -14,13 +15,13 @@ const eachTime = 20;
 
 const byNumber: ListOrder = { by: 'number' };
 
-function goThrough({ lists, readOnly }: Archive, most: number): Result<void> {
-  return readOnly === undefined ? lists.goThrough(findingCount, most) : ok(undefined);
-}
-
-/** In an archive that cannot be written nothing more will be gone through. */
-function left({ lists, readOnly }: Archive): Result<number> {
-  return readOnly === undefined ? lists.uncounted(findingCount.number) : ok(0);
+/** Goes through at most so many wells; gives how many are left. */
+function goThrough({ lists, practices, readOnly }: Archive, most: number): Result<number> {
+  // In an archive that cannot be written nothing more will be gone through.
+  if (readOnly !== undefined) return ok(0);
+  const count = findingCountBy(ownPracticeFiles(practices));
+  const gone = lists.goThrough(count, most);
+  return gone.ok ? lists.uncounted(count.number) : gone;
 }
 
 function withMatches(
@@ -58,15 +59,13 @@ export function listHandlers({ archive }: ServiceParts): Handlers<'list'> {
   const { lists } = archive;
   return {
     'list.find': writes(({ filter, order = byNumber, from = 0, limit = 100 }) => {
-      const gone = goThrough(archive, atOnce);
-      if (!gone.ok) return gone;
+      const uncounted = goThrough(archive, atOnce);
+      if (!uncounted.ok) return uncounted;
       const found = lists.find(filter, order, { from, limit });
       const rows = found.ok ? withMatches(archive, found.value, filter.search) : found;
       const total = lists.count(filter);
-      const uncounted = left(archive);
       if (!rows.ok) return rows;
       if (!total.ok) return total;
-      if (!uncounted.ok) return uncounted;
       return ok({ rows: rows.value, total: total.value, uncounted: uncounted.value });
     }),
     'list.rank': reads(({ filter, order = byNumber, id }) => {
@@ -77,10 +76,8 @@ export function listHandlers({ archive }: ServiceParts): Handlers<'list'> {
     'list.map': reads(({ filter }) => mapped(archive, filter)),
     'list.choices': reads(() => lists.values()),
     'list.goThrough': writes(() => {
-      const gone = goThrough(archive, eachTime);
-      if (!gone.ok) return gone;
-      const rest = left(archive);
-      return rest.ok ? ok({ left: rest.value }) : rest;
+      const left = goThrough(archive, eachTime);
+      return left.ok ? ok({ left: left.value }) : left;
     }),
   };
 }

@@ -5,6 +5,8 @@ import type { Answer, CallName, Gives, Takes } from '../../../core/contract/call
 import type { HostEvent } from '../../../core/contract/events.ts';
 import { readRecord } from '../../../core/record/read.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
+import { practiceOf } from '../../../core/practice/choosePractice.ts';
+import { judgeWell } from '../../../core/practice/judgeWell.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
 import type { Service } from '../../../electron/service/service.ts';
 import { openFresh, record as sample, valueOf } from '../archive/sample.ts';
@@ -43,7 +45,7 @@ describe('the list', () => {
     expect((await given('list.find', { filter: { findings: ['none'] } })).total).toBe(0);
   });
 
-  it('counts the findings of the example wells as the model has them', async () => {
+  it('counts the findings of the example wells as the model and the rules have them', async () => {
     const folder = path.resolve(import.meta.dirname, '../../../demo-data');
     const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
     const all = files.map((file) => JSON.parse(readFileSync(path.join(folder, file), 'utf8')));
@@ -52,12 +54,28 @@ describe('the list', () => {
     for (const one of all) {
       const reading = readRecord(one);
       if (reading.kind !== 'ok') throw new Error('not read');
-      const { findings } = resolveWell(reading.record);
+      const model = resolveWell(reading.record);
+      const judged = judgeWell(reading.record, model, practiceOf(reading.record));
+      const findings = [...model.findings, ...judged.findings];
       const row = rows.find(({ number }) => number === reading.record.identity?.number);
       const { errors, warnings, notes } = row!.findings!;
       expect(errors + warnings + notes).toBe(findings.length);
       expect(errors).toBe(findings.filter(({ severity }) => severity === 'error').length);
     }
+  });
+
+  it('counts anew once a practice of the user was made or changed', async () => {
+    await create();
+    const uncounted = async () => (await given('list.goThrough', {})).left;
+    const archive = openFresh();
+    generatedWells(30).forEach((one, at) => valueOf(archive.create(String(at), one)));
+    service = freshService(archive);
+    while ((await uncounted()) > 0);
+    const practice = { id: 'ours', version: '1', name: 'Ours', scope: 'Our wells' };
+    valueOf(
+      await service.call('practices.put', { practice: { ...practice, basedOn: 'handDrilled' } }),
+    );
+    expect((await given('list.find', { filter: {} })).uncounted).toBe(20);
   });
 
   it('follows what is typed', async () => {
