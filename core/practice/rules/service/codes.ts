@@ -2,4 +2,8 @@
 export const serviceCodes = {
   'dates.order': ['earlier', 'earlierOn', 'later', 'laterOn'],
   'samples.sparse': ['bareM', 'eachM'],
+  'pad.thin': ['built', 'least'],
+  'pad.small': ['built', 'least'],
+  'drain.short': ['built', 'least'],
+  'drain.flat': ['built', 'least'],
 } as const satisfies Record<string, readonly string[]>;

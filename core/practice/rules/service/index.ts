@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { datesOrder } from './datesOrder.ts';
 import { samplesSparse } from './samplesSparse.ts';
+import { headworksRules } from './headworks.ts';
 
-export const serviceRules: readonly Rule[] = [datesOrder, samplesSparse];
+export const serviceRules: readonly Rule[] = [datesOrder, samplesSparse, ...headworksRules];
