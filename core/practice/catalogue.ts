@@ -21,7 +21,7 @@ export function catalogueOf(language: Language): CatalogueTexts {
 }
 
 /** Values that are kinds and have a word in each language; others are the user's own words. */
-const kindValues = ['fill', 'other', 'piece', 'earlier', 'later', 'item'];
+const kindValues = ['fill', 'other', 'piece', 'earlier', 'later', 'item', 'slope'];
 
 /** A value as the sentence shows it: metres to the centimetre, millimetres to a tenth. */
 function showValue(name: string, value: string | number, language: Language): string {

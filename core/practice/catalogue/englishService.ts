@@ -40,4 +40,67 @@ export const englishService: Readonly<Record<keyof typeof serviceCodes, FindingT
     why: 'Water stands in a flat drain, which fills with silt and overflows onto the pad.',
     todo: 'Check the fall with a level or by pouring water; have the drain relaid where water stands.',
   },
+  'near.latrine': {
+    title: 'Latrine near the well',
+    sentence:
+      'A latrine lies {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'Germs from a pit travel with the groundwater towards a well that is pumped.',
+    todo: 'Measure again. Look up the local rules: the strictest that applies holds. Have it moved or closed, or site the well elsewhere; a distance that is kept proves nothing about the water.',
+  },
+  'near.septicTank': {
+    title: 'Septic tank near the well',
+    sentence:
+      'A septic tank lies {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'Tanks leak at their joints, and what leaks reaches the groundwater unfiltered.',
+    todo: 'Measure again. Look up the local rules: the strictest that applies holds. Have it moved or closed, or site the well elsewhere; a distance that is kept proves nothing about the water.',
+  },
+  'near.soakaway': {
+    title: 'Soakaway near the well',
+    sentence:
+      'A soakaway lies {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'It is made to let waste water into the ground, where the well may draw it in.',
+    todo: 'Measure again. Look up the local rules: the strictest that applies holds. Have it moved or closed, or site the well elsewhere; a distance that is kept proves nothing about the water.',
+  },
+  'near.livestock': {
+    title: 'Livestock near the well',
+    sentence:
+      'Livestock is kept {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'Dung and urine bring germs and nitrate into shallow groundwater, and animals foul the pad.',
+    todo: 'Measure again. Look up the local rules: the strictest that applies holds. Have it moved or closed, or site the well elsewhere; a distance that is kept proves nothing about the water.',
+  },
+  'near.graveyard': {
+    title: 'Graveyard near the well',
+    sentence:
+      'A graveyard lies {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'What decays in graves seeps down with the rain for many years.',
+    todo: 'Measure again. Look up the local rules: the strictest that applies holds. Site the well elsewhere, uphill of it; a distance that is kept proves nothing about the water.',
+  },
+  'near.wasteDump': {
+    title: 'Waste dump near the well',
+    sentence:
+      'A waste dump lies {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'Rain washes salts, metals and germs out of waste, and nobody knows all that was thrown there.',
+    todo: 'Measure again. Look up the local rules: the strictest that applies holds. Have it moved or closed, or site the well elsewhere; a distance that is kept proves nothing about the water.',
+  },
+  'near.fuel': {
+    title: 'Fuel or chemicals near the well',
+    sentence:
+      'A store of fuel or chemicals lies {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'A little fuel or pesticide spoils much water, and the ground does not filter it out.',
+    todo: 'Measure again. Look up the local rules: the strictest that applies holds. Have it moved or closed, or site the well elsewhere; a distance that is kept proves nothing about the water.',
+  },
+  'near.openWater': {
+    title: 'Open water near the well',
+    sentence:
+      'Open water lies {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'A stream or pond may flood the well, and a well beside it draws surface water in.',
+    todo: 'Measure again at high water. Look up the local rules: the strictest that applies holds. Raise pad and casing above the highest flood, or site the well elsewhere.',
+  },
+  'near.building': {
+    title: 'Building near the well',
+    sentence:
+      'A building lies {distance} m from the well, {slope}; at least {limit} m is asked for.',
+    why: 'Its roof and waste water run towards the well, and no rig gets to the well any more.',
+    todo: 'Measure again. Look up the local rules: the strictest that applies holds. Lead roof and waste water away from the well, and keep a way open for a rig.',
+  },
 };

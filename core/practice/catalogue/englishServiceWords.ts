@@ -13,4 +13,8 @@ export const englishServiceWords: Readonly<Record<ServiceWord, string>> = {
   headworksBuilt: 'the building of the headworks',
   pumpSet: 'the setting of the pump',
   signed: 'the signature',
+  uphill: 'uphill of it',
+  level: 'on a level with it',
+  downhill: 'downhill of it',
+  slopeUnknown: 'uphill or downhill not recorded',
 };

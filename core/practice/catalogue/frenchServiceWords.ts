@@ -13,4 +13,8 @@ export const frenchServiceWords: Readonly<Record<ServiceWord, string>> = {
   headworksBuilt: 'la construction des aménagements de surface',
   pumpSet: 'la pose de la pompe',
   signed: 'la signature',
+  uphill: 'en amont',
+  level: 'au même niveau',
+  downhill: 'en aval',
+  slopeUnknown: 'amont ou aval non relevé',
 };

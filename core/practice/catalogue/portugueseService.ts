@@ -40,4 +40,62 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     why: 'A água fica parada numa vala plana, que se enche de lodo e transborda para a laje.',
     todo: 'Verificar a inclinação com um nível ou vertendo água; mandar refazer a vala onde a água fica parada.',
   },
+  'near.latrine': {
+    title: 'Latrina perto do furo',
+    sentence: 'Uma latrina está a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'Os germes de uma fossa viajam com a água subterrânea para um furo em bombagem.',
+    todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Mandar mudá-la ou fechá-la, ou escolher outro local; uma distância cumprida nada prova sobre a água.',
+  },
+  'near.septicTank': {
+    title: 'Fossa séptica perto do furo',
+    sentence:
+      'Uma fossa séptica está a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'As fossas perdem pelas juntas, e o que se perde chega à água subterrânea sem filtro.',
+    todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Mandar mudá-la ou fechá-la, ou escolher outro local; uma distância cumprida nada prova sobre a água.',
+  },
+  'near.soakaway': {
+    title: 'Poço absorvente perto do furo',
+    sentence:
+      'Um poço absorvente está a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'É feito para infiltrar águas usadas, que o furo pode atrair.',
+    todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Mandar mudá-lo ou fechá-lo, ou escolher outro local; uma distância cumprida nada prova sobre a água.',
+  },
+  'near.livestock': {
+    title: 'Gado perto do furo',
+    sentence: 'Guarda-se gado a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'O estrume e a urina levam germes e nitratos à água pouco profunda, e os animais sujam a laje.',
+    todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Mandar mudá-lo ou fechá-lo, ou escolher outro local; uma distância cumprida nada prova sobre a água.',
+  },
+  'near.graveyard': {
+    title: 'Cemitério perto do furo',
+    sentence: 'Um cemitério está a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'O que se decompõe nas sepulturas desce com a chuva durante muitos anos.',
+    todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Escolher outro local, a montante; uma distância cumprida nada prova sobre a água.',
+  },
+  'near.wasteDump': {
+    title: 'Lixeira perto do furo',
+    sentence: 'Uma lixeira está a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'A chuva arrasta dos resíduos sais, metais e germes, e ninguém sabe tudo o que ali se deitou.',
+    todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Mandar mudá-la ou fechá-la, ou escolher outro local; uma distância cumprida nada prova sobre a água.',
+  },
+  'near.fuel': {
+    title: 'Combustível ou químicos perto do furo',
+    sentence:
+      'Um depósito de combustível ou de químicos está a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'Um pouco de combustível ou de pesticida estraga muita água, e o solo não o retém.',
+    todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Mandar mudá-lo ou fechá-lo, ou escolher outro local; uma distância cumprida nada prova sobre a água.',
+  },
+  'near.openWater': {
+    title: 'Água à superfície perto do furo',
+    sentence:
+      'Água à superfície está a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'Um ribeiro ou charco pode inundar o furo, e um furo ao lado atrai água da superfície.',
+    todo: 'Medir de novo com água alta. Consultar as regras locais: vale a mais exigente que se aplique. Elevar laje e tubo acima da maior cheia, ou escolher outro local.',
+  },
+  'near.building': {
+    title: 'Edifício perto do furo',
+    sentence: 'Um edifício está a {distance} m do furo, {slope}; pedem-se pelo menos {limit} m.',
+    why: 'As águas do telhado e as águas usadas correm para o furo, e nenhuma máquina chega mais a ele.',
+    todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Afastar do furo as águas do telhado e as usadas, e manter um acesso para uma máquina.',
+  },
 };

@@ -13,4 +13,8 @@ export const portugueseServiceWords: Readonly<Record<ServiceWord, string>> = {
   headworksBuilt: 'a construção das obras de superfície',
   pumpSet: 'a colocação da bomba',
   signed: 'a assinatura',
+  uphill: 'a montante',
+  level: 'ao mesmo nível',
+  downhill: 'a jusante',
+  slopeUnknown: 'montante ou jusante não registado',
 };

@@ -6,4 +6,13 @@ export const serviceCodes = {
   'pad.small': ['built', 'least'],
   'drain.short': ['built', 'least'],
   'drain.flat': ['built', 'least'],
+  'near.latrine': ['distance', 'limit', 'slope'],
+  'near.septicTank': ['distance', 'limit', 'slope'],
+  'near.soakaway': ['distance', 'limit', 'slope'],
+  'near.livestock': ['distance', 'limit', 'slope'],
+  'near.graveyard': ['distance', 'limit', 'slope'],
+  'near.wasteDump': ['distance', 'limit', 'slope'],
+  'near.fuel': ['distance', 'limit', 'slope'],
+  'near.openWater': ['distance', 'limit', 'slope'],
+  'near.building': ['distance', 'limit', 'slope'],
 } as const satisfies Record<string, readonly string[]>;

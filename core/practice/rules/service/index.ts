@@ -2,5 +2,11 @@ import type { Rule } from '../rule.ts';
 import { datesOrder } from './datesOrder.ts';
 import { samplesSparse } from './samplesSparse.ts';
 import { headworksRules } from './headworks.ts';
+import { distanceRules } from './distances.ts';
 
-export const serviceRules: readonly Rule[] = [datesOrder, samplesSparse, ...headworksRules];
+export const serviceRules: readonly Rule[] = [
+  datesOrder,
+  samplesSparse,
+  ...headworksRules,
+  ...distanceRules,
+];

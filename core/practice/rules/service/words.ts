@@ -15,5 +15,8 @@ export const events = [
 
 export type WellEvent = (typeof events)[number];
 
+/** Where something lies from the well. */
+export type SlopeWord = 'uphill' | 'level' | 'downhill' | 'slopeUnknown';
+
 /** Values of rules of this area that are kinds: each has its word in every language. */
-export type ServiceWord = WellEvent;
+export type ServiceWord = WellEvent | SlopeWord;
