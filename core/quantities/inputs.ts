@@ -33,7 +33,7 @@ export function fromModel(symbol: string, value: number, unit: string): Quantity
 
 /** Another quantity as input. */
 export function fromQuantity(symbol: string, { id, value, unit }: Quantity): QuantityInput {
-  return { symbol, value, unit: unit === 'litres' ? 'l' : unit, from: { quantity: id } };
+  return { symbol, value, unit: unit === 'litres' ? 'L' : unit, from: { quantity: id } };
 }
 
 const lowered = '₀₁₂₃₄₅₆₇₈₉';
@@ -43,7 +43,7 @@ export function counted(symbol: string, nth: number): string {
   return symbol + [...String(nth)].map((digit) => lowered[Number(digit)]).join('');
 }
 
-/** A measure in metres below the record's own, or the practice's where the record is silent. */
+/** A value as the record tells it for this well, or the practice's where the record is silent. */
 export function recordOrFigure(
   symbol: string,
   value: number | undefined,

@@ -114,6 +114,8 @@ export interface PipeSize {
   readonly kind: ComponentKind;
   readonly material?: string;
   readonly outsideMm?: Millimetres;
+  /** Of a reducer. */
+  readonly upperOutsideMm?: Millimetres;
   readonly wallMm?: Millimetres;
 }
 
@@ -121,7 +123,10 @@ export interface Quantity {
   readonly id: QuantityId;
   readonly value: number;
   readonly unit: QuantityUnit;
-  /** Plain text, as in `V = π/4 · (D² − d²) · L`. */
+  /**
+   * Plain text, as in `V = π/4 · (D² − d²) · L`; `Σ` sums over what is counted by `ᵢ`, and `n ≥` is
+   * the least whole number.
+   */
   readonly formula: string;
   readonly inputs: readonly QuantityInput[];
   /** Where the formula comes from; figures of the practice have their own sources. */

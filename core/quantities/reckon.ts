@@ -90,7 +90,7 @@ export function sacksOf(
     id,
     wholes(mass.value, sack.value),
     {
-      formula: 'n = ⌈m / s⌉',
+      formula: 'n ≥ m / s',
       inputs: [fromQuantity('m', mass), { ...sack, symbol: 's' }],
       source: sources.common,
     },

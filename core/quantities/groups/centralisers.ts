@@ -36,7 +36,7 @@ export function reckonCentralisers({ record, model, practice }: ReckonedWell): R
     'centralisers',
     lengths.reduce((all, lengthM) => all + wholes(lengthM, spacing.value), 0),
     {
-      formula: 'n = Σ ⌈Lᵢ / a⌉',
+      formula: 'n = Σ nᵢ, nᵢ ≥ Lᵢ / a',
       inputs: [
         ...lengths.map((lengthM, at) => fromModel(counted('L', at + 1), lengthM, 'm')),
         spacing,

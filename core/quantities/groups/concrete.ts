@@ -1,7 +1,7 @@
 import type { FigureId } from '../../practice/figures.ts';
 import { fromAssumption, fromFigure, fromQuantity, fromRecord } from '../inputs.ts';
 import type { Missing, Quantity, QuantityId, QuantityInput } from '../quantity.ts';
-import { reckon, sacksOf, sumOf, told, type Reckoned } from '../reckon.ts';
+import { nothing, reckon, sacksOf, sumOf, told, type Reckoned } from '../reckon.ts';
 import type { ReckonedWell } from '../reckonedWell.ts';
 import { sources } from '../sources.ts';
 import { isForUse, isStillPlan } from '../stillPlan.ts';
@@ -34,7 +34,7 @@ function slab(id: QuantityId, formula: string, sides: readonly (QuantityInput | 
 
 /** Pad and drain; `missing` tells which of both was built without being measured. */
 function reckonSlabs(well: ReckonedWell): Reckoned {
-  if (!isForUse(well.record)) return { quantities: [], missing: [] };
+  if (!isForUse(well.record)) return nothing;
   const thickness = measured(well, 't', 'padThickness', 'padThicknessM');
   const pad = slab('padLitres', 'V = a · b · t', [
     measured(well, 'a', 'padLength', 'padSideM'),

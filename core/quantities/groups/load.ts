@@ -85,7 +85,7 @@ export function reckonLoad(well: ReckonedWell, groups: Loaded): Reckoned {
   const trips =
     load &&
     reckon('loadTrips', wholes(load.value, payload.value), {
-      formula: 'n = ⌈m / P⌉',
+      formula: 'n ≥ m / P',
       inputs: [fromQuantity('m', load), payload],
       source: sources.common,
     });

@@ -18,8 +18,10 @@ export interface SizedPipes {
   readonly insideMm?: number;
 }
 
-function sizeOf({ kind, material, outsideMm, wallMm }: PieceModel): PipeSize {
-  return { kind, ...known({ material, outsideMm, wallMm }) };
+function sizeOf(piece: PieceModel): PipeSize {
+  const { kind, material, outsideMm, upperOutsideMm, wallMm } = piece;
+  const upper = upperOutsideMm === outsideMm ? undefined : upperOutsideMm;
+  return { kind, ...known({ material, outsideMm, upperOutsideMm: upper, wallMm }) };
 }
 
 /** Items of one name together, in the order of the first of each. */
@@ -65,7 +67,10 @@ function metresOf({ size, lengthsM }: SizedPipes): Quantity | undefined {
   );
 }
 
-/** Mass of pipes by their wall; slots and bells, which take away and add little, do not count. */
+/**
+ * Mass of pipes by their wall, of a reducer by its lower end; slots and bells, which take away and
+ * add little, do not count.
+ */
 function massOf({ size, insideMm }: SizedPipes, metres: Quantity): Quantity | undefined {
   const density = densityOf(size.material);
   if (size.outsideMm === undefined || insideMm === undefined || !density) return undefined;

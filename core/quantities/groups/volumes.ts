@@ -59,7 +59,7 @@ function casingVolumes(
   const { path } = string;
   return told([
     reckon('casingLitres', litres, ringVolume(rings), { zone: { fromM, toM, path } }),
-    reckon('casingWaterLitres', waterLitres, ringVolume(wet), {
+    reckon('casingWaterLitres', wet.length > 0 ? waterLitres : undefined, ringVolume(wet), {
       zone: { fromM: Math.min(Math.max(fromM, restM ?? fromM), toM), toM, path },
     }),
   ]);

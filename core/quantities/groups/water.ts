@@ -1,16 +1,27 @@
 import { fromFigure, fromQuantity } from '../inputs.ts';
 import type { Missing, Quantity, QuantityId } from '../quantity.ts';
-import { eachOnce, reckon, sumOf, told, wholeOf, wholes, type Reckoned } from '../reckon.ts';
+import {
+  eachOnce,
+  nothing,
+  reckon,
+  sumOf,
+  told,
+  wholeOf,
+  wholes,
+  type Reckoned,
+} from '../reckon.ts';
 import type { ReckonedWell } from '../reckonedWell.ts';
 import { sources } from '../sources.ts';
+import { isForUse } from '../stillPlan.ts';
 import { isDrilledWet, methodMissing } from './mud.ts';
 import { holeVolume } from './volumes.ts';
 
 /** Clean water that takes the mud out of the hole, as many times as the hole holds. */
 function reckonFlush(well: ReckonedWell): Reckoned {
+  if (!isForUse(well.record)) return nothing;
   const isWet = isDrilledWet(well);
   if (isWet === undefined) return { quantities: [], missing: [methodMissing] };
-  if (!isWet) return { quantities: [], missing: [] };
+  if (!isWet) return nothing;
   const { volume, missing } = holeVolume(well);
   if (!volume) return { quantities: [], missing };
   const times = fromFigure('n', 'flushVolumes', well.practice);
@@ -32,7 +43,7 @@ function tripsFor(litres: Quantity | undefined, { practice }: ReckonedWell) {
   if (!litres) return undefined;
   const payload = fromFigure('P', 'payloadKg', practice);
   return reckon('waterTrips', wholes(litres.value, payload.value), {
-    formula: 'n = ⌈V / P⌉',
+    formula: 'n ≥ V / P',
     inputs: [fromQuantity('V', litres), payload],
     source: sources.common,
   });
