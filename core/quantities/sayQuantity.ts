@@ -51,9 +51,15 @@ function isOwnUnit(unit: string): unit is QuantityUnit {
   return quantityUnits.some((one) => one === unit);
 }
 
+/** Measures as they are read, what was reckoned from them to four digits. */
+function decimalsOf(value: number, unit: string): number {
+  if (unit === 'm' || unit === 'mm') return 2;
+  return Math.max(0, 3 - Math.floor(Math.log10(Math.max(Math.abs(value), 1))));
+}
+
 /** An input as the formula writes it, as in `D = 165 mm`; a plain number has no unit. */
 export function sayInput({ symbol, value, unit }: QuantityInput, language: Language): string {
-  const figure = formatShort(value, value < 100 ? 3 : 1, decimalMarks[language]);
+  const figure = formatShort(value, decimalsOf(value, unit), decimalMarks[language]);
   const word = isOwnUnit(unit) ? sayUnit(value, unit, language) : unit;
   return `${symbol}\u00a0=\u00a0${figure}${word === '1' ? '' : `\u00a0${word}`}`;
 }

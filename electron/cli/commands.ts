@@ -4,12 +4,14 @@ import { demoArchive } from './demoArchive.ts';
 import { importTables } from './importTables.ts';
 import { model } from './model.ts';
 import { paperAsBuilt } from './paperAsBuilt.ts';
+import { quantities } from './quantities.ts';
 import { serve } from './serve.ts';
 
 /** Every command, in the order of the help. */
 export const commands: readonly Command[] = [
   check,
   model,
+  quantities,
   paperAsBuilt,
   serve,
   demoArchive,

@@ -106,8 +106,10 @@ export function reckonSize(pipes: SizedPipes): Reckoned {
     'pipeCount',
     lengthsM.length,
     {
-      formula: 'n',
-      inputs: [fromModel('n', lengthsM.length, '1')],
+      formula: 'n = Σ nᵢ',
+      inputs: lengthTerms(lengthsM).map(({ count: alike }, at) =>
+        fromModel(counted('n', at + 1), alike, '1'),
+      ),
       source: sources.geometry,
     },
     { pipe: size },
