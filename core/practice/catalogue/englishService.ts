@@ -103,4 +103,11 @@ export const englishService: Readonly<Record<keyof typeof serviceCodes, FindingT
     why: 'Its roof and waste water run towards the well, and no rig gets to the well any more.',
     todo: 'Measure again. Look up the local rules: the strictest that applies holds. Lead roof and waste water away from the well, and keep a way open for a rig.',
   },
+  'pit.nearWater': {
+    title: 'Base of a pit near the water',
+    sentence:
+      'The base of a pit, {baseM} m deep, is less than {limitM} m above the highest rest level read, {restM} m, if its ground is as high as the well’s.',
+    why: 'Germs die off in dry ground over the water; where the pit stands in or just over it, they go with the water.',
+    todo: 'Measure how much higher or lower the ground of the pit is; have the pit shallower, raised or moved, as the strictest local rule that applies asks.',
+  },
 };

@@ -104,4 +104,11 @@ export const frenchService: Readonly<Record<keyof typeof serviceCodes, FindingTe
     why: 'Les eaux du toit et les eaux usées vont vers le forage, et aucune foreuse n’y accède plus.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. Éloigner du forage les eaux du toit et les eaux usées, et garder un accès pour une foreuse.',
   },
+  'pit.nearWater': {
+    title: 'Fond de fosse proche de l’eau',
+    sentence:
+      'Le fond d’une fosse, à {baseM} m, est à moins de {limitM} m au-dessus du plus haut niveau statique lu, {restM} m, si son sol est à la hauteur de celui du forage.',
+    why: 'Les germes meurent dans le terrain sec au-dessus de l’eau ; si la fosse y touche ou presque, ils partent avec l’eau.',
+    todo: 'Mesurer de combien le sol de la fosse est plus haut ou plus bas ; faire relever, surélever ou déplacer la fosse, selon la règle locale la plus stricte qui s’applique.',
+  },
 };

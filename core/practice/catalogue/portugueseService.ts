@@ -98,4 +98,11 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     why: 'As águas do telhado e as águas usadas correm para o furo, e nenhuma máquina chega mais a ele.',
     todo: 'Medir de novo. Consultar as regras locais: vale a mais exigente que se aplique. Afastar do furo as águas do telhado e as usadas, e manter um acesso para uma máquina.',
   },
+  'pit.nearWater': {
+    title: 'Fundo de fossa perto da água',
+    sentence:
+      'O fundo de uma fossa, a {baseM} m, fica a menos de {limitM} m acima do nível estático mais alto lido, {restM} m, se o seu terreno estiver à mesma altura que o do furo.',
+    why: 'Os germes morrem no terreno seco acima da água; se a fossa lhe toca ou quase, seguem com a água.',
+    todo: 'Medir quanto o terreno da fossa é mais alto ou mais baixo; mandar subir, sobrelevar ou mudar a fossa, conforme a regra local mais exigente que se aplique.',
+  },
 };

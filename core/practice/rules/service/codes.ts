@@ -15,4 +15,5 @@ export const serviceCodes = {
   'near.fuel': ['distance', 'limit', 'slope'],
   'near.openWater': ['distance', 'limit', 'slope'],
   'near.building': ['distance', 'limit', 'slope'],
+  'pit.nearWater': ['baseM', 'restM', 'limitM'],
 } as const satisfies Record<string, readonly string[]>;

@@ -3,10 +3,12 @@ import { datesOrder } from './datesOrder.ts';
 import { samplesSparse } from './samplesSparse.ts';
 import { headworksRules } from './headworks.ts';
 import { distanceRules } from './distances.ts';
+import { pitNearWater } from './pitNearWater.ts';
 
 export const serviceRules: readonly Rule[] = [
   datesOrder,
   samplesSparse,
   ...headworksRules,
   ...distanceRules,
+  pitNearWater,
 ];
