@@ -56,7 +56,7 @@ export class RowSights {
     this.count = $state(rowsAt(this.#desk, list).length);
     const end = folder.onDesk((desk) => this.#take(desk));
     $effect(() => end);
-    $effect.pre(() => this.#judge(held().folder.model.findings));
+    $effect.pre(() => this.#judge(held().folder.findings));
   }
 
   /** What the row with an index shows; the waiting row's is one past the last. */
@@ -65,7 +65,7 @@ export class RowSights {
     if (known) return known;
     const { folder, list } = this.#held();
     const made = untrack(() => {
-      const found = findingsAt(folder.model.findings, rowPath(list, index));
+      const found = findingsAt(folder.findings, rowPath(list, index));
       return new RowSight(this.#desk, found, this.#computedAt(index));
     });
     this.#sights[index] = made;

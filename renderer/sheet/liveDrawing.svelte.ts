@@ -66,12 +66,13 @@ export class LiveDrawing {
 
   /** Keeps pages and scale as they are now, until they are let go. */
   hold() {
-    const { desk, model } = this.#folder;
+    const { desk, model, judgement } = this.#folder;
     try {
       this.#held = planAsBuilt(desk.record, model, {
         paper: this.size,
         fonts,
         language: this.language,
+        judgement,
       });
     } catch {
       // What cannot be drawn is said by the drawing itself.
@@ -90,8 +91,14 @@ export class LiveDrawing {
    * come first, and the sheet in the pause after them.
    */
   #plan() {
-    const { desk, model, saving } = this.#folder;
-    void [this.size, this.language, saving.shownRevision, this.#copies.imagesFor(desk.record)];
+    const { desk, model, judgement, saving } = this.#folder;
+    void [
+      judgement,
+      this.size,
+      this.language,
+      saving.shownRevision,
+      this.#copies.imagesFor(desk.record),
+    ];
     const draw = () => this.#draw(desk.record, model);
     const drawn = untrack(() => this.drawing) !== undefined;
     return drawn && this.#took <= shareOfFrame
@@ -100,12 +107,21 @@ export class LiveDrawing {
   }
 
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
+    const { judgement } = this.#folder;
     const { shownRevision } = this.#folder.saving;
     const revision = shownRevision === undefined ? {} : { revision: shownRevision };
     const plan = this.#held && { plan: this.#held };
     const images = this.#copies.imagesFor(record);
     const { language } = this;
-    const made = { language, madeAt: this.#madeAt, paperId, images, ...revision, ...plan };
+    const made = {
+      judgement,
+      language,
+      madeAt: this.#madeAt,
+      paperId,
+      images,
+      ...revision,
+      ...plan,
+    };
     const options = { ...made, paper: this.size, fonts, memory: this.#memory };
     const start = performance.now();
     try {

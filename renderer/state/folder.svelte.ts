@@ -1,12 +1,16 @@
+import type { Finding } from '../../core/base/finding.ts';
 import { diff } from '../../core/base/patch.ts';
 import { writePath, type RecordPath } from '../../core/base/recordPath.ts';
 import type { Move, OpenedWell } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import type { WellModel } from '../../core/model/wellModel.ts';
+import type { Judgement } from '../../core/practice/judgeWell.ts';
+import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { Desk } from './desk.ts';
 import { joins, push, redo, settle, undo, type History } from './history.ts';
+import { Judging } from './judging.svelte.ts';
 import { placeOf } from './merge.ts';
 import { replay } from './replay.ts';
 import { Saving } from './saving.svelte.ts';
@@ -32,14 +36,26 @@ export class Folder {
   #hearers: readonly ((desk: Desk) => void)[] = [];
   #good: WellModel = resolveWell({ schemaVersion: 1 });
   readonly #resolved;
+  readonly #judging: Judging;
+  readonly #findings;
+  readonly #own: () => readonly PracticeFile[];
 
-  constructor(host: PageHost, well: OpenedWell, readOnly = false) {
+  /** `own`: the practices of the user, that the record may name. */
+  constructor(
+    host: PageHost,
+    well: OpenedWell,
+    readOnly = false,
+    own: () => readonly PracticeFile[] = () => [],
+  ) {
     const { base, moves } = well.working;
     this.id = well.id;
     this.#history = $state.raw(replay(base, moves));
     this.saving = new Saving(host, well, this.#history.present, (desk) => this.#takeIn(desk));
     this.readOnly = readOnly;
     this.#resolved = $derived(this.#resolve(this.desk.record));
+    this.#own = own;
+    this.#judging = new Judging(() => ({ record: this.desk.record, model: this.model }), own);
+    this.#findings = $derived([...this.model.findings, ...this.judgement.findings]);
   }
 
   get desk(): Desk {
@@ -51,9 +67,29 @@ export class Folder {
     return this.#resolved.model;
   }
 
-  /** Set when the program could not resolve the record: the model is that of before. */
+  /** The practice that the well is judged by, which may not be the one that its record names. */
+  get practice(): Practice {
+    return this.#judging.practice;
+  }
+
+  /** The well judged by its practice. */
+  get judgement(): Judgement {
+    return this.#judging.judgement;
+  }
+
+  /** What is said of the well: the model's findings, and those of the rules. */
+  get findings(): readonly Finding[] {
+    return this.#findings;
+  }
+
+  /** The practices of the user, that the record may name. */
+  get own(): readonly PracticeFile[] {
+    return this.#own();
+  }
+
+  /** Set when the program could not resolve or judge the record: what is shown is of before. */
   get defect(): string | undefined {
-    return this.#resolved.defect;
+    return this.#resolved.defect ?? this.#judging.defect;
   }
 
   /**

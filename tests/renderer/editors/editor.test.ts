@@ -101,7 +101,7 @@ describe('a field that is asked for', () => {
 describe('the list of findings', () => {
   it('leads to the field of the one that was chosen', async () => {
     await click(tab('pump'));
-    const paths = folder.model.findings.map(({ path }) => path);
+    const paths = folder.findings.map(({ path }) => path);
     expect(paths).not.toEqual([]);
     await click(one<HTMLElement>('.finding'));
     await settled();
@@ -136,7 +136,7 @@ describe('the list of findings', () => {
 
 describe('a long list of findings', () => {
   it('says why each matters, besides what to do', () => {
-    expect(texts('.why p').length).toBe(folder.model.findings.length);
+    expect(texts('.why p').length).toBe(folder.findings.length);
     expect(texts('.why p').filter((why) => why === '')).toEqual([]);
   });
 

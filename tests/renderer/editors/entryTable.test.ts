@@ -215,7 +215,7 @@ describe('rows of a table', () => {
 
   it('bear the flag of the gravest finding on them, and say it at the cell', async () => {
     await lay([log[0], { from: 1.5, to: 5 }]);
-    const found = folder.model.findings.filter(({ path }) => path.startsWith('log[1]'));
+    const found = folder.findings.filter(({ path }) => path.startsWith('log[1]'));
     expect(found).not.toEqual([]);
     const worst = found.some(({ severity }) => severity === 'error') ? 'error' : 'warning';
     const flag = one<HTMLElement>('tr[data-row="1"] .flag');

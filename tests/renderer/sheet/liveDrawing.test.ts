@@ -4,6 +4,8 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
 import { drawAsBuilt } from '../../../core/drawing/papers/asBuilt.ts';
+import { practiceOf } from '../../../core/practice/choosePractice.ts';
+import { judgeWell } from '../../../core/practice/judgeWell.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import { fonts } from '../../../renderer/sheet/fonts.ts';
 import { LiveDrawing } from '../../../renderer/sheet/liveDrawing.svelte.ts';
@@ -30,8 +32,9 @@ const typed: readonly (readonly [string, unknown])[] = [
   ['annulus[1].to', 30],
 ];
 
-const fromNothing = ({ desk, saving: { shownRevision } }: Folder) =>
-  drawAsBuilt(desk.record, resolveWell(desk.record), {
+const fromNothing = ({ desk: { record }, saving: { shownRevision } }: Folder) =>
+  drawAsBuilt(record, resolveWell(record), {
+    judgement: judgeWell(record, resolveWell(record), practiceOf(record)),
     paper: 'A4',
     language: 'en',
     fonts,

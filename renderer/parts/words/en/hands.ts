@@ -62,7 +62,6 @@ export const hands = {
     why: 'Why it matters',
     todo: 'What to do',
     source: 'Source',
-    ofRecord: (code: string) => `The record’s own figures, compared with each other (${code}).`,
     go: 'Go to the field',
     close: 'Close',
   },

@@ -63,7 +63,6 @@ export const hands: typeof english = {
     why: 'Pourquoi c’est important',
     todo: 'Que faire',
     source: 'Source',
-    ofRecord: (code) => `Les chiffres du relevé, comparés entre eux (${code}).`,
     go: 'Aller au champ',
     close: 'Fermer',
   },

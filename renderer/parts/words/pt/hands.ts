@@ -63,7 +63,6 @@ export const hands: typeof english = {
     why: 'Porque importa',
     todo: 'O que fazer',
     source: 'Fonte',
-    ofRecord: (code) => `Os números do próprio registo, comparados entre si (${code}).`,
     go: 'Ir ao campo',
     close: 'Fechar',
   },

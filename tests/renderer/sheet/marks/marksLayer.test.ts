@@ -41,9 +41,7 @@ describe('marks on the drawing', () => {
   it('are one for each finding with a depth, named by weight, depth and title', () => {
     const folder = showMarks();
     const names = all('[data-mark]').map((each) => each.getAttribute('aria-label'));
-    expect(names).toHaveLength(
-      folder.model.findings.filter((one) => one.fromM !== undefined).length,
-    );
+    expect(names).toHaveLength(folder.findings.filter((one) => one.fromM !== undefined).length);
     expect(names.some((name) => /at 3\.00 m to 4\.00 m: /.test(name ?? ''))).toBe(true);
   });
 
@@ -79,9 +77,10 @@ describe('a finding laid open', () => {
   const deeds: string[] = [];
   function lay() {
     deeds.length = 0;
-    const finding = gapped().model.findings.find(({ code }) => code === 'log.gap')!;
+    const folder = gapped();
+    const finding = folder.findings.find(({ code }) => code === 'log.gap')!;
     const props = { x: 10, y: 10, go: () => deeds.push('go'), close: () => deeds.push('close') };
-    show(MarkCard, { finding, ...props });
+    show(MarkCard, { finding, practice: folder.practice, ...props });
   }
 
   it('says what is so, why it matters, what to do and where it comes from', () => {
