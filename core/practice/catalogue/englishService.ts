@@ -110,4 +110,25 @@ export const englishService: Readonly<Record<keyof typeof serviceCodes, FindingT
     why: 'Germs die off in dry ground over the water; where the pit stands in or just over it, they go with the water.',
     todo: 'Measure how much higher or lower the ground of the pit is; have the pit shallower, raised or moved, as the strictest local rule that applies asks.',
   },
+  'intake.shallow': {
+    title: 'Pump intake near or above the water level',
+    sentence:
+      'The pump’s intake, at {intakeM} m, is less than {underM} m under the lowest water level known, {levelM} m.',
+    why: 'A pump that draws air gives less, wears out and may burn.',
+    todo: 'Hang the pump deeper if screen and bottom allow it, or pump at a lower rate; where the level was read at a higher rate than the pump’s, reckon it for that rate.',
+  },
+  'intake.inScreen': {
+    title: 'Pump intake within a screen',
+    sentence:
+      'The pump’s intake, at {intakeM} m, hangs within the screen from {screenTopM} m to {screenBottomM} m.',
+    why: 'Water rushes through the slots beside the intake, brings sand with it and wears both.',
+    todo: 'Hang the pump in plain pipe, above the screen where the water level allows it; where that cannot be, keep the rate low and watch for sand.',
+  },
+  'intake.low': {
+    title: 'Pump intake near the bottom',
+    sentence:
+      'The pump’s intake, at {intakeM} m, is less than {aboveM} m above the bottom of the well, {footM} m.',
+    why: 'Sand and silt gather at the bottom, and the pump would draw them in or stand in them.',
+    todo: 'Raise the pump if the water level allows it; sound the bottom, and have it cleaned out where it has silted up.',
+  },
 };

@@ -111,4 +111,25 @@ export const frenchService: Readonly<Record<keyof typeof serviceCodes, FindingTe
     why: 'Les germes meurent dans le terrain sec au-dessus de l’eau ; si la fosse y touche ou presque, ils partent avec l’eau.',
     todo: 'Mesurer de combien le sol de la fosse est plus haut ou plus bas ; faire relever, surélever ou déplacer la fosse, selon la règle locale la plus stricte qui s’applique.',
   },
+  'intake.shallow': {
+    title: 'Aspiration proche ou au-dessus du niveau d’eau',
+    sentence:
+      'L’aspiration de la pompe, à {intakeM} m, est à moins de {underM} m sous le plus bas niveau d’eau connu, {levelM} m.',
+    why: 'Une pompe qui aspire de l’air donne moins, s’use et peut griller.',
+    todo: 'Descendre la pompe si la crépine et le fond le permettent, ou pomper à plus faible débit ; si le niveau a été lu à un débit plus fort que celui de la pompe, le calculer pour ce débit.',
+  },
+  'intake.inScreen': {
+    title: 'Aspiration au droit d’une crépine',
+    sentence:
+      'L’aspiration de la pompe, à {intakeM} m, pend dans la crépine, de {screenTopM} m à {screenBottomM} m.',
+    why: 'L’eau se précipite par les fentes voisines, entraîne du sable et use l’une et l’autre.',
+    todo: 'Placer la pompe dans un tube plein, au-dessus de la crépine si le niveau d’eau le permet ; sinon garder un débit faible et surveiller le sable.',
+  },
+  'intake.low': {
+    title: 'Aspiration proche du fond',
+    sentence:
+      'L’aspiration de la pompe, à {intakeM} m, est à moins de {aboveM} m au-dessus du fond du forage, {footM} m.',
+    why: 'Sable et limon se déposent au fond ; la pompe les aspirerait ou s’y trouverait prise.',
+    todo: 'Remonter la pompe si le niveau d’eau le permet ; sonder le fond, et le faire curer s’il s’est comblé.',
+  },
 };

@@ -105,4 +105,25 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     why: 'Os germes morrem no terreno seco acima da água; se a fossa lhe toca ou quase, seguem com a água.',
     todo: 'Medir quanto o terreno da fossa é mais alto ou mais baixo; mandar subir, sobrelevar ou mudar a fossa, conforme a regra local mais exigente que se aplique.',
   },
+  'intake.shallow': {
+    title: 'Aspiração perto ou acima do nível da água',
+    sentence:
+      'A aspiração da bomba, a {intakeM} m, está menos de {underM} m abaixo do nível de água mais baixo conhecido, {levelM} m.',
+    why: 'Uma bomba que puxa ar dá menos, desgasta-se e pode queimar.',
+    todo: 'Descer a bomba se o tubo-ralo e o fundo o permitirem, ou bombar a menor caudal; se o nível foi lido a um caudal maior do que o da bomba, calculá-lo para esse caudal.',
+  },
+  'intake.inScreen': {
+    title: 'Aspiração dentro de um tubo-ralo',
+    sentence:
+      'A aspiração da bomba, a {intakeM} m, está suspensa dentro do tubo-ralo, de {screenTopM} m a {screenBottomM} m.',
+    why: 'A água entra com força pelas ranhuras ao lado, traz areia e desgasta bomba e tubo-ralo.',
+    todo: 'Pôr a bomba em tubo cego, acima do tubo-ralo se o nível da água o permitir; se não puder ser, manter o caudal baixo e vigiar a areia.',
+  },
+  'intake.low': {
+    title: 'Aspiração perto do fundo',
+    sentence:
+      'A aspiração da bomba, a {intakeM} m, está a menos de {aboveM} m acima do fundo do furo, {footM} m.',
+    why: 'Areia e silte juntam-se no fundo; a bomba puxá-los-ia ou ficaria presa neles.',
+    todo: 'Subir a bomba se o nível da água o permitir; sondar o fundo, e mandar limpá-lo se estiver assoreado.',
+  },
 };

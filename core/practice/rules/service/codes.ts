@@ -16,4 +16,7 @@ export const serviceCodes = {
   'near.openWater': ['distance', 'limit', 'slope'],
   'near.building': ['distance', 'limit', 'slope'],
   'pit.nearWater': ['baseM', 'restM', 'limitM'],
+  'intake.shallow': ['intakeM', 'levelM', 'underM'],
+  'intake.inScreen': ['intakeM', 'screenTopM', 'screenBottomM'],
+  'intake.low': ['intakeM', 'footM', 'aboveM'],
 } as const satisfies Record<string, readonly string[]>;

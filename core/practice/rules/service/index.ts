@@ -4,6 +4,9 @@ import { samplesSparse } from './samplesSparse.ts';
 import { headworksRules } from './headworks.ts';
 import { distanceRules } from './distances.ts';
 import { pitNearWater } from './pitNearWater.ts';
+import { intakeShallow } from './intakeShallow.ts';
+import { intakeInScreen } from './intakeInScreen.ts';
+import { intakeLow } from './intakeLow.ts';
 
 export const serviceRules: readonly Rule[] = [
   datesOrder,
@@ -11,4 +14,7 @@ export const serviceRules: readonly Rule[] = [
   ...headworksRules,
   ...distanceRules,
   pitNearWater,
+  intakeShallow,
+  intakeInScreen,
+  intakeLow,
 ];
