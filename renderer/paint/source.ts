@@ -1,4 +1,3 @@
-import { selectAll } from 'd3';
 import type { RecordPath } from '../../core/base/recordPath.ts';
 
 /** Class of the elements that show the marked field. */
@@ -21,11 +20,9 @@ function liesUnder(inner: RecordPath, outer: RecordPath): boolean {
  * none stays marked. To be called again after painting: new elements come unmarked.
  */
 export function markSource(svg: SVGSVGElement, path: RecordPath | undefined): void {
-  selectAll<Element, unknown>(svg.querySelectorAll('[data-path]')).classed(
-    markedClass,
-    function () {
-      const own = this.getAttribute('data-path') ?? '';
-      return path !== undefined && liesUnder(own, path);
-    },
-  );
+  for (const element of svg.querySelectorAll('[data-path]')) {
+    const own = element.getAttribute('data-path') ?? '';
+    const marked = path !== undefined && liesUnder(own, path);
+    if (element.classList.contains(markedClass) !== marked) element.classList.toggle(markedClass);
+  }
 }

@@ -30,12 +30,12 @@ function distinct(boxes: readonly Box[]): Box[] {
 
 /** Boxes round the marked shapes and texts of a page, in millimetres of paper. */
 export function markedBoxes(paper: SVGSVGElement): Box[] {
-  const toPaper = paper.getScreenCTM()?.inverse();
+  const marked = [...paper.getElementsByClassName(markedClass)];
+  const shapes = new Set(marked.flatMap((one) => [one, ...one.querySelectorAll('*')]));
+  const framed = kinds
+    .map((kind) => [...shapes].filter((shape) => shape.matches(kind)))
+    .find((of) => of.length > 0);
+  const toPaper = framed && paper.getScreenCTM()?.inverse();
   if (!toPaper) return [];
-  const marked = `.${markedClass}`;
-  const found = kinds.map((kind) => [
-    ...paper.querySelectorAll(`${kind}:is(${marked}, ${marked} *)`),
-  ]);
-  const framed = found.find((shapes) => shapes.length > 0) ?? [];
   return distinct(framed.map((shape) => boxOf(shape, toPaper)));
 }
