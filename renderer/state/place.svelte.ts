@@ -4,6 +4,7 @@ import type { HostEvent } from '../../core/contract/events.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { Folder } from './folder.svelte.ts';
+import { Practices } from './practices.svelte.ts';
 import { Wells } from './wells.svelte.ts';
 
 /** Where the page is: at the archive's list, or in one well folder. */
@@ -16,18 +17,28 @@ export class Place {
   readonly host: PageHost;
   /** The list and the map, as they were left. */
   readonly wells: Wells;
+  /** The practices of the user. */
+  readonly practices: Practices;
 
   constructor(host: PageHost) {
     this.host = host;
     this.wells = new Wells(host);
+    this.practices = new Practices(host);
     host.onEvent((event) => this.#heard(event));
   }
 
   #heard({ name, data }: HostEvent) {
+    if (name === 'practices.changed') void this.#readPractices();
     if (name === 'page.undo') this.folder?.undo();
     if (name === 'page.redo') this.folder?.redo();
     if (name === 'well.changed' && this.folder?.id === data.id) this.folder.saving.heard(data);
     if ((name === 'well.changed' || name === 'list.changed') && !this.folder) void this.list();
+  }
+
+  /** What the list counts follows from the practices. */
+  async #readPractices() {
+    await this.practices.read();
+    if (!this.folder) await this.list();
   }
 
   /** Reads the list and the map anew. */
@@ -56,7 +67,8 @@ export class Place {
   }
 
   #lay(well: OpenedWell) {
-    this.folder = new Folder(this.host, well, this.archive?.readOnly);
+    const own = () => this.practices.files;
+    this.folder = new Folder(this.host, well, this.archive?.readOnly, own);
   }
 
   /**

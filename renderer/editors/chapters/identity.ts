@@ -1,9 +1,11 @@
 import { fieldWords as f, sheetWords } from '../../parts/words.ts';
 import type { Block } from '../chapter.ts';
-import { choiceField } from '../fields/choice.ts';
+import { choiceField, type Choices } from '../fields/choice.ts';
+import { practiceNames } from '../practiceNames.ts';
 import { longField, textField } from '../fields/text.ts';
 
-export const wellBlocks = (): readonly Block[] => [
+/** A record that names no practice is judged by the general one for its way of drilling. */
+export const wellBlocks = (practices: Choices = practiceNames([])): readonly Block[] => [
   {
     kind: 'form',
     heading: f.well,
@@ -20,6 +22,7 @@ export const wellBlocks = (): readonly Block[] => [
       textField('contractor', f.contractor),
       textField('driller', f.driller),
       textField('supervisor', f.supervisor),
+      choiceField('practice', f.practice, practices),
     ],
   },
   { kind: 'form', heading: f.notes, base: '', fields: [longField('notes', f.notes)] },

@@ -1,5 +1,6 @@
 import { readPath, type RecordPath } from '../../../core/base/recordPath.ts';
 import type { Block, ChapterId } from '../chapter.ts';
+import type { Choices } from '../fields/choice.ts';
 import { completionBlocks } from './completion.ts';
 import { groundBlocks } from './ground.ts';
 import { handoverBlocks } from './handover.ts';
@@ -8,8 +9,11 @@ import { pumpBlocks } from './pump.ts';
 import { siteBlocks } from './site.ts';
 import { waterBlocks } from './water.ts';
 
-/** What each chapter of the well folder holds, in its order; made anew in the language in use. */
-export const chapters: Readonly<Record<ChapterId, () => readonly Block[]>> = {
+/**
+ * What each chapter of the well folder holds, in its order; made anew in the language in use, with
+ * the practices that there are to choose from.
+ */
+export const chapters: Readonly<Record<ChapterId, (practices?: Choices) => readonly Block[]>> = {
   well: wellBlocks,
   site: siteBlocks,
   ground: groundBlocks,

@@ -12,6 +12,7 @@ export const fields = {
   driller: 'Driller',
   supervisor: 'Supervisor',
   purpose: 'Purpose',
+  practice: 'Judged by (empty: the general practice)',
   notes: 'Notes',
   place: 'Place',
   country: 'Country',

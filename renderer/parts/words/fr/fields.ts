@@ -14,6 +14,7 @@ export const fields: FieldWords = {
   driller: 'Foreur',
   supervisor: 'Superviseur',
   purpose: 'Usage prévu',
+  practice: 'Jugé selon (vide : la règle générale)',
   notes: 'Remarques',
   place: 'Lieu',
   country: 'Pays',

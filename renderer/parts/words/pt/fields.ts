@@ -14,6 +14,7 @@ export const fields: FieldWords = {
   driller: 'Sondador',
   supervisor: 'Fiscal',
   purpose: 'Finalidade',
+  practice: 'Avaliado segundo (vazio: a regra geral)',
   notes: 'Notas',
   place: 'Lugar',
   country: 'País',
