@@ -1,3 +1,5 @@
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ownFolder, putRecord, type } from './typed.ts';
 
@@ -8,6 +10,20 @@ const overlapping = {
     { from: 3, to: 6, material: 'sand' },
   ],
 };
+
+/** A pit latrine 5 m off: 30 m are wanted (Sphere, 2018, from memory). */
+const dugNear = { ...sound, site: { surroundings: [{ kind: 'latrine', distance: 5 }] } };
+
+interface SaidJson {
+  readonly findings: readonly { readonly path?: string; readonly source?: string }[];
+  readonly practice: object;
+  readonly missing: readonly object[];
+}
+
+async function json(folder: string, file: string, ...more: string[]): Promise<SaidJson> {
+  const { out } = await type(folder, ['check', file, '--json', ...more]);
+  return JSON.parse(out.join('\n')) as SaidJson;
+}
 
 describe('borefolio check', () => {
   it('gives 1 and says what contradicts itself, where, and what to do', async () => {
@@ -67,6 +83,73 @@ describe('borefolio check', () => {
         todo: expect.any(String) as string,
       }),
     );
+  });
+
+  it('judges by the practice of the record, and names it', async () => {
+    const folder = ownFolder();
+    const byHand = await type(folder, ['check', putRecord(folder, sound)]);
+    expect(byHand.out.at(-2)).toMatch(/^Judged by: .+ \d\.\d \(handDrilled\)$/);
+    const hammered = { bore: { ...sound.bore, method: 'downTheHoleHammer' } };
+    const { out } = await type(folder, ['check', putRecord(folder, hammered)]);
+    expect(out.at(-2)).toContain('(machineRock)');
+  });
+
+  it('says the source of what a rule found, and which field it lacks to judge', async () => {
+    const folder = ownFolder();
+    const file = putRecord(folder, dugNear);
+    const { code, out } = await type(folder, ['check', file]);
+    expect(code).toBe(1);
+    const found = out.find((line) => line.includes('surroundings'));
+    expect(found).toMatch(/^(error|warning|note) .+ \[.+\]$/);
+    const { findings, practice, missing } = await json(folder, file);
+    expect(practice).toEqual({ id: 'handDrilled', version: '1.0', name: expect.any(String) });
+    expect(findings.find(({ path }) => path?.startsWith('site'))?.source).not.toBe('');
+    expect(missing.length).toBe(out.filter((line) => line.startsWith('unjudged')).length);
+  });
+
+  it('judges by a practice that is asked for, shipped or in a file', async () => {
+    const folder = ownFolder();
+    const file = putRecord(folder, dugNear);
+    const near = async (...more: string[]) =>
+      (await json(folder, file, ...more)).findings.filter(({ path }) => path?.startsWith('site'))
+        .length;
+    const practice = {
+      id: 'ours',
+      version: '1',
+      name: 'Ours',
+      scope: 'All',
+      basedOn: 'machineRock',
+    };
+    const figures = {
+      latrineM: { value: 3, source: 'ours' },
+      latrineGraveM: { value: 3, source: 'ours' },
+    };
+    const sources = { ours: { title: 'Our contract', mark: 'read' } };
+    writeFileSync(
+      path.join(folder, 'ours.json'),
+      JSON.stringify({ ...practice, figures, sources }),
+    );
+    expect(await near('--practice', 'machineRock')).toBeGreaterThan(0);
+    expect(await near('--practice', 'ours.json')).toBe(0);
+  });
+
+  it('refuses a practice that is not there, or that cannot be read', async () => {
+    const folder = ownFolder();
+    const file = putRecord(folder, sound);
+    const lost = await type(folder, ['check', file, '--practice', 'nowhere.json']);
+    expect([lost.code, lost.err[0]]).toEqual([2, expect.stringContaining('handDrilled')]);
+    const wrong = await type(folder, ['check', file, '--practice', file]);
+    expect([wrong.code, wrong.err[0]]).toEqual([
+      1,
+      expect.stringMatching(/record\.json: .*version/),
+    ]);
+  });
+
+  it('tells where the record names a practice that is not at hand', async () => {
+    const folder = ownFolder();
+    const file = putRecord(folder, { ...sound, identity: { practice: 'theirs' } });
+    const { err } = await type(folder, ['check', file]);
+    expect(err).toEqual([expect.stringContaining('theirs')]);
   });
 
   it('refuses what is no record in one sentence', async () => {
