@@ -12,16 +12,17 @@ export const whyCodes = ['safest', 'mostProductive', 'fewestCuts', 'onlyOne'] as
 /** What stands in the way of a completion that meets the practice. */
 export const obstacleCodes = [
   'noConductingGround',
-  'conductingGroundAboveDryLevel',
+  'groundAboveDryLevel',
+  'groundAbovePumpingLevel',
+  'tooMuchTightGround',
   'aquiferTooThin',
   'annulusTooNarrow',
   'holeTooShallowForSump',
   'noRoomForPackAndSeals',
-  'aquitardTooThinToSeal',
+  'noRoomForPartingSeal',
   'screensTooFew',
   'plainPipesTooFew',
   'entranceTooFast',
-  'cutsTooMany',
 ] as const;
 
 /** What laying out may lack in a record. */
