@@ -131,4 +131,22 @@ export const englishService: Readonly<Record<keyof typeof serviceCodes, FindingT
     why: 'Sand and silt gather at the bottom, and the pump would draw them in or stand in them.',
     todo: 'Raise the pump if the water level allows it; sound the bottom, and have it cleaned out where it has silted up.',
   },
+  'development.short': {
+    title: 'Development short',
+    sentence: 'The well was developed for {hours} h in all; at least {leastH} h is asked for.',
+    why: 'Fines and mud that stay in the pack and the wall hold water back, and come out as sand later.',
+    todo: 'Develop on, gently at first, until the water stays clear and the level steady; sound the pack and top it up where it settled.',
+  },
+  'development.turbid': {
+    title: 'Water turbid at the end of development',
+    sentence: 'Development ended with a turbidity of {value} NTU; at most {most} NTU is wanted.',
+    why: 'Turbid water wears the pump, shields germs from chlorine, and users turn away from it.',
+    todo: 'Develop on until the water stays clear; where it does not, look for mud left in the pack, or a screen against clay.',
+  },
+  'development.sandy': {
+    title: 'Sand at the end of development',
+    sentence: 'Development ended with {value} mg/l of sand; at most {most} mg/l is wanted.',
+    why: 'Sand wears pump and screen, fills the sump, and leaves hollows in the ground behind.',
+    todo: 'Develop on, gently; where sand does not come down, check slot and pack against the ground, and whether the pack has a bridge.',
+  },
 };

@@ -132,4 +132,24 @@ export const frenchService: Readonly<Record<keyof typeof serviceCodes, FindingTe
     why: 'Sable et limon se déposent au fond ; la pompe les aspirerait ou s’y trouverait prise.',
     todo: 'Remonter la pompe si le niveau d’eau le permet ; sonder le fond, et le faire curer s’il s’est comblé.',
   },
+  'development.short': {
+    title: 'Développement court',
+    sentence: 'Le forage a été développé {hours} h en tout ; il faut au moins {leastH} h.',
+    why: 'Les fines et la boue restées dans le massif et la paroi retiennent l’eau, et sortent plus tard avec le sable.',
+    todo: 'Poursuivre le développement, doucement d’abord, jusqu’à une eau qui reste claire et un niveau stable ; sonder le massif et le compléter s’il s’est tassé.',
+  },
+  'development.turbid': {
+    title: 'Eau trouble en fin de développement',
+    sentence:
+      'Le développement s’est achevé à {value} NTU de turbidité ; au plus {most} NTU est voulu.',
+    why: 'L’eau trouble use la pompe, protège les germes du chlore et rebute les usagers.',
+    todo: 'Poursuivre le développement jusqu’à une eau qui reste claire ; sinon, chercher de la boue restée dans le massif ou une crépine au droit d’une argile.',
+  },
+  'development.sandy': {
+    title: 'Sable en fin de développement',
+    sentence:
+      'Le développement s’est achevé avec {value} mg/l de sable ; au plus {most} mg/l est voulu.',
+    why: 'Le sable use pompe et crépine, comble le tube à sédiments et laisse des vides dans le terrain.',
+    todo: 'Poursuivre le développement, doucement ; si le sable ne diminue pas, vérifier fentes et massif d’après le terrain, et si le massif a formé un pont.',
+  },
 };

@@ -126,4 +126,22 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     why: 'Areia e silte juntam-se no fundo; a bomba puxá-los-ia ou ficaria presa neles.',
     todo: 'Subir a bomba se o nível da água o permitir; sondar o fundo, e mandar limpá-lo se estiver assoreado.',
   },
+  'development.short': {
+    title: 'Desenvolvimento curto',
+    sentence: 'O furo foi desenvolvido {hours} h ao todo; pedem-se pelo menos {leastH} h.',
+    why: 'Os finos e a lama que ficam no pré-filtro e na parede retêm a água, e saem mais tarde como areia.',
+    todo: 'Continuar o desenvolvimento, suave no início, até a água ficar clara e o nível estável; sondar o pré-filtro e completá-lo se assentou.',
+  },
+  'development.turbid': {
+    title: 'Água turva no fim do desenvolvimento',
+    sentence: 'O desenvolvimento acabou com {value} NTU de turbidez; quer-se no máximo {most} NTU.',
+    why: 'A água turva desgasta a bomba, protege os germes do cloro e afasta os utentes.',
+    todo: 'Continuar o desenvolvimento até a água ficar clara; se não ficar, procurar lama deixada no pré-filtro ou um tubo-ralo frente a argila.',
+  },
+  'development.sandy': {
+    title: 'Areia no fim do desenvolvimento',
+    sentence: 'O desenvolvimento acabou com {value} mg/l de areia; quer-se no máximo {most} mg/l.',
+    why: 'A areia desgasta bomba e tubo-ralo, enche o tubo de decantação e deixa vazios no terreno.',
+    todo: 'Continuar o desenvolvimento, com suavidade; se a areia não diminuir, verificar ranhuras e pré-filtro face ao terreno, e se o pré-filtro fez ponte.',
+  },
 };

@@ -19,4 +19,7 @@ export const serviceCodes = {
   'intake.shallow': ['intakeM', 'levelM', 'underM'],
   'intake.inScreen': ['intakeM', 'screenTopM', 'screenBottomM'],
   'intake.low': ['intakeM', 'footM', 'aboveM'],
+  'development.short': ['hours', 'leastH'],
+  'development.turbid': ['value', 'most'],
+  'development.sandy': ['value', 'most'],
 } as const satisfies Record<string, readonly string[]>;

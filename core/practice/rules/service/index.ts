@@ -7,6 +7,9 @@ import { pitNearWater } from './pitNearWater.ts';
 import { intakeShallow } from './intakeShallow.ts';
 import { intakeInScreen } from './intakeInScreen.ts';
 import { intakeLow } from './intakeLow.ts';
+import { developmentShort } from './developmentShort.ts';
+import { developmentTurbid } from './developmentEnd.ts';
+import { developmentSandy } from './developmentEnd.ts';
 
 export const serviceRules: readonly Rule[] = [
   datesOrder,
@@ -17,4 +20,7 @@ export const serviceRules: readonly Rule[] = [
   intakeShallow,
   intakeInScreen,
   intakeLow,
+  developmentShort,
+  developmentTurbid,
+  developmentSandy,
 ];
