@@ -58,6 +58,9 @@ export const layingOut = {
     source: 'Source',
     missing: 'Not known for want of',
     cost: 'Costs',
+    sum: 'In all',
+    unpriced: 'Without a price:',
+    go: 'Go to the field',
     noPrices: 'The practice has no prices.',
   },
 };

@@ -60,6 +60,9 @@ export const layingOut: InterfaceWords['layingOut'] = {
     source: 'Source',
     missing: 'Inconnu, faute de',
     cost: 'Coûts',
+    sum: 'En tout',
+    unpriced: 'Sans prix :',
+    go: 'Aller au champ',
     noPrices: 'La règle de l’art ne porte pas de prix.',
   },
 };

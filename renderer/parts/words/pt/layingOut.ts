@@ -61,6 +61,9 @@ export const layingOut: InterfaceWords['layingOut'] = {
     source: 'Fonte',
     missing: 'Desconhecido por falta de',
     cost: 'Custos',
+    sum: 'Total',
+    unpriced: 'Sem preço:',
+    go: 'Ir ao campo',
     noPrices: 'A boa prática não tem preços.',
   },
 };
