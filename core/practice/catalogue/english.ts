@@ -2,6 +2,7 @@ import { englishCasing } from './englishCasing.ts';
 import { englishCover } from './englishCover.ts';
 import { englishService } from './englishService.ts';
 import { englishServiceWords } from './englishServiceWords.ts';
+import { englishFigures } from './englishFigures.ts';
 import { englishMissing } from './englishMissing.ts';
 import { englishAnnulus } from './englishAnnulus.ts';
 import { englishGround } from './englishGround.ts';
@@ -38,6 +39,7 @@ export const english: CatalogueTexts = {
     ...englishServiceWords,
   },
   missing: englishMissing,
+  figures: englishFigures,
   sources: {
     record: 'The record’s own figures, compared with each other.',
     fromMemory: 'from memory, not looked up',

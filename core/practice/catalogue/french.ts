@@ -2,6 +2,7 @@ import { frenchCasing } from './frenchCasing.ts';
 import { frenchCover } from './frenchCover.ts';
 import { frenchService } from './frenchService.ts';
 import { frenchServiceWords } from './frenchServiceWords.ts';
+import { frenchFigures } from './frenchFigures.ts';
 import { frenchMissing } from './frenchMissing.ts';
 import { frenchAnnulus } from './frenchAnnulus.ts';
 import { frenchGround } from './frenchGround.ts';
@@ -38,6 +39,7 @@ export const french: CatalogueTexts = {
     ...frenchServiceWords,
   },
   missing: frenchMissing,
+  figures: frenchFigures,
   sources: {
     record: 'Les chiffres du dossier, comparés entre eux.',
     fromMemory: 'de mémoire, non vérifié',

@@ -2,6 +2,7 @@ import { portugueseCasing } from './portugueseCasing.ts';
 import { portugueseCover } from './portugueseCover.ts';
 import { portugueseService } from './portugueseService.ts';
 import { portugueseServiceWords } from './portugueseServiceWords.ts';
+import { portugueseFigures } from './portugueseFigures.ts';
 import { portugueseMissing } from './portugueseMissing.ts';
 import { portugueseAnnulus } from './portugueseAnnulus.ts';
 import { portugueseGround } from './portugueseGround.ts';
@@ -38,6 +39,7 @@ export const portuguese: CatalogueTexts = {
     ...portugueseServiceWords,
   },
   missing: portugueseMissing,
+  figures: portugueseFigures,
   sources: {
     record: 'Os números do registo, comparados entre si.',
     fromMemory: 'de memória, não verificado',

@@ -1,6 +1,7 @@
 import type { FillKind } from '../../record/annulus.ts';
 import type { ComponentKind } from '../../record/strings.ts';
 import type { ModelFindingCode } from '../../model/findings.ts';
+import type { FigureId } from '../figures.ts';
 import type { MissingWhat } from '../rules/missing.ts';
 import type { RuleCode } from '../rules/ruleCodes.ts';
 import type { ServiceWord } from '../rules/service/words.ts';
@@ -30,6 +31,8 @@ export interface CatalogueTexts {
   readonly words: Readonly<Record<FillKind | ComponentKind | ServiceWord, string>>;
   /** What a rule would need in order to judge, as in a list. */
   readonly missing: Readonly<Record<MissingWhat, string>>;
+  /** What each figure of a practice is, as in a list. */
+  readonly figures: Readonly<Record<FigureId, string>>;
   /** Where a finding comes from. */
   readonly sources: {
     /** The record contradicts itself or leaves out what it needs. */
