@@ -2,9 +2,9 @@ import type { FigureId } from '../figures.ts';
 
 /** What each figure of a practice is, as in a list; its unit stands beside it. */
 export const frenchFigures: Readonly<Record<FigureId, string>> = {
-  packAboveScreenM: 'massif filtrant au-dessus du haut de la crépine, au moins',
+  packAboveScreenM: 'massif de gravier au-dessus du haut de la crépine, au moins',
   packAboveScreenGraveM: 'le même, au-dessous duquel c’est grave',
-  clayOnPackM: 'joint d’argile ou de coulis sur le massif, au moins',
+  clayOnPackM: 'bouchon d’argile ou de coulis sur le massif, au moins',
   clayOnPackGraveM: 'le même, au-dessous duquel c’est grave',
   sanitarySealFromM: 'le joint sanitaire commence au plus tard à cette profondeur',
   sanitarySealToM: 'le joint sanitaire descend au moins jusqu’à',
@@ -15,8 +15,8 @@ export const frenchFigures: Readonly<Record<FigureId, string>> = {
   aquitardM: 'couche étanche qui sépare deux nappes, à partir de',
   screenInTightShare: 'part de crépine devant un terrain étanche, au plus',
   screenInTightGraveShare: 'la même, au-dessus de laquelle c’est grave',
-  sumpLeastM: 'tube décanteur, au moins',
-  sumpMostM: 'tube décanteur, au plus',
+  sumpLeastM: 'tube à sédiments, au moins',
+  sumpMostM: 'tube à sédiments, au plus',
   screenUnderDryLevelM: 'haut de la crépine sous le niveau d’étiage, au moins',
   screenUnderPumpingLevelM: 'haut de la crépine sous le niveau dynamique, au moins',
   packToFormationLeast: 'grain du massif sur grain du terrain, au moins',
@@ -50,8 +50,8 @@ export const frenchFigures: Readonly<Record<FigureId, string>> = {
   septicTankM: 'distance d’une fosse septique, au moins',
   soakawayM: 'distance d’un puits perdu, au moins',
   livestockM: 'distance du bétail, au moins',
-  graveyardM: 'distance d’un cimetière, au moins',
-  wasteDumpM: 'distance d’un dépôt d’ordures, au moins',
+  graveyardM: 'distance de tombes, au moins',
+  wasteDumpM: 'distance d’une décharge, au moins',
   fuelM: 'distance d’un dépôt de carburant, au moins',
   openWaterM: 'distance d’une eau de surface, au moins',
   buildingM: 'distance d’un bâtiment, au moins',
