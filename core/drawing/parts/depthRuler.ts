@@ -20,6 +20,7 @@ function usualSteps(scale: number): Steps {
   if (scale <= 100) return { tick: 0.5, figure: 1 };
   if (scale <= 200) return { tick: 1, figure: 5 };
   if (scale <= 500) return { tick: 1, figure: 10 };
+  if (scale < 1000) return { tick: 2, figure: 10 };
   return { tick: scale / 200, figure: scale / 50 };
 }
 

@@ -43,7 +43,7 @@ export function stretchesOf(string: StringModel): Stretch[] {
 }
 
 /** `110 × 4.2`, of a reducer `110/160 × 5`; `Ø in 102` where only the inside is known. */
-function sizeWords(kit: Kit, piece: PieceModel): string {
+export function sizeWords(kit: Kit, piece: PieceModel): string {
   const { outsideMm, upperOutsideMm, wallMm, insideMm } = piece;
   const figure = (mm: number) => plainFigure(kit, mm, 1);
   if (outsideMm === undefined && upperOutsideMm === undefined && insideMm !== undefined)

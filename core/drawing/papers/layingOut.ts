@@ -1,0 +1,93 @@
+import type { Language } from '../../base/language.ts';
+import type { Fonts } from '../../base/text/metrics.ts';
+import type { WellModel } from '../../model/wellModel.ts';
+import { practiceOf } from '../../practice/choosePractice.ts';
+import type { Practice } from '../../practice/practice.ts';
+import { reckonQuantities } from '../../quantities/reckonQuantities.ts';
+import type { WellRecord } from '../../record/schema.ts';
+import type { Drawing, Item, Page } from '../items.ts';
+import { papers } from '../paper.ts';
+import { solid } from '../pens.ts';
+import { group, rectangle } from '../shapes.ts';
+import { usedHatches } from '../usedHatches.ts';
+import { sheetWordsIn } from '../words/languages.ts';
+import { drawHead } from './layingOut/head.ts';
+import { laidOutOf, type LaidOut } from './layingOut/laidOut.ts';
+import { leadingBack } from './layingOut/leadingBack.ts';
+import { drawOnePage, drawSeveralPages } from './layingOut/pages.ts';
+import { contentOf, planOnePage, type Content } from './layingOut/plan.ts';
+import type { SheetKit } from './layingOut/sheetKit.ts';
+import { layingOutWordsIn } from './layingOut/words.ts';
+
+export interface LayingOutOptions {
+  readonly fonts: Fonts;
+  /** Of the sheet's own words; English where absent. What people wrote stays as it is. */
+  readonly language?: Language;
+  /** ISO 8601 moment at which the paper is made. */
+  readonly madeAt: string;
+  /** 32 hexadecimal digits. */
+  readonly paperId: string;
+  /** Revision of the record in the archive, from 1; absent for a loose file. */
+  readonly revision?: number;
+  /** That sacks are reckoned by; the record's own among the shipped ones where absent. */
+  readonly practice?: Practice;
+}
+
+const paper = papers.A4;
+
+function bodiesOf(kit: SheetKit, content: Content): Item[][] {
+  const plan = planOnePage(kit, content);
+  return plan ? [drawOnePage(kit, content, plan)] : drawSeveralPages(kit, content);
+}
+
+function pagesOf(kit: SheetKit, laid: LaidOut, options: LayingOutOptions): Page[] {
+  const { record, model } = laid;
+  const quantities = reckonQuantities(record, model, kit.practice);
+  const bodies = bodiesOf(kit, contentOf(kit, laid, paper, quantities));
+  const { madeAt, revision } = options;
+  const { x, y } = paper.frame;
+  return bodies.map((body, at) => {
+    const which = { sheet: at + 1, sheets: bodies.length };
+    const facts = { madeAt, ...which, ...(revision !== undefined && { revision }) };
+    const items = [
+      drawHead(kit, laid, facts, x, y),
+      ...body,
+      group('frame', [rectangle(paper.frame, { stroke: solid('frame') })]),
+    ];
+    return {
+      width: paper.width,
+      height: paper.height,
+      items: items.map((item) => leadingBack(item, laid.pathOf)),
+    };
+  });
+}
+
+/**
+ * The laying-out sheet of a well, to be followed at the hole: pipes in the order they go in with
+ * running lengths and joints, what to paint on them, fills with amounts and soundings, room for
+ * what was measured. One upright A4 page; further ones where the tally is longer. `model` is that
+ * of `record`; a well that is built is drawn as it was proposed, where the record kept that.
+ */
+export function drawLayingOut(
+  record: WellRecord,
+  model: WellModel,
+  options: LayingOutOptions,
+): Drawing {
+  const { fonts, language = 'en', madeAt, paperId } = options;
+  const own = layingOutWordsIn(language);
+  const practice = options.practice ?? practiceOf(record);
+  const kit: SheetKit = { fonts, words: sheetWordsIn(language), own, practice };
+  const pages = pagesOf(kit, laidOutOf(record, model), options);
+  const { number, name, supervisor } = record.identity ?? {};
+  const place = name ?? record.site?.village;
+  return {
+    title: [number, place].filter(Boolean).join(' – '),
+    subject: own.title,
+    author: supervisor ?? '',
+    language: kit.words.language,
+    madeAt,
+    paperId,
+    pages,
+    hatches: usedHatches(pages),
+  };
+}

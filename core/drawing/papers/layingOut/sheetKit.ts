@@ -1,0 +1,22 @@
+import type { Practice } from '../../../practice/practice.ts';
+import type { Kit } from '../../kit.ts';
+import type { LayingOutWords } from './words.ts';
+
+/** What the parts of the laying-out sheet are handed. */
+export interface SheetKit extends Kit {
+  /** The words of this sheet alone; `words` are those of all sheets. */
+  readonly own: LayingOutWords;
+  readonly practice: Practice;
+}
+
+/** Space between blocks. */
+export const blockGap = 2;
+
+/** Width of what stands under the head, clear of the frame line on either side. */
+export const bodyWidth = 176;
+export const bodyInset = 2;
+
+/** `{under}` and the like replaced. */
+export function filled(text: string, values: Readonly<Record<string, string>>): string {
+  return text.replace(/\{(\w+)\}/g, (whole, name: string) => values[name] ?? whole);
+}

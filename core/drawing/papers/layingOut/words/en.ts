@@ -1,0 +1,75 @@
+import type { LayingOutWords } from '../words.ts';
+
+/** British English. */
+export const english: LayingOutWords = {
+  title: 'Laying-out sheet',
+  head: {
+    date: 'Date at the hole',
+    place: 'Village, spot',
+    driller: 'Driller',
+    practice: 'Practice',
+    basis: 'Laid out from',
+    fromRecord: 'the record',
+    asProposed: 'the proposal taken on {day}',
+  },
+  sketch: 'The well; A, B: tops of fills',
+  beside: { casingTop: 'top', screen: 'screen', foot: 'foot', hole: 'hole' },
+  kinds: { cap: 'cap', sump: 'sump', screen: 'SCREEN', plain: 'plain', reducer: 'reducer' },
+  cutTo: 'cut to',
+  pipes: {
+    title: 'Pipes, in the order they go in',
+    number: 'No.',
+    pipe: 'Pipe',
+    length: 'Length m',
+    running: 'Running m',
+    joint: 'Joint at m',
+    measured: 'Measured m',
+    none: 'No string is laid out yet.',
+  },
+  string: 'String',
+  marks: {
+    title: 'Paint marks, m from lower end',
+    pipes: 'no. {numbers}',
+    each: 'each pipe: number, running length',
+    screenTop: 'top of screen',
+    ground: 'ground level, {under} below top',
+    groundAlone: 'ground level',
+    centralisers: 'centralisers',
+  },
+  totals: {
+    hole: 'Hole open to m',
+    string: 'Whole string m',
+    foot: 'Its foot at m',
+    above: 'Above ground m',
+    under: 'Top below ground m',
+    measured: 'Above, measured m',
+  },
+  fills: {
+    title:
+      'Fills, in the order they go in; sound each top from the ground or from the casing’s top',
+    fill: 'Fill',
+    foot: 'Foot m',
+    top: 'Top from ground',
+    fromCasing: 'Top from casing',
+    litres: 'Litres',
+    sacks: 'Sacks',
+    poured: 'Poured',
+    sounded: 'Sounded',
+    none: 'No fill is laid out yet.',
+    nothing: 'nothing laid out',
+  },
+  cautions: {
+    title: 'Cautions: local safety rules come first',
+    each: [
+      'Pits and open holes: fence and cover them; nobody goes down a shaft that was not aired, or alone.',
+      'Glue and cleaner: vapour burns and harms; open air, no flame or smoking, gloves, eyes covered.',
+      'Grout: heats while it sets and softens plastic pipe; short lifts, casing kept full of water; gloves.',
+      'Lifting: nobody under a load; hold the string in a clamp before each joint is let go.',
+    ],
+  },
+  contradictions: {
+    one: 'The record contradicts itself in one place: ask the supervisor before anything goes in.',
+    many: 'The record contradicts itself in {count} places: ask the supervisor before anything goes in.',
+  },
+  driller: 'Driller',
+};
