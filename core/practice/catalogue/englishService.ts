@@ -149,4 +149,38 @@ export const englishService: Readonly<Record<keyof typeof serviceCodes, FindingT
     why: 'Sand wears pump and screen, fills the sump, and leaves hollows in the ground behind.',
     todo: 'Develop on, gently; where sand does not come down, check slot and pack against the ground, and whether the pack has a bridge.',
   },
+  'contact.short': {
+    title: 'Chlorine pumped off soon',
+    sentence: 'The chlorine stood in the well for {hours} h; at least {leastH} h is asked for.',
+    why: 'Chlorine needs time to reach the pack and to kill what lives on pipe and wall.',
+    todo: 'Disinfect again and let the chlorine stand its time, with the well closed to users; pump it off away from fields and streams.',
+  },
+  'bacteria.undeveloped': {
+    title: 'Sampled for bacteria before development ended',
+    sentence:
+      'The last water sample for bacteria was taken on {takenOn}; development went on until {endedOn}.',
+    why: 'Development brings up what drilling left in the ground, and changes what the water holds.',
+    todo: 'Sample again now that development has ended; what the result allows is for the health authority to say.',
+  },
+  'bacteria.undisinfected': {
+    title: 'Not sampled for bacteria since disinfection',
+    sentence:
+      'The last water sample for bacteria was taken on {takenOn}, before the well was disinfected.',
+    why: 'Only a sample taken after the disinfection shows whether it reached what drilling and pump brought in.',
+    todo: 'Sample again once the chlorine is pumped off and gone; what the result allows is for the health authority to say.',
+  },
+  'bacteria.soon': {
+    title: 'Sampled for bacteria too soon',
+    sentence:
+      'Water was sampled for bacteria on {takenOn}; the chlorine was pumped off on {pumpedOffOn}, and at least {waitDays} d should lie between.',
+    why: 'Chlorine left in pack and pipes hides bacteria, which come back after a few days.',
+    todo: 'Sample again when the chlorine has been gone for that long; what the result allows is for the health authority to say.',
+  },
+  'bacteria.chlorine': {
+    title: 'Chlorine in a sample for bacteria',
+    sentence:
+      'Free chlorine was {chlorineMgL} mg/l when water was sampled for bacteria; it should be gone, at most {mostMgL} mg/l.',
+    why: 'Chlorine goes on killing in the bottle, so that the laboratory finds less than the well holds.',
+    todo: 'Pump until the chlorine is gone and sample again; what the result allows is for the health authority to say.',
+  },
 };

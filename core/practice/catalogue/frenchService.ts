@@ -152,4 +152,38 @@ export const frenchService: Readonly<Record<keyof typeof serviceCodes, FindingTe
     why: 'Le sable use pompe et crépine, comble le tube à sédiments et laisse des vides dans le terrain.',
     todo: 'Poursuivre le développement, doucement ; si le sable ne diminue pas, vérifier fentes et massif d’après le terrain, et si le massif a formé un pont.',
   },
+  'contact.short': {
+    title: 'Chlore pompé trop tôt',
+    sentence: 'Le chlore est resté {hours} h dans le forage ; il faut au moins {leastH} h.',
+    why: 'Le chlore a besoin de temps pour atteindre le massif et tuer ce qui vit sur les tubes et la paroi.',
+    todo: 'Désinfecter de nouveau et laisser agir le chlore, forage fermé aux usagers ; le rejeter loin des champs et des cours d’eau.',
+  },
+  'bacteria.undeveloped': {
+    title: 'Bactéries cherchées avant la fin du développement',
+    sentence:
+      'Le dernier échantillon d’eau pour les bactéries a été prélevé le {takenOn} ; le développement a duré jusqu’au {endedOn}.',
+    why: 'Le développement remonte ce que la foration a laissé dans le terrain, et change ce que contient l’eau.',
+    todo: 'Prélever de nouveau, le développement étant fini ; ce que permet le résultat, c’est à l’autorité sanitaire de le dire.',
+  },
+  'bacteria.undisinfected': {
+    title: 'Bactéries non cherchées depuis la désinfection',
+    sentence:
+      'Le dernier échantillon d’eau pour les bactéries a été prélevé le {takenOn}, avant la désinfection du forage.',
+    why: 'Seul un échantillon prélevé après la désinfection montre si elle a atteint ce que la foration et la pompe ont apporté.',
+    todo: 'Prélever de nouveau une fois le chlore pompé et disparu ; ce que permet le résultat, c’est à l’autorité sanitaire de le dire.',
+  },
+  'bacteria.soon': {
+    title: 'Bactéries cherchées trop tôt',
+    sentence:
+      'L’eau a été prélevée pour les bactéries le {takenOn} ; le chlore a été pompé le {pumpedOffOn}, et il faut au moins {waitDays} j entre les deux.',
+    why: 'Le chlore resté dans le massif et les tubes cache les bactéries, qui reviennent après quelques jours.',
+    todo: 'Prélever de nouveau quand le chlore aura disparu depuis ce temps ; ce que permet le résultat, c’est à l’autorité sanitaire de le dire.',
+  },
+  'bacteria.chlorine': {
+    title: 'Chlore dans un échantillon pour bactéries',
+    sentence:
+      'Le chlore libre était à {chlorineMgL} mg/l lors du prélèvement pour les bactéries ; il doit avoir disparu, au plus {mostMgL} mg/l.',
+    why: 'Le chlore continue à tuer dans le flacon, et le laboratoire trouve moins que ce que contient le forage.',
+    todo: 'Pomper jusqu’à disparition du chlore et prélever de nouveau ; ce que permet le résultat, c’est à l’autorité sanitaire de le dire.',
+  },
 };

@@ -144,4 +144,38 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     why: 'A areia desgasta bomba e tubo-ralo, enche o tubo de decantação e deixa vazios no terreno.',
     todo: 'Continuar o desenvolvimento, com suavidade; se a areia não diminuir, verificar ranhuras e pré-filtro face ao terreno, e se o pré-filtro fez ponte.',
   },
+  'contact.short': {
+    title: 'Cloro bombado cedo demais',
+    sentence: 'O cloro esteve {hours} h no furo; pedem-se pelo menos {leastH} h.',
+    why: 'O cloro precisa de tempo para chegar ao pré-filtro e matar o que vive nos tubos e na parede.',
+    todo: 'Desinfetar de novo e deixar o cloro atuar, com o furo fechado aos utentes; descarregá-lo longe de campos e ribeiros.',
+  },
+  'bacteria.undeveloped': {
+    title: 'Bactérias procuradas antes do desenvolvimento',
+    sentence:
+      'A última amostra de água para bactérias foi colhida em {takenOn}; o desenvolvimento durou até {endedOn}.',
+    why: 'O desenvolvimento traz o que a perfuração deixou no terreno, e muda o que a água contém.',
+    todo: 'Colher de novo, agora que o desenvolvimento acabou; o que o resultado permite, cabe à autoridade de saúde dizê-lo.',
+  },
+  'bacteria.undisinfected': {
+    title: 'Bactérias não procuradas desde a desinfeção',
+    sentence:
+      'A última amostra de água para bactérias foi colhida em {takenOn}, antes da desinfeção do furo.',
+    why: 'Só uma amostra colhida depois da desinfeção mostra se ela chegou ao que a perfuração e a bomba trouxeram.',
+    todo: 'Colher de novo quando o cloro estiver bombado e desaparecido; o que o resultado permite, cabe à autoridade de saúde dizê-lo.',
+  },
+  'bacteria.soon': {
+    title: 'Bactérias procuradas cedo demais',
+    sentence:
+      'A água foi colhida para bactérias em {takenOn}; o cloro foi bombado em {pumpedOffOn}, e pede-se pelo menos {waitDays} d entre os dois.',
+    why: 'O cloro que fica no pré-filtro e nos tubos esconde as bactérias, que voltam passados alguns dias.',
+    todo: 'Colher de novo quando o cloro tiver desaparecido há esse tempo; o que o resultado permite, cabe à autoridade de saúde dizê-lo.',
+  },
+  'bacteria.chlorine': {
+    title: 'Cloro numa amostra para bactérias',
+    sentence:
+      'O cloro livre era de {chlorineMgL} mg/l quando se colheu água para bactérias; deve ter desaparecido, no máximo {mostMgL} mg/l.',
+    why: 'O cloro continua a matar no frasco, e o laboratório encontra menos do que o furo contém.',
+    todo: 'Bombar até o cloro desaparecer e colher de novo; o que o resultado permite, cabe à autoridade de saúde dizê-lo.',
+  },
 };

@@ -22,4 +22,9 @@ export const serviceCodes = {
   'development.short': ['hours', 'leastH'],
   'development.turbid': ['value', 'most'],
   'development.sandy': ['value', 'most'],
+  'contact.short': ['hours', 'leastH'],
+  'bacteria.undeveloped': ['takenOn', 'endedOn'],
+  'bacteria.undisinfected': ['takenOn'],
+  'bacteria.soon': ['takenOn', 'pumpedOffOn', 'waitDays'],
+  'bacteria.chlorine': ['chlorineMgL', 'mostMgL'],
 } as const satisfies Record<string, readonly string[]>;

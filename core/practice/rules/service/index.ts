@@ -10,6 +10,11 @@ import { intakeLow } from './intakeLow.ts';
 import { developmentShort } from './developmentShort.ts';
 import { developmentTurbid } from './developmentEnd.ts';
 import { developmentSandy } from './developmentEnd.ts';
+import { contactShort } from './contactShort.ts';
+import { bacteriaUndeveloped } from './bacteriaUndeveloped.ts';
+import { bacteriaUndisinfected } from './bacteriaUndisinfected.ts';
+import { bacteriaSoon } from './bacteriaSoon.ts';
+import { bacteriaChlorine } from './bacteriaChlorine.ts';
 
 export const serviceRules: readonly Rule[] = [
   datesOrder,
@@ -23,4 +28,9 @@ export const serviceRules: readonly Rule[] = [
   developmentShort,
   developmentTurbid,
   developmentSandy,
+  contactShort,
+  bacteriaUndeveloped,
+  bacteriaUndisinfected,
+  bacteriaSoon,
+  bacteriaChlorine,
 ];
