@@ -20,8 +20,10 @@ export const portugueseFigures: Readonly<Record<FigureId, string>> = {
   screenUnderDryLevelM: 'topo do tubo-ralo abaixo do nível da época seca, no mínimo',
   screenUnderPumpingLevelM: 'topo do tubo-ralo abaixo do nível dinâmico, no mínimo',
   packToFormationLeast: 'grão do maciço filtrante sobre grão do terreno, no mínimo',
-  packToFormationMost: 'grão do maciço filtrante sobre grão do terreno, no máximo, em terreno uniforme',
-  packToUnevenMost: 'grão do maciço filtrante sobre grão do terreno, no máximo, em terreno desuniforme',
+  packToFormationMost:
+    'grão do maciço filtrante sobre grão do terreno, no máximo, em terreno uniforme',
+  packToUnevenMost:
+    'grão do maciço filtrante sobre grão do terreno, no máximo, em terreno desuniforme',
   packUniformityMost: 'coeficiente de uniformidade do maciço filtrante, no máximo',
   slotRetainsPercent: 'parte do maciço filtrante que a ranhura retém, no mínimo',
   slotRetainsGroundPercent: 'parte do terreno que a ranhura retém sem maciço filtrante, no mínimo',
