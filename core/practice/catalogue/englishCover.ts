@@ -2,4 +2,11 @@ import type { coverCodes } from '../rules/cover/codes.ts';
 import type { FindingText } from './texts.ts';
 
 /** What stands between wall and casing. */
-export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>> = {};
+export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>> = {
+  'pack.bare': {
+    title: 'Screen without pack',
+    sentence: 'Along the screen from {fromM} m to {toM} m no pack is recorded but: {fill}.',
+    why: 'Loose ground without pack runs through the slots and wears pump and screen; clay or grout at the slots shuts them.',
+    todo: 'Set or top up the pack before anything is poured on it. In a finished well, watch for sand and for a weak yield, and develop again.',
+  },
+};

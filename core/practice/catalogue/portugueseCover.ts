@@ -2,4 +2,12 @@ import type { coverCodes } from '../rules/cover/codes.ts';
 import type { FindingText } from './texts.ts';
 
 /** What stands between wall and casing. */
-export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingText>> = {};
+export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingText>> = {
+  'pack.bare': {
+    title: 'Tubo-ralo sem maciço filtrante',
+    sentence:
+      'Ao longo do tubo-ralo, de {fromM} m a {toM} m, não está registado maciço filtrante, mas sim: {fill}.',
+    why: 'Sem maciço, o terreno solto passa pelas ranhuras e gasta a bomba e o tubo-ralo; argila ou calda diante das ranhuras tapa-as.',
+    todo: 'Colocar ou completar o maciço antes de deitar seja o que for por cima. Num furo acabado, vigiar a areia e o caudal, e voltar a desenvolver.',
+  },
+};

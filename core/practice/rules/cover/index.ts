@@ -1,3 +1,7 @@
 import type { Rule } from '../rule.ts';
+import { packBare } from './packBare.ts';
 
-export const coverRules: readonly Rule[] = [];
+/** Rules on what stands between the wall of the hole and the casing. */
+export const coverRules: readonly Rule[] = [
+  packBare,
+];
