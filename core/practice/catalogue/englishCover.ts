@@ -9,4 +9,11 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'Loose ground without pack runs through the slots and wears pump and screen; clay or grout at the slots shuts them.',
     todo: 'Set or top up the pack before anything is poured on it. In a finished well, watch for sand and for a weak yield, and develop again.',
   },
+  'pack.low': {
+    title: 'Pack ends too low',
+    sentence:
+      'The pack goes on {aboveM} m above the screen, whose top is at {screenM} m; {wantedM} m are wanted, and less than {graveM} m is too little to settle.',
+    why: 'Pack settles while the well is developed and used; what slides down must not leave slots bare or bring the seal down to them.',
+    todo: 'Sound the top of the pack after surging and top it up before the seal is set.',
+  },
 };

@@ -10,4 +10,11 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'Sans massif, le terrain meuble passe par les fentes et use la pompe et la crépine ; l’argile ou le ciment devant les fentes les bouche.',
     todo: 'Mettre ou compléter le massif avant de verser quoi que ce soit dessus. Si l’ouvrage est fini, surveiller le sable et le débit, et reprendre le développement.',
   },
+  'pack.low': {
+    title: 'Massif filtrant arrêté trop bas',
+    sentence:
+      'Le massif dépasse de {aboveM} m le haut de la crépine, qui est à {screenM} m ; il en faut {wantedM} m, et moins de {graveM} m ne suffit pas au tassement.',
+    why: 'Le massif se tasse pendant le développement et l’usage ; ce qui descend ne doit ni découvrir les fentes ni amener le bouchon devant elles.',
+    todo: 'Sonder le sommet du massif après le pistonnage et le compléter avant de poser le bouchon.',
+  },
 };

@@ -10,4 +10,11 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'Sem maciço, o terreno solto passa pelas ranhuras e gasta a bomba e o tubo-ralo; argila ou calda diante das ranhuras tapa-as.',
     todo: 'Colocar ou completar o maciço antes de deitar seja o que for por cima. Num furo acabado, vigiar a areia e o caudal, e voltar a desenvolver.',
   },
+  'pack.low': {
+    title: 'Maciço filtrante acaba baixo demais',
+    sentence:
+      'O maciço sobe {aboveM} m acima do topo do tubo-ralo, que está a {screenM} m; pedem-se {wantedM} m, e menos de {graveM} m não chega para o assentamento.',
+    why: 'O maciço assenta durante o desenvolvimento e o uso; o que desce não deve destapar ranhuras nem trazer o selo até elas.',
+    todo: 'Sondar o topo do maciço depois da pistonagem e completá-lo antes de colocar o selo.',
+  },
 };

@@ -1,4 +1,5 @@
 /** Rules on what stands between the hole's wall and the casing: the values that a sentence names. */
 export const coverCodes = {
   'pack.bare': ['fill'],
+  'pack.low': ['aboveM', 'screenM', 'wantedM', 'graveM'],
 } as const satisfies Record<string, readonly string[]>;

@@ -1,7 +1,9 @@
 import type { Rule } from '../rule.ts';
 import { packBare } from './packBare.ts';
+import { packLow } from './packLow.ts';
 
 /** Rules on what stands between the wall of the hole and the casing. */
 export const coverRules: readonly Rule[] = [
   packBare,
+  packLow,
 ];
