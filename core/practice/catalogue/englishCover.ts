@@ -16,4 +16,11 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'Pack settles while the well is developed and used; what slides down must not leave slots bare or bring the seal down to them.',
     todo: 'Sound the top of the pack after surging and top it up before the seal is set.',
   },
+  'clay.thin': {
+    title: 'Too little clay on the pack',
+    sentence:
+      'On the pack, whose top is at {packM} m, stand {lengthM} m of clay or grout; {wantedM} m are wanted, and less than {graveM} m closes nothing.',
+    why: 'The pack is an open way down to the screen: water from higher layers and from the ground runs in where nothing tight lies on it.',
+    todo: 'Set clay balls, bentonite or grout on the sounded top of the pack, let clay swell, and sound again.',
+  },
 };

@@ -17,4 +17,11 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'Le massif se tasse pendant le développement et l’usage ; ce qui descend ne doit ni découvrir les fentes ni amener le bouchon devant elles.',
     todo: 'Sonder le sommet du massif après le pistonnage et le compléter avant de poser le bouchon.',
   },
+  'clay.thin': {
+    title: 'Trop peu d’argile sur le massif',
+    sentence:
+      'Sur le massif, dont le sommet est à {packM} m, se trouvent {lengthM} m d’argile ou de coulis ; il en faut {wantedM} m, et moins de {graveM} m ne ferme rien.',
+    why: 'Le massif est un chemin ouvert vers la crépine : l’eau des couches supérieures et de la surface y descend si rien d’étanche ne le couvre.',
+    todo: 'Poser des boulettes d’argile, de la bentonite ou du coulis sur le sommet sondé du massif, laisser gonfler l’argile et sonder à nouveau.',
+  },
 };

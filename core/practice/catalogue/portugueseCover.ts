@@ -17,4 +17,11 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'O maciço assenta durante o desenvolvimento e o uso; o que desce não deve destapar ranhuras nem trazer o selo até elas.',
     todo: 'Sondar o topo do maciço depois da pistonagem e completá-lo antes de colocar o selo.',
   },
+  'clay.thin': {
+    title: 'Argila a menos sobre o maciço',
+    sentence:
+      'Sobre o maciço, cujo topo está a {packM} m, há {lengthM} m de argila ou calda; pedem-se {wantedM} m, e menos de {graveM} m não fecha nada.',
+    why: 'O maciço é um caminho aberto até ao tubo-ralo: a água das camadas de cima e da superfície desce se nada estanque o cobrir.',
+    todo: 'Colocar bolas de argila, bentonite ou calda sobre o topo sondado do maciço, deixar a argila inchar e sondar de novo.',
+  },
 };

@@ -2,4 +2,5 @@
 export const coverCodes = {
   'pack.bare': ['fill'],
   'pack.low': ['aboveM', 'screenM', 'wantedM', 'graveM'],
+  'clay.thin': ['lengthM', 'packM', 'wantedM', 'graveM'],
 } as const satisfies Record<string, readonly string[]>;

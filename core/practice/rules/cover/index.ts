@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { clayThin } from './clayThin.ts';
 import { packBare } from './packBare.ts';
 import { packLow } from './packLow.ts';
 
@@ -6,4 +7,5 @@ import { packLow } from './packLow.ts';
 export const coverRules: readonly Rule[] = [
   packBare,
   packLow,
+  clayThin,
 ];
