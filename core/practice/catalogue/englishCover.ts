@@ -23,4 +23,11 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'The pack is an open way down to the screen: water from higher layers and from the ground runs in where nothing tight lies on it.',
     todo: 'Set clay balls, bentonite or grout on the sounded top of the pack, let clay swell, and sound again.',
   },
+  'seal.none': {
+    title: 'No sanitary seal',
+    sentence:
+      'In the upper {wantedM} m neither clay nor grout stands next to the wall of the hole, but: {fill}.',
+    why: 'Foul water from the surface runs down along the casing to the screen.',
+    todo: 'Clear the upper annulus and fill it with clay or cement grout from its foot upwards; until then do not hand the well over.',
+  },
 };

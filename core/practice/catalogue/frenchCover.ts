@@ -24,4 +24,11 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'Le massif est un chemin ouvert vers la crépine : l’eau des couches supérieures et de la surface y descend si rien d’étanche ne le couvre.',
     todo: 'Poser des boulettes d’argile, de la bentonite ou du coulis sur le sommet sondé du massif, laisser gonfler l’argile et sonder à nouveau.',
   },
+  'seal.none': {
+    title: 'Pas de joint sanitaire',
+    sentence:
+      'Dans les {wantedM} m du haut, ni argile ni coulis ne se trouve contre la paroi du trou, mais : {fill}.',
+    why: 'L’eau souillée de la surface descend le long du tubage jusqu’à la crépine.',
+    todo: 'Dégager le haut de l’annulaire et le remplir d’argile ou de coulis de ciment en remontant depuis son pied ; d’ici là, ne pas remettre l’ouvrage.',
+  },
 };

@@ -24,4 +24,11 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'O maciço é um caminho aberto até ao tubo-ralo: a água das camadas de cima e da superfície desce se nada estanque o cobrir.',
     todo: 'Colocar bolas de argila, bentonite ou calda sobre o topo sondado do maciço, deixar a argila inchar e sondar de novo.',
   },
+  'seal.none': {
+    title: 'Sem selo sanitário',
+    sentence:
+      'Nos {wantedM} m de cima não há argila nem calda junto à parede do furo, mas sim: {fill}.',
+    why: 'A água suja da superfície desce ao longo do revestimento até ao tubo-ralo.',
+    todo: 'Limpar o anular em cima e enchê-lo de argila ou calda de cimento de baixo para cima; até lá, não entregar o furo.',
+  },
 };

@@ -3,4 +3,5 @@ export const coverCodes = {
   'pack.bare': ['fill'],
   'pack.low': ['aboveM', 'screenM', 'wantedM', 'graveM'],
   'clay.thin': ['lengthM', 'packM', 'wantedM', 'graveM'],
+  'seal.none': ['fill', 'wantedM'],
 } as const satisfies Record<string, readonly string[]>;

@@ -2,10 +2,12 @@ import type { Rule } from '../rule.ts';
 import { clayThin } from './clayThin.ts';
 import { packBare } from './packBare.ts';
 import { packLow } from './packLow.ts';
+import { sealNone } from './sealNone.ts';
 
 /** Rules on what stands between the wall of the hole and the casing. */
 export const coverRules: readonly Rule[] = [
   packBare,
   packLow,
   clayThin,
+  sealNone,
 ];
