@@ -7,6 +7,7 @@ export const figures = {
   packAboveScreenGraveM: 'm',
   clayOnPackM: 'm',
   clayOnPackGraveM: 'm',
+  sanitarySealFromM: 'm',
   sanitarySealToM: 'm',
   annulusGapMm: 'mm',
   annulusGapGraveMm: 'mm',

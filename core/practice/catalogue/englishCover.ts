@@ -30,4 +30,11 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'Foul water from the surface runs down along the casing to the screen.',
     todo: 'Clear the upper annulus and fill it with clay or cement grout from its foot upwards; until then do not hand the well over.',
   },
+  'seal.short': {
+    title: 'Sanitary seal too short',
+    sentence:
+      'The sanitary seal stands from {fromM} m to {toM} m; it is to begin no deeper than {startM} m and to reach {wantedM} m.',
+    why: 'Loose topsoil, roots and burrows lead foul water past a seal that is short.',
+    todo: 'Add clay or grout where it is wanting, or correct the depths.',
+  },
 };

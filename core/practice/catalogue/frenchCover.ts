@@ -31,4 +31,11 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'L’eau souillée de la surface descend le long du tubage jusqu’à la crépine.',
     todo: 'Dégager le haut de l’annulaire et le remplir d’argile ou de coulis de ciment en remontant depuis son pied ; d’ici là, ne pas remettre l’ouvrage.',
   },
+  'seal.short': {
+    title: 'Joint sanitaire trop court',
+    sentence:
+      'Le joint sanitaire va de {fromM} m à {toM} m ; il doit commencer à {startM} m au plus bas et descendre à {wantedM} m.',
+    why: 'La terre meuble, les racines et les terriers mènent l’eau souillée au-delà d’un joint trop court.',
+    todo: 'Ajouter de l’argile ou du coulis là où il en manque, ou corriger les profondeurs.',
+  },
 };

@@ -31,4 +31,11 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'A água suja da superfície desce ao longo do revestimento até ao tubo-ralo.',
     todo: 'Limpar o anular em cima e enchê-lo de argila ou calda de cimento de baixo para cima; até lá, não entregar o furo.',
   },
+  'seal.short': {
+    title: 'Selo sanitário curto demais',
+    sentence:
+      'O selo sanitário vai de {fromM} m a {toM} m; deve começar a não mais de {startM} m e descer a {wantedM} m.',
+    why: 'Terra solta, raízes e tocas levam a água suja para além de um selo curto.',
+    todo: 'Juntar argila ou calda onde falta, ou corrigir as profundidades.',
+  },
 };

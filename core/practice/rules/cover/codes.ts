@@ -4,4 +4,5 @@ export const coverCodes = {
   'pack.low': ['aboveM', 'screenM', 'wantedM', 'graveM'],
   'clay.thin': ['lengthM', 'packM', 'wantedM', 'graveM'],
   'seal.none': ['fill', 'wantedM'],
+  'seal.short': ['startM', 'wantedM'],
 } as const satisfies Record<string, readonly string[]>;

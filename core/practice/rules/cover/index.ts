@@ -3,6 +3,7 @@ import { clayThin } from './clayThin.ts';
 import { packBare } from './packBare.ts';
 import { packLow } from './packLow.ts';
 import { sealNone } from './sealNone.ts';
+import { sealShort } from './sealShort.ts';
 
 /** Rules on what stands between the wall of the hole and the casing. */
 export const coverRules: readonly Rule[] = [
@@ -10,4 +11,5 @@ export const coverRules: readonly Rule[] = [
   packLow,
   clayThin,
   sealNone,
+  sealShort,
 ];
