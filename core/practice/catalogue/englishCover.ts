@@ -37,4 +37,10 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'Loose topsoil, roots and burrows lead foul water past a seal that is short.',
     todo: 'Add clay or grout where it is wanting, or correct the depths.',
   },
+  'open.above': {
+    title: 'Annulus left open',
+    sentence: 'The annulus stands open from {fromM} m to {toM} m, above where water goes in.',
+    why: 'An open annulus leads water from one layer down into another, and in loose ground it falls in.',
+    todo: 'Fill it, with clay or grout where layers are to be parted.',
+  },
 };

@@ -38,4 +38,10 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'La terre meuble, les racines et les terriers mènent l’eau souillée au-delà d’un joint trop court.',
     todo: 'Ajouter de l’argile ou du coulis là où il en manque, ou corriger les profondeurs.',
   },
+  'open.above': {
+    title: 'Annulaire laissé libre',
+    sentence: 'L’annulaire est libre de {fromM} m à {toM} m, au-dessus de l’entrée de l’eau.',
+    why: 'Un annulaire libre mène l’eau d’une couche dans une autre, et s’éboule en terrain meuble.',
+    todo: 'Le remplir, avec de l’argile ou du coulis là où des couches doivent être séparées.',
+  },
 };

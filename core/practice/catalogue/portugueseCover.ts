@@ -38,4 +38,10 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'Terra solta, raízes e tocas levam a água suja para além de um selo curto.',
     todo: 'Juntar argila ou calda onde falta, ou corrigir as profundidades.',
   },
+  'open.above': {
+    title: 'Anular deixado livre',
+    sentence: 'O anular está livre de {fromM} m a {toM} m, acima de onde entra a água.',
+    why: 'Um anular livre leva água de uma camada para outra, e em terreno solto desaba.',
+    todo: 'Enchê-lo, com argila ou calda onde há camadas a separar.',
+  },
 };

@@ -5,4 +5,5 @@ export const coverCodes = {
   'clay.thin': ['lengthM', 'packM', 'wantedM', 'graveM'],
   'seal.none': ['fill', 'wantedM'],
   'seal.short': ['startM', 'wantedM'],
+  'open.above': [],
 } as const satisfies Record<string, readonly string[]>;

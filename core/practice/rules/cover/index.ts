@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { clayThin } from './clayThin.ts';
+import { openAbove } from './openAbove.ts';
 import { packBare } from './packBare.ts';
 import { packLow } from './packLow.ts';
 import { sealNone } from './sealNone.ts';
@@ -12,4 +13,5 @@ export const coverRules: readonly Rule[] = [
   clayThin,
   sealNone,
   sealShort,
+  openAbove,
 ];
