@@ -43,4 +43,11 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'An open annulus leads water from one layer down into another, and in loose ground it falls in.',
     todo: 'Fill it, with clay or grout where layers are to be parted.',
   },
+  'aquifers.joined': {
+    title: 'Two aquifers joined by the annulus',
+    sentence:
+      'The ground from {fromM} m to {toM} m holds back water over {thicknessM} m ({limitM} m or more count), but something open runs through it from one aquifer into the other: {fill}.',
+    why: 'Foul, salty or rusty water of one aquifer gets into the other, and one drains into the other for good.',
+    todo: 'Close the annulus with clay or grout in the ground that parts them, if it is still open; else ask the authority and compare the two waters.',
+  },
 };

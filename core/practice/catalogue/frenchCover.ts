@@ -44,4 +44,11 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'Un annulaire libre mène l’eau d’une couche dans une autre, et s’éboule en terrain meuble.',
     todo: 'Le remplir, avec de l’argile ou du coulis là où des couches doivent être séparées.',
   },
+  'aquifers.joined': {
+    title: 'Deux nappes reliées par l’annulaire',
+    sentence:
+      'Le terrain de {fromM} m à {toM} m retient l’eau sur {thicknessM} m (à partir de {limitM} m, cela compte), mais un passage le traverse d’une nappe à l’autre : {fill}.',
+    why: 'L’eau souillée, salée ou ferrugineuse d’une nappe gagne l’autre, et l’une se vide durablement dans l’autre.',
+    todo: 'Fermer l’annulaire à l’argile ou au coulis dans le terrain qui les sépare, s’il est encore accessible ; sinon consulter l’autorité et comparer les deux eaux.',
+  },
 };

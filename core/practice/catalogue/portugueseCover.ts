@@ -44,4 +44,11 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'Um anular livre leva água de uma camada para outra, e em terreno solto desaba.',
     todo: 'Enchê-lo, com argila ou calda onde há camadas a separar.',
   },
+  'aquifers.joined': {
+    title: 'Dois aquíferos ligados pelo anular',
+    sentence:
+      'O terreno de {fromM} m a {toM} m retém a água em {thicknessM} m (conta a partir de {limitM} m), mas uma passagem atravessa-o de um aquífero ao outro: {fill}.',
+    why: 'A água suja, salgada ou ferrosa de um aquífero chega ao outro, e um esvazia-se para o outro de vez.',
+    todo: 'Fechar o anular com argila ou calda no terreno que os separa, se ainda estiver acessível; se não, consultar a autoridade e comparar as duas águas.',
+  },
 };

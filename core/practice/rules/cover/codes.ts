@@ -6,4 +6,5 @@ export const coverCodes = {
   'seal.none': ['fill', 'wantedM'],
   'seal.short': ['startM', 'wantedM'],
   'open.above': [],
+  'aquifers.joined': ['fill', 'thicknessM', 'limitM'],
 } as const satisfies Record<string, readonly string[]>;

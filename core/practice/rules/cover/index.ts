@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { aquifersJoined } from './aquifersJoined.ts';
 import { clayThin } from './clayThin.ts';
 import { openAbove } from './openAbove.ts';
 import { packBare } from './packBare.ts';
@@ -14,4 +15,5 @@ export const coverRules: readonly Rule[] = [
   sealNone,
   sealShort,
   openAbove,
+  aquifersJoined,
 ];
