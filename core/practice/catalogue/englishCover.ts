@@ -50,4 +50,11 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'Foul, salty or rusty water of one aquifer gets into the other, and one drains into the other for good.',
     todo: 'Close the annulus with clay or grout in the ground that parts them, if it is still open; else ask the authority and compare the two waters.',
   },
+  'aquifers.screened': {
+    title: 'Two aquifers joined by the casing',
+    sentence:
+      'String {string} takes water above and below the ground from {fromM} m to {toM} m, which holds back water over {thicknessM} m ({limitM} m or more count).',
+    why: 'Inside the casing water goes from one aquifer into the other whenever the pump rests; the worse of the two decides.',
+    todo: 'Compare levels and quality of the two. Where they differ, or where the code forbids it, use one and close off the other.',
+  },
 };

@@ -51,4 +51,11 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'L’eau souillée, salée ou ferrugineuse d’une nappe gagne l’autre, et l’une se vide durablement dans l’autre.',
     todo: 'Fermer l’annulaire à l’argile ou au coulis dans le terrain qui les sépare, s’il est encore accessible ; sinon consulter l’autorité et comparer les deux eaux.',
   },
+  'aquifers.screened': {
+    title: 'Deux nappes reliées par le tubage',
+    sentence:
+      'La colonne {string} prend l’eau au-dessus et au-dessous du terrain de {fromM} m à {toM} m, qui retient l’eau sur {thicknessM} m (à partir de {limitM} m, cela compte).',
+    why: 'Dans le tubage, l’eau passe d’une nappe à l’autre dès que la pompe s’arrête ; la moins bonne des deux décide.',
+    todo: 'Comparer les niveaux et la qualité des deux. S’ils diffèrent, ou si le règlement l’interdit, garder une nappe et fermer l’autre.',
+  },
 };

@@ -51,4 +51,11 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'A água suja, salgada ou ferrosa de um aquífero chega ao outro, e um esvazia-se para o outro de vez.',
     todo: 'Fechar o anular com argila ou calda no terreno que os separa, se ainda estiver acessível; se não, consultar a autoridade e comparar as duas águas.',
   },
+  'aquifers.screened': {
+    title: 'Dois aquíferos ligados pelo revestimento',
+    sentence:
+      'A coluna {string} recebe água acima e abaixo do terreno de {fromM} m a {toM} m, que retém a água em {thicknessM} m (conta a partir de {limitM} m).',
+    why: 'Dentro do revestimento a água passa de um aquífero ao outro sempre que a bomba para; o pior dos dois decide.',
+    todo: 'Comparar os níveis e a qualidade dos dois. Se diferem, ou se o regulamento o proíbe, usar um e fechar o outro.',
+  },
 };

@@ -7,4 +7,5 @@ export const coverCodes = {
   'seal.short': ['startM', 'wantedM'],
   'open.above': [],
   'aquifers.joined': ['fill', 'thicknessM', 'limitM'],
+  'aquifers.screened': ['string', 'thicknessM', 'limitM'],
 } as const satisfies Record<string, readonly string[]>;

@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { aquifersJoined } from './aquifersJoined.ts';
+import { aquifersScreened } from './aquifersScreened.ts';
 import { clayThin } from './clayThin.ts';
 import { openAbove } from './openAbove.ts';
 import { packBare } from './packBare.ts';
@@ -16,4 +17,5 @@ export const coverRules: readonly Rule[] = [
   sealShort,
   openAbove,
   aquifersJoined,
+  aquifersScreened,
 ];
