@@ -57,4 +57,11 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'Inside the casing water goes from one aquifer into the other whenever the pump rests; the worse of the two decides.',
     todo: 'Compare levels and quality of the two. Where they differ, or where the code forbids it, use one and close off the other.',
   },
+  'gap.narrow': {
+    title: 'Narrow annulus',
+    sentence:
+      'Between a hole of {holeMm} mm and a pipe of {pipeMm} mm the pack has {gapMm} mm of room; {wantedMm} mm are wanted, and less than {graveMm} mm is hard to pour.',
+    why: 'In a narrow annulus gravel bridges at couplings and where the casing leans, and the pack is thin on one side.',
+    todo: 'Keep the pipe central, pour slowly with water and sound often. Before the casing is set, a wider hole or a narrower pipe is better.',
+  },
 };

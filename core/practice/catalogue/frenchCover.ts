@@ -58,4 +58,11 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'Dans le tubage, l’eau passe d’une nappe à l’autre dès que la pompe s’arrête ; la moins bonne des deux décide.',
     todo: 'Comparer les niveaux et la qualité des deux. S’ils diffèrent, ou si le règlement l’interdit, garder une nappe et fermer l’autre.',
   },
+  'gap.narrow': {
+    title: 'Espace annulaire étroit',
+    sentence:
+      'Entre un trou de {holeMm} mm et un tube de {pipeMm} mm, il reste {gapMm} mm de massif ; il en faut {wantedMm} mm, et moins de {graveMm} mm se remplit mal.',
+    why: 'Dans un annulaire étroit, le gravier fait pont aux raccords et là où le tubage penche, et le massif est mince d’un côté.',
+    todo: 'Garder le tube centré, verser lentement avec de l’eau et sonder souvent. Avant la pose du tubage, mieux vaut un trou plus large ou un tube plus petit.',
+  },
 };

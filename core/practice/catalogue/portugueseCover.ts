@@ -58,4 +58,11 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'Dentro do revestimento a água passa de um aquífero ao outro sempre que a bomba para; o pior dos dois decide.',
     todo: 'Comparar os níveis e a qualidade dos dois. Se diferem, ou se o regulamento o proíbe, usar um e fechar o outro.',
   },
+  'gap.narrow': {
+    title: 'Espaço anular estreito',
+    sentence:
+      'Entre um furo de {holeMm} mm e um tubo de {pipeMm} mm ficam {gapMm} mm de maciço; pedem-se {wantedMm} mm, e menos de {graveMm} mm enche-se mal.',
+    why: 'Num anular estreito o areão faz ponte nas uniões e onde o revestimento se inclina, e o maciço fica fino de um lado.',
+    todo: 'Manter o tubo centrado, deitar devagar com água e sondar muitas vezes. Antes de descer o revestimento, é melhor um furo mais largo ou um tubo mais fino.',
+  },
 };

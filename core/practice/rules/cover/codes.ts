@@ -8,4 +8,5 @@ export const coverCodes = {
   'open.above': [],
   'aquifers.joined': ['fill', 'thicknessM', 'limitM'],
   'aquifers.screened': ['string', 'thicknessM', 'limitM'],
+  'gap.narrow': ['gapMm', 'holeMm', 'pipeMm', 'wantedMm', 'graveMm'],
 } as const satisfies Record<string, readonly string[]>;

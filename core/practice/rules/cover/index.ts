@@ -2,6 +2,7 @@ import type { Rule } from '../rule.ts';
 import { aquifersJoined } from './aquifersJoined.ts';
 import { aquifersScreened } from './aquifersScreened.ts';
 import { clayThin } from './clayThin.ts';
+import { gapNarrow } from './gapNarrow.ts';
 import { openAbove } from './openAbove.ts';
 import { packBare } from './packBare.ts';
 import { packLow } from './packLow.ts';
@@ -18,4 +19,5 @@ export const coverRules: readonly Rule[] = [
   openAbove,
   aquifersJoined,
   aquifersScreened,
+  gapNarrow,
 ];
