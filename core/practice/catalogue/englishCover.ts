@@ -64,4 +64,18 @@ export const englishCover: Readonly<Record<keyof typeof coverCodes, FindingText>
     why: 'In a narrow annulus gravel bridges at couplings and where the casing leans, and the pack is thin on one side.',
     todo: 'Keep the pipe central, pour slowly with water and sound often. Before the casing is set, a wider hole or a narrower pipe is better.',
   },
+  'poured.little': {
+    title: 'Less poured than computed',
+    sentence:
+      '{fill} from {fromM} m to {toM} m: {poured} litres were poured where {computed} were computed, {percent} %; at least {limitPercent} % were to be expected.',
+    why: 'A fill that reaches its height with too little likely hangs on a bridge with a hollow under it, or the hole has fallen in.',
+    todo: 'Sound again, surge or rod gently until the top stays, and top up; count what goes in.',
+  },
+  'poured.much': {
+    title: 'More poured than computed',
+    sentence:
+      '{fill} from {fromM} m to {toM} m: {poured} litres were poured where {computed} were computed, {percent} %; at most {limitPercent} % were to be expected.',
+    why: 'The hole is likely washed out there, or the fill goes astray into fissures or past its place.',
+    todo: 'Compare with what drilling told of caving and loss, sound the top again after a while, and correct the diameter if it is known better.',
+  },
 };

@@ -65,4 +65,18 @@ export const frenchCover: Readonly<Record<keyof typeof coverCodes, FindingText>>
     why: 'Dans un annulaire étroit, le gravier fait pont aux raccords et là où le tubage penche, et le massif est mince d’un côté.',
     todo: 'Garder le tube centré, verser lentement avec de l’eau et sonder souvent. Avant la pose du tubage, mieux vaut un trou plus large ou un tube plus petit.',
   },
+  'poured.little': {
+    title: 'Moins versé que calculé',
+    sentence:
+      '{fill} de {fromM} m à {toM} m : {poured} litres versés pour {computed} calculés, soit {percent} % ; au moins {limitPercent} % étaient à attendre.',
+    why: 'Un remplissage qui atteint sa hauteur avec trop peu repose sans doute sur un pont avec un vide dessous, ou le trou s’est éboulé.',
+    todo: 'Sonder à nouveau, pistonner ou tasser doucement jusqu’à ce que le sommet ne bouge plus, et compléter en comptant ce qui entre.',
+  },
+  'poured.much': {
+    title: 'Plus versé que calculé',
+    sentence:
+      '{fill} de {fromM} m à {toM} m : {poured} litres versés pour {computed} calculés, soit {percent} % ; au plus {limitPercent} % étaient à attendre.',
+    why: 'Le trou y est sans doute affouillé, ou le remplissage se perd dans des fissures ou au-delà de sa place.',
+    todo: 'Comparer avec les éboulements et les pertes vus pendant la foration, sonder le sommet après un temps, et corriger le diamètre s’il est mieux connu.',
+  },
 };

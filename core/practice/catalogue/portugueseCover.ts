@@ -65,4 +65,18 @@ export const portugueseCover: Readonly<Record<keyof typeof coverCodes, FindingTe
     why: 'Num anular estreito o areão faz ponte nas uniões e onde o revestimento se inclina, e o maciço fica fino de um lado.',
     todo: 'Manter o tubo centrado, deitar devagar com água e sondar muitas vezes. Antes de descer o revestimento, é melhor um furo mais largo ou um tubo mais fino.',
   },
+  'poured.little': {
+    title: 'Deitou-se menos que o calculado',
+    sentence:
+      '{fill} de {fromM} m a {toM} m: deitaram-se {poured} litros onde se calcularam {computed}, {percent} %; esperavam-se pelo menos {limitPercent} %.',
+    why: 'Um enchimento que chega à sua altura com tão pouco assenta talvez numa ponte com um vazio por baixo, ou o furo desabou.',
+    todo: 'Sondar de novo, pistonar ou calcar com cuidado até o topo não descer mais, e completar, contando o que entra.',
+  },
+  'poured.much': {
+    title: 'Deitou-se mais que o calculado',
+    sentence:
+      '{fill} de {fromM} m a {toM} m: deitaram-se {poured} litros onde se calcularam {computed}, {percent} %; esperavam-se no máximo {limitPercent} %.',
+    why: 'O furo está talvez escavado aí, ou o enchimento perde-se em fissuras ou para além do seu lugar.',
+    todo: 'Comparar com os desabamentos e as perdas vistos na perfuração, sondar o topo passado um tempo, e corrigir o diâmetro se for mais bem conhecido.',
+  },
 };

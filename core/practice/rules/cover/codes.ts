@@ -9,4 +9,6 @@ export const coverCodes = {
   'aquifers.joined': ['fill', 'thicknessM', 'limitM'],
   'aquifers.screened': ['string', 'thicknessM', 'limitM'],
   'gap.narrow': ['gapMm', 'holeMm', 'pipeMm', 'wantedMm', 'graveMm'],
+  'poured.little': ['fill', 'poured', 'computed', 'percent', 'limitPercent'],
+  'poured.much': ['fill', 'poured', 'computed', 'percent', 'limitPercent'],
 } as const satisfies Record<string, readonly string[]>;

@@ -6,6 +6,7 @@ import { gapNarrow } from './gapNarrow.ts';
 import { openAbove } from './openAbove.ts';
 import { packBare } from './packBare.ts';
 import { packLow } from './packLow.ts';
+import { pouredLittle, pouredMuch } from './poured.ts';
 import { sealNone } from './sealNone.ts';
 import { sealShort } from './sealShort.ts';
 
@@ -20,4 +21,6 @@ export const coverRules: readonly Rule[] = [
   aquifersJoined,
   aquifersScreened,
   gapNarrow,
+  pouredLittle,
+  pouredMuch,
 ];
