@@ -1,6 +1,12 @@
 import { known } from '../base/known.ts';
 import type { Practice, Price } from '../practice/practice.ts';
-import type { Quantities, Quantity, QuantityId } from './quantity.ts';
+import {
+  quantityKinds,
+  type GroupId,
+  type Quantities,
+  type Quantity,
+  type QuantityId,
+} from './quantity.ts';
 
 /** What has a price, by the key of the practice’s prices: the quantities that it is paid for. */
 export const priced = {
@@ -41,6 +47,8 @@ export interface Costs {
   readonly sum: number;
   /** What the well takes and the practice has no price for. */
   readonly unpriced: readonly PriceKey[];
+  /** Groups with a price of which something could not be reckoned: the sum lacks it. */
+  readonly incomplete: readonly GroupId[];
 }
 
 /** Prices are for kilograms and cubic metres of what quantities tell in grams and litres. */
@@ -69,9 +77,13 @@ function paidFor(key: PriceKey, quantities: readonly Quantity[]): Quantity[] {
   );
 }
 
+const pricedGroups = new Set<GroupId>(
+  Object.values(priced).flatMap((ids) => ids.map((id) => quantityKinds[id].group)),
+);
+
 /**
- * What the quantities cost by the prices of the practice; undefined where it has none. What could
- * not be reckoned costs nothing here: `quantities` tells what is missing.
+ * What the quantities cost by the prices of the practice; undefined where it has none. A sum is of
+ * what could be reckoned and has a price; `unpriced` and `incomplete` tell what it lacks.
  */
 export function costOf({ groups }: Quantities, practice: Practice): Costs | undefined {
   const { currency, prices } = practice;
@@ -92,5 +104,8 @@ export function costOf({ groups }: Quantities, practice: Practice): Costs | unde
     lines,
     sum: lines.reduce((sum, { cost }) => sum + cost, 0),
     unpriced: taken.flatMap(({ key }) => (prices[key] ? [] : [key])),
+    incomplete: groups
+      .filter(({ id, missing }) => missing.length > 0 && pricedGroups.has(id))
+      .map(({ id }) => id),
   };
 }

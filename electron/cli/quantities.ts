@@ -39,7 +39,7 @@ function printGroup({ id, quantities, missing }: QuantityGroup, world: World) {
     world.print(`  not known: ${plain(sayMissing(one, 'en'))} (${one.path})`);
 }
 
-function printCosts({ currency = '', lines, sum, unpriced }: Costs, world: World) {
+function printCosts({ currency = '', lines, sum, unpriced, incomplete }: Costs, world: World) {
   world.print('Costs');
   for (const { key, amount, price, cost } of lines)
     world.print(
@@ -47,6 +47,7 @@ function printCosts({ currency = '', lines, sum, unpriced }: Costs, world: World
     );
   world.print(`  ${'sum'.padEnd(36)} ${sum.toFixed(2).padStart(11)}  ${currency}`);
   for (const key of unpriced) world.print(`  no price: ${words.prices[key]}`);
+  for (const id of incomplete) world.print(`  not in the sum, in part: ${words.groups[id]}`);
 }
 
 /** `quantities`: what a well takes, each with its formula and inputs, by its practice. */

@@ -1,5 +1,5 @@
 import { counted, fromAssumption, fromFigure, fromQuantity } from '../inputs.ts';
-import type { Quantity, QuantityId, QuantityInput } from '../quantity.ts';
+import type { Missing, Quantity, QuantityId, QuantityInput } from '../quantity.ts';
 import { eachOnce, reckon, told, wholeOf, wholes, type Reckoned } from '../reckon.ts';
 import type { ReckonedWell } from '../reckonedWell.ts';
 import { sources } from '../sources.ts';
@@ -53,22 +53,24 @@ function termsOf(
   ];
 }
 
-/** Missing is what keeps a mass from being known; centralisers, joints and a drain weigh little. */
-function lackingOf(groups: Loaded) {
-  const { pipes, ...others } = groups;
-  const small = ['centralisers', 'joint', 'drain'];
+/** What the masses lack; centralisers and glue are not among them. */
+function lackingOf(groups: Loaded): Missing[] {
   return eachOnce(
-    [...Object.values(others), pipes]
-      .flatMap((group: Reckoned) => group.missing)
-      .filter(({ what }) => !small.includes(what)),
+    Object.values(groups)
+      .flatMap(({ missing }: Reckoned) => missing)
+      .filter(({ what }) => what !== 'centralisers' && what !== 'joint'),
   );
 }
 
-/** What is to be carried to the site beside water, and in how many trips. */
+/**
+ * What is to be carried to the site beside water, and in how many trips. Concrete goes without a
+ * drain that nobody measured; what else is missing leaves no whole.
+ */
 export function reckonLoad(well: ReckonedWell, groups: Loaded): Reckoned {
   const missing = lackingOf(groups);
   const terms = termsOf(groups, well);
-  if (missing.length > 0 || terms.length === 0) return { quantities: [], missing };
+  if (missing.some(({ what }) => what !== 'drain') || terms.length === 0)
+    return { quantities: [], missing };
   const payload = fromFigure('P', 'payloadKg', well.practice);
   const load = reckon(
     'loadKg',

@@ -33,9 +33,18 @@ function reckonFlush(well: ReckonedWell): Reckoned {
   return { quantities: told([flush]), missing: [] };
 }
 
-function partOf(group: Reckoned, id: QuantityId): { part?: Quantity; missing: readonly Missing[] } {
-  const part = wholeOf(group, id);
-  return part ? { part, missing: [] } : { missing: group.missing };
+/** What a use takes in all; unknown where something of it is missing that leaves no whole. */
+interface Use {
+  readonly part: Quantity | undefined;
+  readonly missing: readonly Missing[];
+}
+
+function useOf(group: Reckoned, id: QuantityId): Use {
+  return { part: wholeOf(group, id), missing: group.missing };
+}
+
+function isUnknown({ part, missing }: Use): boolean {
+  return part === undefined && missing.length > 0;
 }
 
 /** Litres as kilograms: what a trip carries of water. */
@@ -49,23 +58,25 @@ function tripsFor(litres: Quantity | undefined, { practice }: ReckonedWell) {
   });
 }
 
-/** Water to fetch: for mud, flushing, grout and concrete; the whole where each part is known. */
+/**
+ * Water to fetch: for mud, flushing, grout and concrete; the whole where each part is known. That
+ * concrete goes without a drain that nobody measured is told here too.
+ */
 export function reckonWater(
   well: ReckonedWell,
   groups: { readonly mud: Reckoned; readonly grout: Reckoned; readonly concrete: Reckoned },
 ): Reckoned {
   const flush = reckonFlush(well);
   const uses = [
-    partOf(groups.mud, 'mudLitres'),
-    partOf(flush, 'flushLitres'),
-    partOf(groups.grout, 'groutWaterLitres'),
-    partOf(groups.concrete, 'concreteWaterLitres'),
+    useOf(groups.mud, 'mudLitres'),
+    useOf(flush, 'flushLitres'),
+    useOf(groups.grout, 'groutWaterLitres'),
+    useOf(groups.concrete, 'concreteWaterLitres'),
   ];
-  const missing = eachOnce(uses.flatMap((use) => use.missing));
-  const whole =
-    missing.length > 0 ? undefined : sumOf('waterLitres', told(uses.map(({ part }) => part)));
+  const parts = told(uses.map(({ part }) => part));
+  const whole = uses.some(isUnknown) ? undefined : sumOf('waterLitres', parts);
   return {
     quantities: told([...flush.quantities, whole, tripsFor(whole, well)]),
-    missing,
+    missing: eachOnce(uses.flatMap(({ missing }) => missing)),
   };
 }

@@ -48,4 +48,14 @@ describe('costs', () => {
     expect(unpriced).not.toContain('gravelSack');
     expect(unpriced).not.toContain('screenM');
   });
+
+  it('name the groups that could not be reckoned in whole', () => {
+    const practice = priced({ gravelSack: { each: 3, per: 'sack' } });
+    const whole = reckon({
+      ...cased(165, 110, 12, { from: 0, to: 12, fill: 'gravelPack' }),
+      bore: { method: 'mudRotary', depthReached: 12 },
+    });
+    expect(costOf(whole, practice)!.incomplete).toContain('gravel');
+    expect(costOf(reckoned, practice)!.incomplete).not.toContain('gravel');
+  });
 });

@@ -73,6 +73,21 @@ describe('the load', () => {
     expect(valueOf(reckoned, 'loadTrips')).toBe(Math.ceil(sum / 1000));
   });
 
+  it('and the water go without a drain that nobody measured, and say so', () => {
+    const built = {
+      ...drilledBy('airRotary'),
+      identity: { state: 'completed' },
+      headworks: { padLength: 2, padWidth: 2 },
+    } as const;
+    const reckoned = reckon(built);
+    expect(valueOf(reckoned, 'loadKg')).toBeGreaterThan(0);
+    expect(valueOf(reckoned, 'waterLitres')).toBeGreaterThan(0);
+    for (const group of ['load', 'water'] as const)
+      expect(missingOf(reckoned, group)).toEqual([
+        { what: 'drain', path: 'headworks.drainLength' },
+      ]);
+  });
+
   it('has no whole while a mass is missing', () => {
     const reckoned = reckon({ ...drilledBy('mudRotary'), annulus: [] });
     expect(those(reckoned, 'loadKg')).toEqual([]);
