@@ -183,4 +183,17 @@ export const englishService: Readonly<Record<keyof typeof serviceCodes, FindingT
     why: 'Chlorine goes on killing in the bottle, so that the laboratory finds less than the well holds.',
     todo: 'Pump until the chlorine is gone and sample again; what the result allows is for the health authority to say.',
   },
+  'handover.incomplete': {
+    title: 'Lacking for handover: {item}',
+    sentence: 'The record lacks {item}.',
+    why: 'Who repairs, licenses or follows the well in ten years has this record alone.',
+    todo: 'Write it now, while people still know; where nobody does, say so in the notes.',
+  },
+  'report.late': {
+    title: 'Report signed late',
+    sentence:
+      'The supervisor signed on {signedOn}, {days} d after the last work on {endedOn}; reports are due within {dueDays} d.',
+    why: 'Registers take reports within a term, of dry holes as well, and memory fades.',
+    todo: 'File the report with the water authority now; its own term is the one that counts.',
+  },
 };

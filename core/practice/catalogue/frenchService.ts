@@ -186,4 +186,17 @@ export const frenchService: Readonly<Record<keyof typeof serviceCodes, FindingTe
     why: 'Le chlore continue à tuer dans le flacon, et le laboratoire trouve moins que ce que contient le forage.',
     todo: 'Pomper jusqu’à disparition du chlore et prélever de nouveau ; ce que permet le résultat, c’est à l’autorité sanitaire de le dire.',
   },
+  'handover.incomplete': {
+    title: 'Manque pour la réception : {item}',
+    sentence: 'Il manque au dossier {item}.',
+    why: 'Qui réparera, autorisera ou suivra le forage dans dix ans n’aura que ce dossier.',
+    todo: 'L’écrire maintenant, tant qu’on le sait ; si personne ne le sait plus, le dire dans les remarques.',
+  },
+  'report.late': {
+    title: 'Rapport signé tard',
+    sentence:
+      'Le superviseur a signé le {signedOn}, {days} j après les derniers travaux du {endedOn} ; les rapports sont dus sous {dueDays} j.',
+    why: 'Les registres reçoivent les rapports dans un délai, trous secs compris, et la mémoire s’efface.',
+    todo: 'Déposer le rapport auprès de l’administration de l’eau ; c’est son délai à elle qui compte.',
+  },
 };

@@ -178,4 +178,17 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     why: 'O cloro continua a matar no frasco, e o laboratório encontra menos do que o furo contém.',
     todo: 'Bombar até o cloro desaparecer e colher de novo; o que o resultado permite, cabe à autoridade de saúde dizê-lo.',
   },
+  'handover.incomplete': {
+    title: 'Falta para a receção: {item}',
+    sentence: 'Falta no registo {item}.',
+    why: 'Quem reparar, licenciar ou seguir o furo daqui a dez anos só terá este registo.',
+    todo: 'Escrevê-lo agora, enquanto se sabe; se ninguém o souber, dizê-lo nas observações.',
+  },
+  'report.late': {
+    title: 'Relatório assinado tarde',
+    sentence:
+      'O fiscal assinou em {signedOn}, {days} d depois dos últimos trabalhos de {endedOn}; os relatórios são devidos em {dueDays} d.',
+    why: 'Os registos recebem os relatórios dentro de um prazo, também os de furos secos, e a memória apaga-se.',
+    todo: 'Entregar já o relatório à autoridade da água; é o prazo dela que conta.',
+  },
 };

@@ -27,4 +27,6 @@ export const serviceCodes = {
   'bacteria.undisinfected': ['takenOn'],
   'bacteria.soon': ['takenOn', 'pumpedOffOn', 'waitDays'],
   'bacteria.chlorine': ['chlorineMgL', 'mostMgL'],
+  'handover.incomplete': ['item'],
+  'report.late': ['endedOn', 'signedOn', 'days', 'dueDays'],
 } as const satisfies Record<string, readonly string[]>;

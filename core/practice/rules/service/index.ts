@@ -15,6 +15,8 @@ import { bacteriaUndeveloped } from './bacteriaUndeveloped.ts';
 import { bacteriaUndisinfected } from './bacteriaUndisinfected.ts';
 import { bacteriaSoon } from './bacteriaSoon.ts';
 import { bacteriaChlorine } from './bacteriaChlorine.ts';
+import { handoverIncomplete } from './handoverIncomplete.ts';
+import { reportLate } from './reportLate.ts';
 
 export const serviceRules: readonly Rule[] = [
   datesOrder,
@@ -33,4 +35,6 @@ export const serviceRules: readonly Rule[] = [
   bacteriaUndisinfected,
   bacteriaSoon,
   bacteriaChlorine,
+  handoverIncomplete,
+  reportLate,
 ];
