@@ -55,6 +55,7 @@ describe('proposing completions', () => {
       const [first] = card.querySelectorAll('tbody tr');
       expect(first?.textContent).toMatch(/^\s*1\s*bottom cap|^\s*1\s*sump/);
       expect(card.textContent).toContain('gravel pack');
+      expect(card.textContent).toMatch(/sacks of gravel in all \d+\ssacks/);
     }
   });
 

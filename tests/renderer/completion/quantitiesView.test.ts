@@ -40,11 +40,26 @@ describe('the quantities', () => {
   it('are opened to their formula, their inputs and their sources', async () => {
     lay();
     // 2.61 sacks of 50 kg without surplus (reference table), 3.14 with 20 %: four are bought.
-    expect(line('sacks of gravel in all').textContent).toMatch(/4\ssacks/);
+    expect(line('sacks of gravel').textContent).toMatch(/4\ssacks/);
     await click(line('gravel with the extra'));
     const opened = line('gravel with the extra').parentElement!.textContent;
     expect(opened).toMatch(/=\s*0\.2/);
     expect(opened).toContain('handbooks of well construction');
+  });
+
+  it('leave out totals that would only repeat their one zone', async () => {
+    lay();
+    expect(texts('summary').filter((text) => text.includes('sacks of gravel'))).toHaveLength(1);
+    await clear();
+    lay({
+      ...well,
+      annulus: [
+        { from: 0, to: 4, fill: 'gravelPack' },
+        { from: 4, to: 6, fill: 'claySeal' },
+        { from: 6, to: 10, fill: 'gravelPack' },
+      ],
+    });
+    expect(texts('summary').filter((text) => text.includes('sacks of gravel'))).toHaveLength(3);
   });
 
   it('say what is not known for want of what, and lead there', async () => {
