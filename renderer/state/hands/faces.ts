@@ -76,17 +76,24 @@ export interface Bounds {
  * next part there, which closes the gap between them, else to the bounds.
  */
 function limitsOf(bodies: readonly Body[], { depthM, space, above, below }: Meeting, far: Bounds) {
-  const others = bodies.filter((body) => body.space === space);
-  const feet = others.map(({ toM }) => toM).filter((toM) => toM < depthM);
-  const tops = others.map(({ fromM }) => fromM).filter((fromM) => fromM > depthM);
+  // Looked for only where nothing is at that side: in a log without gaps nowhere but at its ends.
+  const others = () => bodies.filter((body) => body.space === space);
+  const feet = () =>
+    others()
+      .map(({ toM }) => toM)
+      .filter((toM) => toM < depthM);
+  const tops = () =>
+    others()
+      .map(({ fromM }) => fromM)
+      .filter((fromM) => fromM > depthM);
   const leastM =
     above.length > 0
       ? Math.max(...above.map(({ fromM }) => fromM)) + thinnestM
-      : Math.max(Math.min(far.leastM, depthM), ...feet);
+      : Math.max(Math.min(far.leastM, depthM), ...feet());
   const mostM =
     below.length > 0
       ? Math.min(...below.map(({ toM }) => toM)) - thinnestM
-      : Math.min(Math.max(far.mostM, depthM), ...tops);
+      : Math.min(Math.max(far.mostM, depthM), ...tops());
   return { leastM: roundDepth(leastM), mostM: roundDepth(mostM) };
 }
 
