@@ -2,4 +2,12 @@ import type { casingCodes } from '../rules/casing/codes.ts';
 import type { FindingText } from './texts.ts';
 
 /** Pipes and screens. */
-export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, FindingText>> = {};
+export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, FindingText>> = {
+  'sump.length': {
+    title: 'Tubo de decantação de comprimento invulgar',
+    sentence:
+      'Coluna {string}: há {sumpM} m de tubo liso abaixo do tubo-ralo mais fundo; pedem-se {leastM} m a {mostM} m.',
+    why: 'A areia que entra deposita-se aí: num tubo curto depressa cobre o tubo-ralo, um comprido só custa tubo e furo.',
+    todo: 'Verificar a soma das peças; antes da colocação, pôr por baixo do tubo-ralo um tubo desse comprimento.',
+  },
+};

@@ -1,2 +1,4 @@
 /** Rules on pipes and screens: the values that a sentence names. */
-export const casingCodes = {} as const satisfies Record<string, readonly string[]>;
+export const casingCodes = {
+  'sump.length': ['string', 'sumpM', 'leastM', 'mostM'],
+} as const satisfies Record<string, readonly string[]>;

@@ -1,3 +1,4 @@
 import type { Rule } from '../rule.ts';
+import { sumpLength } from './sumpLength.ts';
 
-export const casingRules: readonly Rule[] = [];
+export const casingRules: readonly Rule[] = [sumpLength];
