@@ -10,4 +10,10 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Sand that comes in settles there: in a short sump it soon covers the screen, a long one only costs pipe and hole.',
     todo: 'Check the tally; before setting, put a pipe of that length under the screen.',
   },
+  'foot.open': {
+    title: 'Foot of the casing not closed',
+    sentence: 'String {string}: the tally has no cap at its lower end, at {fromM} m.',
+    why: 'Through an open foot sand and clay rise into the casing and past the screen.',
+    todo: 'Write the cap if there is one; else close the foot before the string goes in.',
+  },
 };

@@ -10,4 +10,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Le sable qui entre s’y dépose : dans un tube court il recouvre bientôt la crépine, un tube long ne coûte que du tubage et du trou.',
     todo: 'Vérifier le décompte ; avant la pose, mettre sous la crépine un tube de cette longueur.',
   },
+  'foot.open': {
+    title: 'Pied du tubage non fermé',
+    sentence:
+      'Colonne {string} : le décompte n’a pas de bouchon de fond à son bout inférieur, à {fromM} m.',
+    why: 'Par un pied ouvert, sable et argile remontent dans le tubage jusqu’à la crépine.',
+    todo: 'Écrire le bouchon de fond s’il existe ; sinon fermer le pied avant de descendre la colonne.',
+  },
 };

@@ -10,4 +10,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'A areia que entra deposita-se aí: num tubo curto depressa cobre o tubo-ralo, um comprido só custa tubo e furo.',
     todo: 'Verificar a soma das peças; antes da colocação, pôr por baixo do tubo-ralo um tubo desse comprimento.',
   },
+  'foot.open': {
+    title: 'Base da tubagem não fechada',
+    sentence:
+      'Coluna {string}: a soma das peças não tem tampão de fundo na ponta inferior, a {fromM} m.',
+    why: 'Por uma base aberta, areia e argila sobem na tubagem até ao tubo-ralo.',
+    todo: 'Escrever o tampão de fundo se existir; senão fechar a base antes de descer a coluna.',
+  },
 };

@@ -1,4 +1,5 @@
 /** Rules on pipes and screens: the values that a sentence names. */
 export const casingCodes = {
   'sump.length': ['string', 'sumpM', 'leastM', 'mostM'],
+  'foot.open': ['string'],
 } as const satisfies Record<string, readonly string[]>;

@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { footOpen } from './footOpen.ts';
 import { sumpLength } from './sumpLength.ts';
 
-export const casingRules: readonly Rule[] = [sumpLength];
+export const casingRules: readonly Rule[] = [sumpLength, footOpen];
