@@ -16,4 +16,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Through an open foot sand and clay rise into the casing and past the screen.',
     todo: 'Write the cap if there is one; else close the foot before the string goes in.',
   },
+  'screened.ground': {
+    title: 'Screen in ground that gives no water',
+    sentence:
+      'String {string}: of the screen from {fromM} m to {toM} m, {tightM} m of {screenM} m stand in ground that hardly lets water through.',
+    why: 'Such slots give no water, and clay and silt pass through them.',
+    todo: 'Check log and tally; before setting, put plain pipe there and the screen in sand, gravel or fractured rock.',
+  },
 };

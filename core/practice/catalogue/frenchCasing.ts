@@ -17,4 +17,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Par un pied ouvert, sable et argile remontent dans le tubage jusqu’à la crépine.',
     todo: 'Écrire le bouchon de fond s’il existe ; sinon fermer le pied avant de descendre la colonne.',
   },
+  'screened.ground': {
+    title: 'Crépine dans un terrain sans eau',
+    sentence:
+      'Colonne {string} : de la crépine de {fromM} m à {toM} m, {tightM} m sur {screenM} m se tiennent dans un terrain qui ne laisse guère passer l’eau.',
+    why: 'De telles fentes ne donnent pas d’eau, et l’argile et le limon passent au travers.',
+    todo: 'Vérifier la coupe et le décompte ; avant la pose, mettre là du tube plein, et la crépine dans le sable, le gravier ou la roche fracturée.',
+  },
 };

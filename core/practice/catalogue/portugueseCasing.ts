@@ -17,4 +17,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Por uma base aberta, areia e argila sobem na tubagem até ao tubo-ralo.',
     todo: 'Escrever o tampão de fundo se existir; senão fechar a base antes de descer a coluna.',
   },
+  'screened.ground': {
+    title: 'Tubo-ralo em terreno que não dá água',
+    sentence:
+      'Coluna {string}: do tubo-ralo de {fromM} m a {toM} m, {tightM} m em {screenM} m estão em terreno que mal deixa passar a água.',
+    why: 'Essas ranhuras não dão água, e deixam passar argila e silte.',
+    todo: 'Verificar o perfil e a soma das peças; antes da colocação, pôr aí tubo liso, e o tubo-ralo em areia, cascalho ou rocha fraturada.',
+  },
 };

@@ -24,7 +24,8 @@ const fines: readonly Material[] = ['clay', 'silt', 'mud', 'peat'];
 
 /**
  * Sands and gravels conduct, clays and silts do not; sand that is very clayey tells nothing, nor
- * does rock unless it is said to be fractured or to bear water. Common practice.
+ * does rock unless it is said to be fractured or to bear water. Mudstones and shales hold water back
+ * where they are whole. Common practice.
  */
 export function conductanceOf({
   material,
@@ -34,7 +35,7 @@ export function conductanceOf({
 }: LogInterval): Conductance {
   if (moisture === 'waterBearing') return 'good';
   if (material === undefined) return 'unknown';
-  if (tight.includes(material)) return 'poor';
+  if (tight.includes(material)) return fractured ? 'good' : 'poor';
   if (open.includes(material)) {
     const choked = qualifiers?.some((one) => one.degree === 'very' && fines.includes(one.material));
     return choked ? 'unknown' : 'good';

@@ -2,4 +2,5 @@
 export const casingCodes = {
   'sump.length': ['string', 'sumpM', 'leastM', 'mostM'],
   'foot.open': ['string'],
+  'screened.ground': ['string', 'tightM', 'screenM'],
 } as const satisfies Record<string, readonly string[]>;

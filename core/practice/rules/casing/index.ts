@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { footOpen } from './footOpen.ts';
 import { sumpLength } from './sumpLength.ts';
+import { tightGround } from './tightGround.ts';
 
-export const casingRules: readonly Rule[] = [sumpLength, footOpen];
+export const casingRules: readonly Rule[] = [sumpLength, footOpen, tightGround];
