@@ -23,4 +23,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Such slots give no water, and clay and silt pass through them.',
     todo: 'Check log and tally; before setting, put plain pipe there and the screen in sand, gravel or fractured rock.',
   },
+  'screened.dry': {
+    title: 'Screen above the lowest rest level',
+    sentence:
+      'String {string}: the screen from {fromM} m to {toM} m should begin no higher than {limitM} m; the water is known to stand as deep as {levelM} m at rest.',
+    why: 'The part above the water gives none; air comes in there, and iron and slime clog the slots.',
+    todo: 'Check levels and tally; before setting, put the screen deeper.',
+  },
 };

@@ -24,4 +24,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'De telles fentes ne donnent pas d’eau, et l’argile et le limon passent au travers.',
     todo: 'Vérifier la coupe et le décompte ; avant la pose, mettre là du tube plein, et la crépine dans le sable, le gravier ou la roche fracturée.',
   },
+  'screened.dry': {
+    title: 'Crépine au-dessus du niveau le plus bas',
+    sentence:
+      'Colonne {string} : la crépine de {fromM} m à {toM} m ne devrait pas commencer plus haut que {limitM} m ; l’eau au repos descend jusqu’à {levelM} m.',
+    why: 'La partie hors de l’eau n’en donne pas ; l’air y entre, et le fer et les boues colmatent les fentes.',
+    todo: 'Vérifier les niveaux et le décompte ; avant la pose, mettre la crépine plus bas.',
+  },
 };

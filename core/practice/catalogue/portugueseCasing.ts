@@ -24,4 +24,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Essas ranhuras não dão água, e deixam passar argila e silte.',
     todo: 'Verificar o perfil e a soma das peças; antes da colocação, pôr aí tubo liso, e o tubo-ralo em areia, cascalho ou rocha fraturada.',
   },
+  'screened.dry': {
+    title: 'Tubo-ralo acima do nível mais baixo',
+    sentence:
+      'Coluna {string}: o tubo-ralo de {fromM} m a {toM} m não devia começar acima de {limitM} m; a água em repouso desce até {levelM} m.',
+    why: 'A parte fora da água não a dá; entra aí ar, e o ferro e as lamas colmatam as ranhuras.',
+    todo: 'Verificar os níveis e a soma das peças; antes da colocação, pôr o tubo-ralo mais fundo.',
+  },
 };

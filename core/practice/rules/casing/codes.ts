@@ -3,4 +3,5 @@ export const casingCodes = {
   'sump.length': ['string', 'sumpM', 'leastM', 'mostM'],
   'foot.open': ['string'],
   'screened.ground': ['string', 'tightM', 'screenM'],
+  'screened.dry': ['string', 'levelM', 'limitM'],
 } as const satisfies Record<string, readonly string[]>;

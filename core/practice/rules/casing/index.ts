@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.ts';
+import { dryLevel } from './dryLevel.ts';
 import { footOpen } from './footOpen.ts';
 import { sumpLength } from './sumpLength.ts';
 import { tightGround } from './tightGround.ts';
 
-export const casingRules: readonly Rule[] = [sumpLength, footOpen, tightGround];
+export const casingRules: readonly Rule[] = [sumpLength, footOpen, tightGround, dryLevel];
