@@ -30,4 +30,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'The part above the water gives none; air comes in there, and iron and slime clog the slots.',
     todo: 'Check levels and tally; before setting, put the screen deeper.',
   },
+  'screened.pumping': {
+    title: 'Screen above the pumping level',
+    sentence:
+      'String {string}: the screen from {fromM} m to {toM} m should begin no higher than {limitM} m; while the well is pumped, the water stands at {levelM} m.',
+    why: 'Water then falls into the casing through the upper slots with air, which clogs them and harms the pump.',
+    todo: 'Pump less, or before setting put the screen deeper.',
+  },
 };

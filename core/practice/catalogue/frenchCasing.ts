@@ -31,4 +31,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'La partie hors de l’eau n’en donne pas ; l’air y entre, et le fer et les boues colmatent les fentes.',
     todo: 'Vérifier les niveaux et le décompte ; avant la pose, mettre la crépine plus bas.',
   },
+  'screened.pumping': {
+    title: 'Crépine au-dessus du niveau dynamique',
+    sentence:
+      'Colonne {string} : la crépine de {fromM} m à {toM} m ne devrait pas commencer plus haut que {limitM} m ; pendant le pompage, l’eau est à {levelM} m.',
+    why: 'L’eau tombe alors dans le tubage par les fentes du haut avec de l’air, ce qui les colmate et abîme la pompe.',
+    todo: 'Pomper moins, ou avant la pose mettre la crépine plus bas.',
+  },
 };

@@ -31,4 +31,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'A parte fora da água não a dá; entra aí ar, e o ferro e as lamas colmatam as ranhuras.',
     todo: 'Verificar os níveis e a soma das peças; antes da colocação, pôr o tubo-ralo mais fundo.',
   },
+  'screened.pumping': {
+    title: 'Tubo-ralo acima do nível dinâmico',
+    sentence:
+      'Coluna {string}: o tubo-ralo de {fromM} m a {toM} m não devia começar acima de {limitM} m; durante a bombagem, a água está a {levelM} m.',
+    why: 'A água cai então na tubagem pelas ranhuras de cima com ar, que as colmata e estraga a bomba.',
+    todo: 'Bombear menos, ou antes da colocação pôr o tubo-ralo mais fundo.',
+  },
 };

@@ -4,4 +4,5 @@ export const casingCodes = {
   'foot.open': ['string'],
   'screened.ground': ['string', 'tightM', 'screenM'],
   'screened.dry': ['string', 'levelM', 'limitM'],
+  'screened.pumping': ['string', 'levelM', 'limitM'],
 } as const satisfies Record<string, readonly string[]>;

@@ -1,7 +1,14 @@
 import type { Rule } from '../rule.ts';
 import { dryLevel } from './dryLevel.ts';
 import { footOpen } from './footOpen.ts';
+import { pumpingLevel } from './pumpingLevel.ts';
 import { sumpLength } from './sumpLength.ts';
 import { tightGround } from './tightGround.ts';
 
-export const casingRules: readonly Rule[] = [sumpLength, footOpen, tightGround, dryLevel];
+export const casingRules: readonly Rule[] = [
+  sumpLength,
+  footOpen,
+  tightGround,
+  dryLevel,
+  pumpingLevel,
+];
