@@ -37,4 +37,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Water then falls into the casing through the upper slots with air, which clogs them and harms the pump.',
     todo: 'Pump less, or before setting put the screen deeper.',
   },
+  'grain.pack': {
+    title: 'Pack grain does not suit the ground',
+    sentence:
+      'String {string}, {fromM} m to {toM} m: the pack, about {pack} mm, is {ratio} times as coarse as the finest ground there, {ground} mm; {least} to {most} times is asked for (both: the size that 70 % is retained on).',
+    why: 'Too coarse a pack lets sand through for ever; too fine a one holds water back.',
+    todo: 'Check the grain of pack and ground; before pouring, sieve a pack that suits the finest ground screened. Where it is poured already, develop gently and watch the sand.',
+  },
 };

@@ -38,4 +38,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'L’eau tombe alors dans le tubage par les fentes du haut avec de l’air, ce qui les colmate et abîme la pompe.',
     todo: 'Pomper moins, ou avant la pose mettre la crépine plus bas.',
   },
+  'grain.pack': {
+    title: 'Grain du massif mal choisi pour le terrain',
+    sentence:
+      'Colonne {string}, de {fromM} m à {toM} m : le massif, environ {pack} mm, est {ratio} fois plus gros que le terrain le plus fin, {ground} mm ; il faut {least} à {most} fois (pour les deux : la taille dont 70 % est retenu).',
+    why: 'Un massif trop gros laisse toujours passer du sable ; un massif trop fin retient l’eau.',
+    todo: 'Vérifier le grain du massif et du terrain ; avant de verser, tamiser un gravier qui va au terrain le plus fin capté. S’il est déjà versé, développer en douceur et surveiller le sable.',
+  },
 };

@@ -38,4 +38,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'A água cai então na tubagem pelas ranhuras de cima com ar, que as colmata e estraga a bomba.',
     todo: 'Bombear menos, ou antes da colocação pôr o tubo-ralo mais fundo.',
   },
+  'grain.pack': {
+    title: 'Grão do maciço não serve ao terreno',
+    sentence:
+      'Coluna {string}, de {fromM} m a {toM} m: o maciço, cerca de {pack} mm, é {ratio} vezes mais grosso do que o terreno mais fino, {ground} mm; pedem-se {least} a {most} vezes (para ambos: o tamanho que retém 70 %).',
+    why: 'Um maciço grosso demais deixa sempre passar areia; um fino demais retém a água.',
+    todo: 'Verificar o grão do maciço e do terreno; antes de deitar, peneirar um que sirva ao terreno mais fino captado. Se já foi deitado, desenvolver com cuidado e vigiar a areia.',
+  },
 };

@@ -5,4 +5,5 @@ export const casingCodes = {
   'screened.ground': ['string', 'tightM', 'screenM'],
   'screened.dry': ['string', 'levelM', 'limitM'],
   'screened.pumping': ['string', 'levelM', 'limitM'],
+  'grain.pack': ['string', 'pack', 'ground', 'ratio', 'least', 'most'],
 } as const satisfies Record<string, readonly string[]>;

@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.ts';
 import { dryLevel } from './dryLevel.ts';
 import { footOpen } from './footOpen.ts';
+import { packToGround } from './packToGround.ts';
 import { pumpingLevel } from './pumpingLevel.ts';
 import { sumpLength } from './sumpLength.ts';
 import { tightGround } from './tightGround.ts';
@@ -11,4 +12,5 @@ export const casingRules: readonly Rule[] = [
   tightGround,
   dryLevel,
   pumpingLevel,
+  packToGround,
 ];
