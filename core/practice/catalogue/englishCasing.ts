@@ -44,4 +44,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Too coarse a pack lets sand through for ever; too fine a one holds water back.',
     todo: 'Check the grain of pack and ground; before pouring, sieve a pack that suits the finest ground screened. Where it is poured already, develop gently and watch the sand.',
   },
+  'slot.pack': {
+    title: 'Slots too wide for the pack',
+    sentence:
+      'String {string}: slots of {slot} mm stand in a pack of {finest} mm to {coarsest} mm; to keep {keeps} % of it back they may be {limit} mm wide.',
+    why: 'The pack runs into the well through slots that are too wide, and the ground after it.',
+    todo: 'Check slots and pack; before pouring, take a coarser pack, or before setting a narrower slot.',
+  },
 };

@@ -45,4 +45,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Un massif trop gros laisse toujours passer du sable ; un massif trop fin retient l’eau.',
     todo: 'Vérifier le grain du massif et du terrain ; avant de verser, tamiser un gravier qui va au terrain le plus fin capté. S’il est déjà versé, développer en douceur et surveiller le sable.',
   },
+  'slot.pack': {
+    title: 'Fentes trop larges pour le massif',
+    sentence:
+      'Colonne {string} : des fentes de {slot} mm se tiennent dans un massif de {finest} mm à {coarsest} mm ; pour en retenir {keeps} %, elles peuvent avoir {limit} mm.',
+    why: 'Par des fentes trop larges, le massif coule dans le forage, et le terrain après lui.',
+    todo: 'Vérifier les fentes et le massif ; avant de verser, prendre un gravier plus gros, ou avant la pose une fente plus étroite.',
+  },
 };

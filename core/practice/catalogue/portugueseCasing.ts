@@ -45,4 +45,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Um maciço grosso demais deixa sempre passar areia; um fino demais retém a água.',
     todo: 'Verificar o grão do maciço e do terreno; antes de deitar, peneirar um que sirva ao terreno mais fino captado. Se já foi deitado, desenvolver com cuidado e vigiar a areia.',
   },
+  'slot.pack': {
+    title: 'Ranhuras largas demais para o maciço',
+    sentence:
+      'Coluna {string}: ranhuras de {slot} mm estão num maciço de {finest} mm a {coarsest} mm; para reter {keeps} % dele podem ter {limit} mm.',
+    why: 'Por ranhuras largas demais o maciço corre para dentro do furo, e o terreno atrás dele.',
+    todo: 'Verificar as ranhuras e o maciço; antes de deitar, usar um mais grosso, ou antes da colocação uma ranhura mais estreita.',
+  },
 };

@@ -6,4 +6,5 @@ export const casingCodes = {
   'screened.dry': ['string', 'levelM', 'limitM'],
   'screened.pumping': ['string', 'levelM', 'limitM'],
   'grain.pack': ['string', 'pack', 'ground', 'ratio', 'least', 'most'],
+  'slot.pack': ['string', 'slot', 'limit', 'finest', 'coarsest', 'keeps'],
 } as const satisfies Record<string, readonly string[]>;

@@ -3,6 +3,7 @@ import { dryLevel } from './dryLevel.ts';
 import { footOpen } from './footOpen.ts';
 import { packToGround } from './packToGround.ts';
 import { pumpingLevel } from './pumpingLevel.ts';
+import { slotToPack } from './slotToPack.ts';
 import { sumpLength } from './sumpLength.ts';
 import { tightGround } from './tightGround.ts';
 
@@ -13,4 +14,5 @@ export const casingRules: readonly Rule[] = [
   dryLevel,
   pumpingLevel,
   packToGround,
+  slotToPack,
 ];
