@@ -51,4 +51,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'The pack runs into the well through slots that are too wide, and the ground after it.',
     todo: 'Check slots and pack; before pouring, take a coarser pack, or before setting a narrower slot.',
   },
+  'slot.ground': {
+    title: 'Slots too wide for ground without a pack',
+    sentence:
+      'String {string}: slots of {slot} mm stand in the bare ground from {fromM} m to {toM} m; to keep {keeps} % of it back they may be {limit} mm wide.',
+    why: 'Without a pack the ground must make its own from what the slots keep back; else the well gives sand.',
+    todo: 'Check slots and log; before setting, take a narrower slot, or pour a gravel pack.',
+  },
 };

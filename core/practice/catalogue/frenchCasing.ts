@@ -52,4 +52,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Par des fentes trop larges, le massif coule dans le forage, et le terrain après lui.',
     todo: 'Vérifier les fentes et le massif ; avant de verser, prendre un gravier plus gros, ou avant la pose une fente plus étroite.',
   },
+  'slot.ground': {
+    title: 'Fentes trop larges pour un terrain sans massif',
+    sentence:
+      'Colonne {string} : des fentes de {slot} mm se tiennent dans le terrain nu de {fromM} m à {toM} m ; pour en retenir {keeps} %, elles peuvent avoir {limit} mm.',
+    why: 'Sans massif, le terrain doit faire le sien de ce que les fentes retiennent ; sinon le forage donne du sable.',
+    todo: 'Vérifier les fentes et la coupe ; avant la pose, prendre une fente plus étroite, ou verser un massif de gravier.',
+  },
 };

@@ -52,4 +52,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Por ranhuras largas demais o maciço corre para dentro do furo, e o terreno atrás dele.',
     todo: 'Verificar as ranhuras e o maciço; antes de deitar, usar um mais grosso, ou antes da colocação uma ranhura mais estreita.',
   },
+  'slot.ground': {
+    title: 'Ranhuras largas demais para terreno sem maciço',
+    sentence:
+      'Coluna {string}: ranhuras de {slot} mm estão no terreno nu de {fromM} m a {toM} m; para reter {keeps} % dele podem ter {limit} mm.',
+    why: 'Sem maciço, o terreno tem de fazer o seu com o que as ranhuras retêm; senão o furo dá areia.',
+    todo: 'Verificar as ranhuras e o perfil; antes da colocação, usar uma ranhura mais estreita, ou deitar um maciço filtrante.',
+  },
 };

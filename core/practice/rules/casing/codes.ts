@@ -7,4 +7,5 @@ export const casingCodes = {
   'screened.pumping': ['string', 'levelM', 'limitM'],
   'grain.pack': ['string', 'pack', 'ground', 'ratio', 'least', 'most'],
   'slot.pack': ['string', 'slot', 'limit', 'finest', 'coarsest', 'keeps'],
+  'slot.ground': ['string', 'slot', 'limit', 'keeps'],
 } as const satisfies Record<string, readonly string[]>;

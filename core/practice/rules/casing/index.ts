@@ -3,6 +3,7 @@ import { dryLevel } from './dryLevel.ts';
 import { footOpen } from './footOpen.ts';
 import { packToGround } from './packToGround.ts';
 import { pumpingLevel } from './pumpingLevel.ts';
+import { slotToGround } from './slotToGround.ts';
 import { slotToPack } from './slotToPack.ts';
 import { sumpLength } from './sumpLength.ts';
 import { tightGround } from './tightGround.ts';
@@ -15,4 +16,5 @@ export const casingRules: readonly Rule[] = [
   pumpingLevel,
   packToGround,
   slotToPack,
+  slotToGround,
 ];
