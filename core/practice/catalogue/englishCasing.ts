@@ -58,4 +58,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Without a pack the ground must make its own from what the slots keep back; else the well gives sand.',
     todo: 'Check slots and log; before setting, take a narrower slot, or pour a gravel pack.',
   },
+  'screened.openArea': {
+    title: 'Screen with little open area',
+    sentence:
+      'String {string}: the screen from {fromM} m to {toM} m is open over {percent} % of its surface; at least {least} % is asked for.',
+    why: 'Through few slots the pack cannot be surged clean, and the well draws down more than the ground asks for.',
+    todo: 'Check width, spacing and rows of the slots; before setting, cut more slots or take another screen.',
+  },
 };

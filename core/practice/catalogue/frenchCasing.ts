@@ -59,4 +59,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Sans massif, le terrain doit faire le sien de ce que les fentes retiennent ; sinon le forage donne du sable.',
     todo: 'Vérifier les fentes et la coupe ; avant la pose, prendre une fente plus étroite, ou verser un massif de gravier.',
   },
+  'screened.openArea': {
+    title: 'Crépine peu ouverte',
+    sentence:
+      'Colonne {string} : la crépine de {fromM} m à {toM} m est ouverte sur {percent} % de sa surface ; il en faut au moins {least} %.',
+    why: 'Par peu de fentes, le massif ne se nettoie pas au développement, et l’eau baisse plus que le terrain ne le demande.',
+    todo: 'Vérifier la largeur, l’écart et les rangées des fentes ; avant la pose, en couper plus ou prendre une autre crépine.',
+  },
 };

@@ -59,4 +59,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Sem maciço, o terreno tem de fazer o seu com o que as ranhuras retêm; senão o furo dá areia.',
     todo: 'Verificar as ranhuras e o perfil; antes da colocação, usar uma ranhura mais estreita, ou deitar um maciço filtrante.',
   },
+  'screened.openArea': {
+    title: 'Tubo-ralo com pouca área aberta',
+    sentence:
+      'Coluna {string}: o tubo-ralo de {fromM} m a {toM} m está aberto em {percent} % da superfície; pede-se pelo menos {least} %.',
+    why: 'Por poucas ranhuras o maciço não se limpa no desenvolvimento, e a água baixa mais do que o terreno pede.',
+    todo: 'Verificar a largura, a distância e as filas das ranhuras; antes da colocação, cortar mais ou usar outro tubo-ralo.',
+  },
 };

@@ -8,4 +8,5 @@ export const casingCodes = {
   'grain.pack': ['string', 'pack', 'ground', 'ratio', 'least', 'most'],
   'slot.pack': ['string', 'slot', 'limit', 'finest', 'coarsest', 'keeps'],
   'slot.ground': ['string', 'slot', 'limit', 'keeps'],
+  'screened.openArea': ['string', 'percent', 'least'],
 } as const satisfies Record<string, readonly string[]>;

@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.ts';
 import { dryLevel } from './dryLevel.ts';
 import { footOpen } from './footOpen.ts';
+import { openArea } from './openArea.ts';
 import { packToGround } from './packToGround.ts';
 import { pumpingLevel } from './pumpingLevel.ts';
 import { slotToGround } from './slotToGround.ts';
@@ -17,4 +18,5 @@ export const casingRules: readonly Rule[] = [
   packToGround,
   slotToPack,
   slotToGround,
+  openArea,
 ];
