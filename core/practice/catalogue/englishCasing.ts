@@ -65,4 +65,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Through few slots the pack cannot be surged clean, and the well draws down more than the ground asks for.',
     todo: 'Check width, spacing and rows of the slots; before setting, cut more slots or take another screen.',
   },
+  'screened.velocity': {
+    title: 'Water enters the screen too fast',
+    sentence:
+      '{rate} m³/h through {screenM} m of screen under the pumping level make {speed} cm/s in the slots that stay open; {most} cm/s is the limit.',
+    why: 'Fast water carries sand along, wears the slots and makes them scale over.',
+    todo: 'Pump less; before setting, put in more screen or one with more open area.',
+  },
 };

@@ -66,4 +66,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Par peu de fentes, le massif ne se nettoie pas au développement, et l’eau baisse plus que le terrain ne le demande.',
     todo: 'Vérifier la largeur, l’écart et les rangées des fentes ; avant la pose, en couper plus ou prendre une autre crépine.',
   },
+  'screened.velocity': {
+    title: 'L’eau entre trop vite dans la crépine',
+    sentence:
+      '{rate} m³/h à travers {screenM} m de crépine sous le niveau dynamique font {speed} cm/s dans les fentes restées ouvertes ; la limite est de {most} cm/s.',
+    why: 'Une eau rapide entraîne du sable, use les fentes et les entartre.',
+    todo: 'Pomper moins ; avant la pose, mettre plus de crépine ou une crépine plus ouverte.',
+  },
 };

@@ -66,4 +66,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Por poucas ranhuras o maciço não se limpa no desenvolvimento, e a água baixa mais do que o terreno pede.',
     todo: 'Verificar a largura, a distância e as filas das ranhuras; antes da colocação, cortar mais ou usar outro tubo-ralo.',
   },
+  'screened.velocity': {
+    title: 'A água entra depressa demais no tubo-ralo',
+    sentence:
+      '{rate} m³/h através de {screenM} m de tubo-ralo abaixo do nível dinâmico fazem {speed} cm/s nas ranhuras que ficam abertas; o limite é {most} cm/s.',
+    why: 'A água rápida arrasta areia, gasta as ranhuras e incrusta-as.',
+    todo: 'Bombear menos; antes da colocação, pôr mais tubo-ralo ou um com mais área aberta.',
+  },
 };

@@ -9,4 +9,5 @@ export const casingCodes = {
   'slot.pack': ['string', 'slot', 'limit', 'finest', 'coarsest', 'keeps'],
   'slot.ground': ['string', 'slot', 'limit', 'keeps'],
   'screened.openArea': ['string', 'percent', 'least'],
+  'screened.velocity': ['rate', 'screenM', 'speed', 'most'],
 } as const satisfies Record<string, readonly string[]>;

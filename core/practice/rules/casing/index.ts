@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { dryLevel } from './dryLevel.ts';
+import { entranceVelocity } from './entranceVelocity.ts';
 import { footOpen } from './footOpen.ts';
 import { openArea } from './openArea.ts';
 import { packToGround } from './packToGround.ts';
@@ -19,4 +20,5 @@ export const casingRules: readonly Rule[] = [
   slotToPack,
   slotToGround,
   openArea,
+  entranceVelocity,
 ];
