@@ -72,4 +72,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Fast water carries sand along, wears the slots and makes them scale over.',
     todo: 'Pump less; before setting, put in more screen or one with more open area.',
   },
+  'collapse.emptied': {
+    title: 'Casing may collapse when emptied',
+    sentence:
+      'String {string}: with water outside at {restM} m and the inside emptied to {emptiedM} m, {load} kPa press on pipe of {outsideMm} mm with a wall of {wallMm} mm, which holds {holds} kPa in warm ground: {factor} times, where {wanted} times is asked for.',
+    why: 'Plastic pipe that is pressed in cannot be rounded again, and the pump may stick. Slots weaken a screen further; how far the formula does not tell.',
+    todo: 'Never lower the water inside below {safeM} m while developing or pumping; before setting, take pipe with a thicker wall.',
+  },
 };

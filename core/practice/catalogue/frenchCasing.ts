@@ -73,4 +73,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Une eau rapide entraîne du sable, use les fentes et les entartre.',
     todo: 'Pomper moins ; avant la pose, mettre plus de crépine ou une crépine plus ouverte.',
   },
+  'collapse.emptied': {
+    title: 'Tubage menacé d’écrasement à vide',
+    sentence:
+      'Colonne {string} : avec l’eau dehors à {restM} m et l’intérieur vidé jusqu’à {emptiedM} m, {load} kPa pressent un tube de {outsideMm} mm à paroi de {wallMm} mm, qui tient {holds} kPa en terrain chaud : {factor} fois, alors qu’il en faut {wanted}.',
+    why: 'Un tube plastique enfoncé ne se redresse plus, et la pompe peut s’y coincer. Les fentes affaiblissent encore une crépine ; de combien, la formule ne le dit pas.',
+    todo: 'Ne jamais baisser l’eau à l’intérieur sous {safeM} m pendant le développement ou le pompage ; avant la pose, prendre un tube à paroi plus épaisse.',
+  },
 };

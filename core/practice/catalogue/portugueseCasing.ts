@@ -73,4 +73,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'A água rápida arrasta areia, gasta as ranhuras e incrusta-as.',
     todo: 'Bombear menos; antes da colocação, pôr mais tubo-ralo ou um com mais área aberta.',
   },
+  'collapse.emptied': {
+    title: 'Tubagem em risco de colapso ao esvaziar',
+    sentence:
+      'Coluna {string}: com a água por fora a {restM} m e o interior esvaziado até {emptiedM} m, {load} kPa apertam um tubo de {outsideMm} mm com parede de {wallMm} mm, que aguenta {holds} kPa em terreno quente: {factor} vezes, quando se pedem {wanted}.',
+    why: 'Um tubo de plástico esmagado não volta à forma, e a bomba pode ficar presa. As ranhuras enfraquecem mais um tubo-ralo; quanto, a fórmula não diz.',
+    todo: 'Nunca baixar a água no interior abaixo de {safeM} m no desenvolvimento ou na bombagem; antes da colocação, usar tubo de parede mais grossa.',
+  },
 };

@@ -10,4 +10,16 @@ export const casingCodes = {
   'slot.ground': ['string', 'slot', 'limit', 'keeps'],
   'screened.openArea': ['string', 'percent', 'least'],
   'screened.velocity': ['rate', 'screenM', 'speed', 'most'],
+  'collapse.emptied': [
+    'string',
+    'outsideMm',
+    'wallMm',
+    'restM',
+    'emptiedM',
+    'load',
+    'holds',
+    'factor',
+    'wanted',
+    'safeM',
+  ],
 } as const satisfies Record<string, readonly string[]>;

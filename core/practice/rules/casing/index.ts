@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { collapseEmptied } from './collapseEmptied.ts';
 import { dryLevel } from './dryLevel.ts';
 import { entranceVelocity } from './entranceVelocity.ts';
 import { footOpen } from './footOpen.ts';
@@ -21,4 +22,5 @@ export const casingRules: readonly Rule[] = [
   slotToGround,
   openArea,
   entranceVelocity,
+  collapseEmptied,
 ];
