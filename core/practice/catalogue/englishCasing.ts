@@ -79,4 +79,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Plastic pipe that is pressed in cannot be rounded again, and the pump may stick. Slots weaken a screen further; how far the formula does not tell.',
     todo: 'Never lower the water inside below {safeM} m while developing or pumping; before setting, take pipe with a thicker wall.',
   },
+  'collapse.grouted': {
+    title: 'Casing may collapse under fluid grout',
+    sentence:
+      'String {string}, {fromM} m to {toM} m: even full of water, {load} kPa of fluid grout press on pipe of {outsideMm} mm with a wall of {wallMm} mm, which holds {holds} kPa at {warm} °C, warm from the cement: {factor} times, where {wanted} times is asked for.',
+    why: 'Grout is heavier than the water inside, and its heat softens plastic; pressed in, the pipe does not round again.',
+    todo: 'Keep the casing full of water and grout in lower lifts, each set before the next; or take a thicker wall. Where it is grouted, let a plug of the pump’s size down.',
+  },
 };

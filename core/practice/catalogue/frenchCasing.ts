@@ -80,4 +80,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Un tube plastique enfoncé ne se redresse plus, et la pompe peut s’y coincer. Les fentes affaiblissent encore une crépine ; de combien, la formule ne le dit pas.',
     todo: 'Ne jamais baisser l’eau à l’intérieur sous {safeM} m pendant le développement ou le pompage ; avant la pose, prendre un tube à paroi plus épaisse.',
   },
+  'collapse.grouted': {
+    title: 'Tubage menacé d’écrasement par le coulis',
+    sentence:
+      'Colonne {string}, de {fromM} m à {toM} m : même plein d’eau, {load} kPa de coulis fluide pressent un tube de {outsideMm} mm à paroi de {wallMm} mm, qui tient {holds} kPa à {warm} °C, chauffé par le ciment : {factor} fois, alors qu’il en faut {wanted}.',
+    why: 'Le coulis est plus lourd que l’eau à l’intérieur, et sa chaleur ramollit le plastique ; enfoncé, le tube ne se redresse plus.',
+    todo: 'Garder le tubage plein d’eau et couler par passes moins hautes, chacune prise avant la suivante ; ou prendre une paroi plus épaisse. S’il est déjà cimenté, y descendre un gabarit à la taille de la pompe.',
+  },
 };

@@ -80,4 +80,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Um tubo de plástico esmagado não volta à forma, e a bomba pode ficar presa. As ranhuras enfraquecem mais um tubo-ralo; quanto, a fórmula não diz.',
     todo: 'Nunca baixar a água no interior abaixo de {safeM} m no desenvolvimento ou na bombagem; antes da colocação, usar tubo de parede mais grossa.',
   },
+  'collapse.grouted': {
+    title: 'Tubagem em risco de colapso sob a calda',
+    sentence:
+      'Coluna {string}, de {fromM} m a {toM} m: mesmo cheio de água, {load} kPa de calda fluida apertam um tubo de {outsideMm} mm com parede de {wallMm} mm, que aguenta {holds} kPa a {warm} °C, aquecido pelo cimento: {factor} vezes, quando se pedem {wanted}.',
+    why: 'A calda é mais pesada do que a água no interior, e o seu calor amolece o plástico; esmagado, o tubo não volta à forma.',
+    todo: 'Manter a tubagem cheia de água e cimentar por troços mais baixos, cada um curado antes do seguinte; ou usar parede mais grossa. Se já está cimentada, descer um calibre do tamanho da bomba.',
+  },
 };

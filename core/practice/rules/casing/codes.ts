@@ -22,4 +22,14 @@ export const casingCodes = {
     'wanted',
     'safeM',
   ],
+  'collapse.grouted': [
+    'string',
+    'outsideMm',
+    'wallMm',
+    'load',
+    'holds',
+    'warm',
+    'factor',
+    'wanted',
+  ],
 } as const satisfies Record<string, readonly string[]>;

@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { collapseEmptied } from './collapseEmptied.ts';
+import { collapseGrouted } from './collapseGrouted.ts';
 import { dryLevel } from './dryLevel.ts';
 import { entranceVelocity } from './entranceVelocity.ts';
 import { footOpen } from './footOpen.ts';
@@ -23,4 +24,5 @@ export const casingRules: readonly Rule[] = [
   openArea,
   entranceVelocity,
   collapseEmptied,
+  collapseGrouted,
 ];
