@@ -86,4 +86,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Grout is heavier than the water inside, and its heat softens plastic; pressed in, the pipe does not round again.',
     todo: 'Keep the casing full of water and grout in lower lifts, each set before the next; or take a thicker wall. Where it is grouted, let a plug of the pump’s size down.',
   },
+  'room.pump': {
+    title: 'Little room round the pump',
+    sentence:
+      'The pump is {bodyMm} mm wide, the casing {insideMm} mm inside from {fromM} m to {toM} m: {roomMm} mm of room, where {leastMm} mm is asked for.',
+    why: 'A pump with little room sticks at a joint or a bend, and sand wedges it when it is drawn.',
+    todo: 'Let a plug of the pump’s size down to its depth before it goes in, or take a slimmer pump.',
+  },
 };

@@ -87,4 +87,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Le coulis est plus lourd que l’eau à l’intérieur, et sa chaleur ramollit le plastique ; enfoncé, le tube ne se redresse plus.',
     todo: 'Garder le tubage plein d’eau et couler par passes moins hautes, chacune prise avant la suivante ; ou prendre une paroi plus épaisse. S’il est déjà cimenté, y descendre un gabarit à la taille de la pompe.',
   },
+  'room.pump': {
+    title: 'Peu de place autour de la pompe',
+    sentence:
+      'La pompe a {bodyMm} mm de large, le tubage {insideMm} mm à l’intérieur de {fromM} m à {toM} m : {roomMm} mm de jeu, alors qu’il en faut {leastMm} mm.',
+    why: 'Une pompe à l’étroit se coince à un joint ou à un coude, et le sable la bloque quand on la retire.',
+    todo: 'Descendre un gabarit à la taille de la pompe jusqu’à sa profondeur avant de la poser, ou prendre une pompe plus mince.',
+  },
 };

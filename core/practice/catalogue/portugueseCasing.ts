@@ -87,4 +87,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'A calda é mais pesada do que a água no interior, e o seu calor amolece o plástico; esmagado, o tubo não volta à forma.',
     todo: 'Manter a tubagem cheia de água e cimentar por troços mais baixos, cada um curado antes do seguinte; ou usar parede mais grossa. Se já está cimentada, descer um calibre do tamanho da bomba.',
   },
+  'room.pump': {
+    title: 'Pouco espaço à volta da bomba',
+    sentence:
+      'A bomba tem {bodyMm} mm de largura, a tubagem {insideMm} mm por dentro de {fromM} m a {toM} m: {roomMm} mm de folga, quando se pedem {leastMm} mm.',
+    why: 'Uma bomba apertada prende-se numa junta ou numa curva, e a areia bloqueia-a quando se retira.',
+    todo: 'Descer um calibre do tamanho da bomba até à sua profundidade antes de a colocar, ou usar uma bomba mais estreita.',
+  },
 };

@@ -32,4 +32,5 @@ export const casingCodes = {
     'factor',
     'wanted',
   ],
+  'room.pump': ['bodyMm', 'insideMm', 'roomMm', 'leastMm'],
 } as const satisfies Record<string, readonly string[]>;

@@ -7,6 +7,7 @@ import { footOpen } from './footOpen.ts';
 import { openArea } from './openArea.ts';
 import { packToGround } from './packToGround.ts';
 import { pumpingLevel } from './pumpingLevel.ts';
+import { pumpRoom } from './pumpRoom.ts';
 import { slotToGround } from './slotToGround.ts';
 import { slotToPack } from './slotToPack.ts';
 import { sumpLength } from './sumpLength.ts';
@@ -25,4 +26,5 @@ export const casingRules: readonly Rule[] = [
   entranceVelocity,
   collapseEmptied,
   collapseGrouted,
+  pumpRoom,
 ];
