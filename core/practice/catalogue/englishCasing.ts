@@ -93,4 +93,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'A pump with little room sticks at a joint or a bend, and sand wedges it when it is drawn.',
     todo: 'Let a plug of the pump’s size down to its depth before it goes in, or take a slimmer pump.',
   },
+  'centraliser.spacing': {
+    title: 'Casing not centred in the pack',
+    sentence:
+      'String {string}: no centraliser from {fromM} m to {toM} m, over {gapM} m; {mostM} m is the most here.',
+    why: 'Casing that leans on the wall has no gravel on that side, and sand comes in there.',
+    todo: 'Write the centralisers that are there; before setting, put one at either end of the screen and between.',
+  },
 };

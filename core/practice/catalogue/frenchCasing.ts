@@ -94,4 +94,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Une pompe à l’étroit se coince à un joint ou à un coude, et le sable la bloque quand on la retire.',
     todo: 'Descendre un gabarit à la taille de la pompe jusqu’à sa profondeur avant de la poser, ou prendre une pompe plus mince.',
   },
+  'centraliser.spacing': {
+    title: 'Tubage non centré dans le massif',
+    sentence:
+      'Colonne {string} : pas de centreur de {fromM} m à {toM} m, sur {gapM} m ; le plus est ici de {mostM} m.',
+    why: 'Un tubage appuyé à la paroi n’a pas de gravier de ce côté, et le sable entre par là.',
+    todo: 'Écrire les centreurs posés ; avant la pose, en mettre un à chaque bout de la crépine et entre les deux.',
+  },
 };

@@ -94,4 +94,11 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Uma bomba apertada prende-se numa junta ou numa curva, e a areia bloqueia-a quando se retira.',
     todo: 'Descer um calibre do tamanho da bomba até à sua profundidade antes de a colocar, ou usar uma bomba mais estreita.',
   },
+  'centraliser.spacing': {
+    title: 'Tubagem não centrada no maciço',
+    sentence:
+      'Coluna {string}: nenhum centralizador de {fromM} m a {toM} m, em {gapM} m; o máximo aqui é {mostM} m.',
+    why: 'Uma tubagem encostada à parede não tem maciço desse lado, e a areia entra por aí.',
+    todo: 'Escrever os centralizadores que há; antes da colocação, pôr um em cada ponta do tubo-ralo e entre elas.',
+  },
 };

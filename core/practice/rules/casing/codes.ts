@@ -33,4 +33,5 @@ export const casingCodes = {
     'wanted',
   ],
   'room.pump': ['bodyMm', 'insideMm', 'roomMm', 'leastMm'],
+  'centraliser.spacing': ['string', 'gapM', 'mostM'],
 } as const satisfies Record<string, readonly string[]>;

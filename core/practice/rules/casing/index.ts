@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { centralisers } from './centralisers.ts';
 import { collapseEmptied } from './collapseEmptied.ts';
 import { collapseGrouted } from './collapseGrouted.ts';
 import { dryLevel } from './dryLevel.ts';
@@ -27,4 +28,5 @@ export const casingRules: readonly Rule[] = [
   collapseEmptied,
   collapseGrouted,
   pumpRoom,
+  centralisers,
 ];
