@@ -100,4 +100,11 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
     why: 'Casing that leans on the wall has no gravel on that side, and sand comes in there.',
     todo: 'Write the centralisers that are there; before setting, put one at either end of the screen and between.',
   },
+  'stickUp.height': {
+    title: 'Casing ends at an unusual height',
+    sentence:
+      'The top of the casing stands {heightM} m above ground; {leastM} m to {mostM} m is asked for.',
+    why: 'Through a low top, surface water runs into the well; on a high one the pump’s stand does not fit.',
+    todo: 'Measure it again. Lengthen a low casing before the pad is cast; cut a high one to the pump’s stand.',
+  },
 };

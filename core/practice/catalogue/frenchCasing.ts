@@ -101,4 +101,11 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
     why: 'Un tubage appuyé à la paroi n’a pas de gravier de ce côté, et le sable entre par là.',
     todo: 'Écrire les centreurs posés ; avant la pose, en mettre un à chaque bout de la crépine et entre les deux.',
   },
+  'stickUp.height': {
+    title: 'Tubage de hauteur inhabituelle',
+    sentence:
+      'Le haut du tubage se tient à {heightM} m au-dessus du sol ; il faut {leastM} m à {mostM} m.',
+    why: 'Par un haut trop bas, l’eau de surface coule dans le forage ; sur un haut trop élevé, le socle de la pompe ne va pas.',
+    todo: 'Mesurer de nouveau. Rallonger un tubage trop bas avant de couler la dalle ; couper un tubage trop haut à la mesure du socle.',
+  },
 };

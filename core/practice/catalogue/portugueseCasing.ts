@@ -101,4 +101,10 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
     why: 'Uma tubagem encostada à parede não tem maciço desse lado, e a areia entra por aí.',
     todo: 'Escrever os centralizadores que há; antes da colocação, pôr um em cada ponta do tubo-ralo e entre elas.',
   },
+  'stickUp.height': {
+    title: 'Tubagem de altura invulgar',
+    sentence: 'O topo da tubagem está {heightM} m acima do solo; pedem-se {leastM} m a {mostM} m.',
+    why: 'Por um topo baixo a água da superfície corre para o furo; num alto a base da bomba não assenta.',
+    todo: 'Medir de novo. Prolongar uma tubagem baixa antes de betonar a laje; cortar uma alta à medida da base da bomba.',
+  },
 };

@@ -34,4 +34,5 @@ export const casingCodes = {
   ],
   'room.pump': ['bodyMm', 'insideMm', 'roomMm', 'leastMm'],
   'centraliser.spacing': ['string', 'gapM', 'mostM'],
+  'stickUp.height': ['heightM', 'leastM', 'mostM'],
 } as const satisfies Record<string, readonly string[]>;

@@ -11,6 +11,7 @@ import { pumpingLevel } from './pumpingLevel.ts';
 import { pumpRoom } from './pumpRoom.ts';
 import { slotToGround } from './slotToGround.ts';
 import { slotToPack } from './slotToPack.ts';
+import { stickUp } from './stickUp.ts';
 import { sumpLength } from './sumpLength.ts';
 import { tightGround } from './tightGround.ts';
 
@@ -29,4 +30,5 @@ export const casingRules: readonly Rule[] = [
   collapseGrouted,
   pumpRoom,
   centralisers,
+  stickUp,
 ];
