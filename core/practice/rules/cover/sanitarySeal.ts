@@ -1,19 +1,35 @@
+import type { DepthM } from '../../../base/units.ts';
 import { tapeToleranceM } from '../../../model/bore.ts';
-import type { AnnulusZone, WellModel } from '../../../model/wellModel.ts';
 import { cut } from '../../../model/range.ts';
-import type { Missing } from '../rule.ts';
+import type { AnnulusZone, WellModel } from '../../../model/wellModel.ts';
+import { figureOf, type JudgedWell, type Missing } from '../rule.ts';
 import { isSeal, isUnrecorded, runsOf, type Run } from './annulusRuns.ts';
 import { wallZones } from './wall.ts';
 
+/** The depths within which a practice wants the sanitary seal to begin and to end. */
+export interface SealLimits {
+  readonly startM: DepthM;
+  readonly wantedM: DepthM;
+}
+
+export function sealLimitsOf(well: JudgedWell): SealLimits {
+  return {
+    startM: figureOf(well, 'sanitarySealFromM'),
+    wantedM: figureOf(well, 'sanitarySealToM'),
+  };
+}
+
 /**
- * The sanitary seal next to the wall of the hole: the uppermost tight fill that begins above the
- * depth that a seal reaches, else the one that the record calls so.
+ * The sanitary seal next to the wall of the hole: the one that the record calls so, if it begins
+ * above the depth that a seal reaches, else the uppermost tight fill there, else one that is
+ * called so and begins deeper. What ends above where a seal is to begin is but the pad's collar.
  */
-export function sanitarySealOf(model: WellModel, toM: number): Run | undefined {
+export function sanitarySealOf(model: WellModel, limits: SealLimits): Run | undefined {
   const seals = runsOf(wallZones(model), isSeal);
+  const called = seals.filter(({ zones }) => zones.some(({ sanitary }) => sanitary));
+  const upper = ({ fromM }: Run) => fromM < limits.wantedM;
   return (
-    seals.find(({ fromM }) => fromM < toM) ??
-    seals.find(({ zones }) => zones.some(({ sanitary }) => sanitary))
+    called.find(upper) ?? seals.find((seal) => upper(seal) && seal.toM > limits.startM) ?? called[0]
   );
 }
 

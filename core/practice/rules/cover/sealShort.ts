@@ -1,8 +1,8 @@
-import { figureOf, judged, notApplicable, unjudged, type JudgedWell, type Rule } from '../rule.ts';
+import { judged, notApplicable, unjudged, type JudgedWell, type Rule } from '../rule.ts';
 import { broken } from '../ruleCodes.ts';
 import { isUnrecorded, zoneAbove, zoneBelow, type Run } from './annulusRuns.ts';
 import { judgeFills } from './judgeScreens.ts';
-import { sanitarySealOf, untoldIn } from './sanitarySeal.ts';
+import { sanitarySealOf, sealLimitsOf, untoldIn } from './sanitarySeal.ts';
 import { wallZones } from './wall.ts';
 
 /** Unrecorded stretches that may hold the part of the seal that is wanting. */
@@ -28,9 +28,9 @@ export const sealShort: Rule = {
   figures: ['sanitarySealFromM', 'sanitarySealToM'],
   judge: (well) =>
     judgeFills(well, () => {
-      const wantedM = figureOf(well, 'sanitarySealToM');
-      const startM = figureOf(well, 'sanitarySealFromM');
-      const seal = sanitarySealOf(well.model, wantedM);
+      const limits = sealLimitsOf(well);
+      const { startM, wantedM } = limits;
+      const seal = sanitarySealOf(well.model, limits);
       if (!seal) return notApplicable;
       const { fromM, toM, zones } = seal;
       const [lowTop, highFoot] = [fromM > startM, toM < wantedM];

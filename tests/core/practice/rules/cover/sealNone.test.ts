@@ -33,6 +33,16 @@ describe('a sanitary seal', () => {
     expect(verdictOf('seal.none', other).findings).toHaveLength(1);
   });
 
+  it('is not the collar of a pad, which ends where a seal is to begin', () => {
+    const collar = filled(fill(0, 0.5, 'concrete'), fill(0.5, 18, 'backfill'), pack);
+    expect(verdictOf('seal.none', collar).findings).toMatchObject([
+      { path: 'annulus[1]', values: { fill: 'backfill' } },
+    ]);
+    const deeper = filled(fill(0, 0.6, 'concrete'), fill(0.6, 18, 'backfill'), pack);
+    expect(verdictOf('seal.none', deeper)).toEqual(met);
+    expect(verdictOf('seal.short', deeper).findings).toHaveLength(1);
+  });
+
   it('is looked for next to the wall of the hole, outside a surface casing', () => {
     const surface = stringOf([{ ...pipe, outside: 160, wall: 5 }, 10]);
     const inner = stringOf([pipe, 20], [slotted, 26], [pipe, 28]);
