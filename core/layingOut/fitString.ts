@@ -21,7 +21,7 @@ export class StringFitter {
   private readonly depthCm: Centimetres;
   private readonly sumps: readonly Sump[];
   private readonly tops = new Map<string, Int8Array>();
-  private readonly whole = new Map<string, Int8Array>();
+  private readonly whole = new Map<string, Int8Array | undefined>();
 
   /** Of strings that stand no deeper than `depthCm`. */
   constructor(plains: PlainPipes, limits: Limits, depthCm: Centimetres) {
@@ -55,23 +55,35 @@ export class StringFitter {
     );
   }
 
-  /**
-   * Fewest cuts through plain pipe for slots that end at a depth, by the depth at which they
-   * begin; `never` where no pipes on site do it.
-   */
-  cutsByTop(footCm: Centimetres): Int8Array {
-    const usable = this.usable(footCm);
-    const key = usable.map((sump) => this.sumps.indexOf(sump)).join();
-    const held = this.whole.get(key);
-    if (held) return held;
+  private cutsWith(usable: readonly Sump[]): Int8Array | undefined {
     const cuts = new Int8Array(this.depthCm + 1).fill(never);
     for (const { left, cuts: below } of usable) {
       const above = this.topCuts(left);
       for (let topCm = 0; topCm <= this.depthCm; topCm += 1)
         if (above[topCm]! + below < cuts[topCm]!) cuts[topCm] = above[topCm]! + below;
     }
-    this.whole.set(key, cuts);
-    return cuts;
+    return cuts.some((one) => one < never) ? cuts : undefined;
+  }
+
+  /**
+   * Fewest cuts through plain pipe for slots that end at a depth, by the depth at which they
+   * begin; `never` where no pipes on site do it, and nothing where they do at no depth.
+   */
+  cutsByTop(footCm: Centimetres): Int8Array | undefined {
+    const usable = this.usable(footCm);
+    const key = usable.map((sump) => this.sumps.indexOf(sump)).join();
+    if (!this.whole.has(key)) this.whole.set(key, this.cutsWith(usable));
+    return this.whole.get(key);
+  }
+
+  /** Whether slots somewhere between two depths can be completed, were the screens to suit. */
+  isAnyPossible(topCm: Centimetres, footCm: Centimetres): boolean {
+    // The higher the slots end, the more sumps have room.
+    return (
+      this.cutsByTop(topCm + 1)
+        ?.subarray(topCm, footCm)
+        .some((one) => one < never) ?? false
+    );
   }
 
   /** The plain pipe for slots between two depths with the fewest cuts, then the longest sump. */

@@ -63,23 +63,43 @@ type Visit = (
   plainCuts: number,
 ) => boolean;
 
+/** A family with what is worked out once for it. */
+interface Kit {
+  readonly family: Family;
+  readonly fitter: StringFitter;
+  readonly beds: readonly Bed[];
+  /** Of whole screens, and with one cut; the shorter first. */
+  readonly stretches: readonly (readonly Stretch[])[];
+}
+
+/** Nothing for a family whose pipes complete no string at any depth that may be screened. */
+function kitOf(problem: Problem, family: Family): Kit | undefined {
+  const fitter = fitterOf(family, problem);
+  const all = screenable(problem, depthOf(family, problem));
+  const beds = all.filter(({ topCm, footCm }) => fitter.isAnyPossible(topCm, footCm));
+  if (beds.length === 0) return undefined;
+  const thickestCm = Math.max(...beds.map(({ topCm, footCm }) => footCm - topCm));
+  const stretches = stretchesOf(family.screens, thickestCm).map((made) =>
+    made.filter(({ openCm2 }) => openCm2 >= problem.limits.openAreaCm2),
+  );
+  return { family, fitter, beds, stretches };
+}
+
 /**
  * Visits every stretch of slots that the screens make at every depth of a bed, to the centimetre,
  * and that meets the limits and is completed with the plain pipes on site. True where it was ended.
  */
 function visitBed(
   problem: Problem,
-  family: Family,
+  { family, fitter, stretches }: Kit,
   { topCm: highestCm, footCm: lowestCm }: Bed,
-  fitter: StringFitter,
   visit: Visit,
 ): boolean {
-  const { openAreaCm2 } = problem.limits;
-  for (const [screenCuts, made] of stretchesOf(family.screens, lowestCm - highestCm).entries()) {
-    const open = made.filter(({ openCm2 }) => openCm2 >= openAreaCm2);
+  for (const [screenCuts, made] of stretches.entries())
     for (let footCm = highestCm + 1; footCm <= lowestCm; footCm += 1) {
       const cutsByTop = fitter.cutsByTop(footCm);
-      for (const stretch of open) {
+      if (!cutsByTop) continue;
+      for (const stretch of made) {
         const topCm = footCm - stretch.lengthCm;
         if (topCm < highestCm) break;
         const plainCuts = cutsByTop[topCm]!;
@@ -87,19 +107,14 @@ function visitBed(
         if (visit(family, stretch, topCm, footCm, screenCuts, plainCuts)) return true;
       }
     }
-  }
   return false;
 }
 
 function visitAll(problem: Problem, visit: Visit): boolean {
   return problem.families
     .filter(({ plains, screens }) => plains.length > 0 && screens.length > 0)
-    .some((family) => {
-      const fitter = fitterOf(family, problem);
-      return screenable(problem, depthOf(family, problem)).some((bed) =>
-        visitBed(problem, family, bed, fitter, visit),
-      );
-    });
+    .flatMap((family) => kitOf(problem, family) ?? [])
+    .some((kit) => kit.beds.some((bed) => visitBed(problem, kit, bed, visit)));
 }
 
 /** Whether any completion meets the limits. */

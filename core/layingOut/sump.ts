@@ -14,7 +14,7 @@ export interface Sump {
 }
 
 /** More ways to make a sump are not tried; they take the fewest pipes, then the longest. */
-const mostSumps = 24;
+const mostSumps = 12;
 
 function wholeSumps(plains: PlainPipes, { sumpMostCm }: Limits): Sump[] {
   return plains.choices(plains.all, sumpMostCm).flatMap(({ counts, cm }) => {
