@@ -44,63 +44,62 @@ export const frenchService: Readonly<Record<keyof typeof serviceCodes, FindingTe
   'near.latrine': {
     title: 'Latrine proche du forage',
     sentence:
-      'Une latrine se trouve à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+      'Une latrine se trouve à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'Les germes d’une fosse voyagent avec l’eau du sous-sol vers un forage pompé.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. La faire déplacer ou fermer, ou choisir un autre site ; une distance respectée ne prouve rien sur l’eau.',
   },
   'near.septicTank': {
     title: 'Fosse septique proche du forage',
     sentence:
-      'Une fosse septique se trouve à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+      'Une fosse septique se trouve à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'Les fosses fuient par leurs joints, et la fuite atteint la nappe sans être filtrée.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. La faire déplacer ou fermer, ou choisir un autre site ; une distance respectée ne prouve rien sur l’eau.',
   },
   'near.soakaway': {
     title: 'Puits perdu proche du forage',
     sentence:
-      'Un puits perdu se trouve à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+      'Un puits perdu se trouve à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'Il est fait pour infiltrer des eaux usées, que le forage peut attirer.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. Le faire déplacer ou fermer, ou choisir un autre site ; une distance respectée ne prouve rien sur l’eau.',
   },
   'near.livestock': {
     title: 'Bétail proche du forage',
-    sentence:
-      'Du bétail est gardé à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+    sentence: 'Du bétail est gardé à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'Fumier et urine apportent germes et nitrates à la nappe peu profonde, et les bêtes souillent la dalle.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. Le faire déplacer ou fermer, ou choisir un autre site ; une distance respectée ne prouve rien sur l’eau.',
   },
   'near.graveyard': {
     title: 'Cimetière proche du forage',
     sentence:
-      'Un cimetière se trouve à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+      'Un cimetière se trouve à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'Ce qui se décompose dans les tombes descend avec la pluie pendant bien des années.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. Choisir un autre site, en amont ; une distance respectée ne prouve rien sur l’eau.',
   },
   'near.wasteDump': {
     title: 'Décharge proche du forage',
     sentence:
-      'Une décharge se trouve à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+      'Une décharge se trouve à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'La pluie lave des déchets sels, métaux et germes, et nul ne sait tout ce qui y a été jeté.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. La faire déplacer ou fermer, ou choisir un autre site ; une distance respectée ne prouve rien sur l’eau.',
   },
   'near.fuel': {
     title: 'Carburant ou produits proches du forage',
     sentence:
-      'Un dépôt de carburant ou de produits se trouve à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+      'Un dépôt de carburant ou de produits se trouve à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'Un peu de carburant ou de pesticide gâte beaucoup d’eau, et le sol ne le retient pas.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. Le faire déplacer ou fermer, ou choisir un autre site ; une distance respectée ne prouve rien sur l’eau.',
   },
   'near.openWater': {
     title: 'Eau libre proche du forage',
     sentence:
-      'Un plan ou cours d’eau se trouve à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+      'Un plan ou cours d’eau se trouve à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'Un cours d’eau ou une mare peut inonder le forage, et un forage voisin attire l’eau de surface.',
     todo: 'Mesurer de nouveau aux hautes eaux. Consulter les règles locales : la plus stricte qui s’applique l’emporte. Élever dalle et tubage au-dessus des plus hautes crues, ou choisir un autre site.',
   },
   'near.building': {
     title: 'Bâtiment proche du forage',
     sentence:
-      'Un bâtiment se trouve à {distance} m du forage, {slope} ; il en faut au moins {limit} m.',
+      'Un bâtiment se trouve à {distance} m du forage, {slope} ; il faut au moins {limit} m.',
     why: 'Les eaux du toit et les eaux usées vont vers le forage, et aucune foreuse n’y accède plus.',
     todo: 'Mesurer de nouveau. Consulter les règles locales : la plus stricte qui s’applique l’emporte. Éloigner du forage les eaux du toit et les eaux usées, et garder un accès pour une foreuse.',
   },

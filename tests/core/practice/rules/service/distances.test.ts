@@ -15,7 +15,8 @@ const rules = [
   // Indiana, rules for private wells: septic tank 50 ft, drain field and seepage pit 100 ft.
   ['near.septicTank', 'septicTank', feet(50)],
   ['near.soakaway', 'soakaway', feet(100)],
-  ['near.livestock', 'livestock', generalFigure('livestockM')],
+  // LaPorte County, Indiana, private wells: feeding pen, livestock run 100 ft.
+  ['near.livestock', 'livestock', feet(100)],
   // Mount Vernon, Iowa, shallow public well: graveyard and solid waste 200 ft.
   ['near.graveyard', 'graveyard', feet(200)],
   ['near.wasteDump', 'wasteDump', feet(200)],
