@@ -44,7 +44,7 @@ const groupOf: Readonly<Record<FigureId, FigureGroup>> = {
   pvcModulusMPa: 'pipe',
   pvcPoisson: 'pipe',
   pvcRatedAtC: 'pipe',
-  pvcLossKPaPerC: 'pipe',
+  pvcLossPercentPerC: 'pipe',
   groundC: 'pipe',
   groutRiseC: 'pipe',
   pumpRoomMm: 'pipe',

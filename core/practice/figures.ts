@@ -33,7 +33,7 @@ export const figures = {
   pvcModulusMPa: 'MPa',
   pvcPoisson: '1',
   pvcRatedAtC: '°C',
-  pvcLossKPaPerC: 'kPa/°C',
+  pvcLossPercentPerC: '%/°C',
   groundC: '°C',
   groutRiseC: '°C',
   pumpRoomMm: 'mm',

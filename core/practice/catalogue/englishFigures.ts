@@ -32,7 +32,7 @@ export const englishFigures: Readonly<Record<FigureId, string>> = {
   pvcModulusMPa: 'modulus of PVC at the temperature that it is rated at',
   pvcPoisson: 'Poisson’s ratio of PVC',
   pvcRatedAtC: 'temperature that PVC is rated at',
-  pvcLossKPaPerC: 'strength that PVC pipe loses for each degree',
+  pvcLossPercentPerC: 'strength that PVC pipe loses for each degree',
   groundC: 'temperature of the ground',
   groutRiseC: 'rise of temperature while grout sets',
   pumpRoomMm: 'room round the pump in the casing',

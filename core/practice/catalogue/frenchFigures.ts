@@ -32,7 +32,7 @@ export const frenchFigures: Readonly<Record<FigureId, string>> = {
   pvcModulusMPa: 'module du PVC à sa température de référence',
   pvcPoisson: 'coefficient de Poisson du PVC',
   pvcRatedAtC: 'température de référence du PVC',
-  pvcLossKPaPerC: 'résistance que le tube PVC perd par degré',
+  pvcLossPercentPerC: 'résistance que le tube PVC perd par degré',
   groundC: 'température du terrain',
   groutRiseC: 'hausse de température pendant la prise du coulis',
   pumpRoomMm: 'jeu autour de la pompe dans le tubage',

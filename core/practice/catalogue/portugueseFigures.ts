@@ -34,7 +34,7 @@ export const portugueseFigures: Readonly<Record<FigureId, string>> = {
   pvcModulusMPa: 'módulo do PVC à sua temperatura de referência',
   pvcPoisson: 'coeficiente de Poisson do PVC',
   pvcRatedAtC: 'temperatura de referência do PVC',
-  pvcLossKPaPerC: 'resistência que o tubo de PVC perde por grau',
+  pvcLossPercentPerC: 'resistência que o tubo de PVC perde por grau',
   groundC: 'temperatura do terreno',
   groutRiseC: 'subida de temperatura durante a presa da calda',
   pumpRoomMm: 'folga em volta da bomba no revestimento',

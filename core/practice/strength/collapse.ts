@@ -10,8 +10,8 @@ export interface Stiffness {
 export interface HeatLoss {
   /** Temperature at which its strength is stated. */
   readonly ratedAtC: number;
-  /** Kilopascals lost for each degree above. */
-  readonly lossKPaPerC: number;
+  /** Per cent of it lost for each degree above. */
+  readonly lossPercentPerC: number;
 }
 
 const kPaPerMPa = 1000;
@@ -32,11 +32,15 @@ export function collapseKPa(ratio: number, { modulusMPa, poisson }: Stiffness): 
   return stiffnessKPa / (ratio * (ratio - 1) ** 2);
 }
 
-/** What is left of a collapse pressure at a temperature; never less than nothing. */
+/**
+ * What is left of a collapse pressure at a temperature; never less than nothing. It goes with the
+ * modulus, which PVC loses evenly in the warmth, so that thin and thick pipe lose the same share.
+ */
 export function inWarmthKPa(
   ratedKPa: number,
   atC: number,
-  { ratedAtC, lossKPaPerC }: HeatLoss,
+  { ratedAtC, lossPercentPerC }: HeatLoss,
 ): number {
-  return Math.max(0, ratedKPa - Math.max(0, atC - ratedAtC) * lossKPaPerC);
+  const lossShare = (Math.max(0, atC - ratedAtC) * lossPercentPerC) / 100;
+  return ratedKPa * Math.max(0, 1 - lossShare);
 }

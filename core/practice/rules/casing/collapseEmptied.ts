@@ -112,7 +112,7 @@ export const collapseEmptied: Rule = {
     'pvcModulusMPa',
     'pvcPoisson',
     'pvcRatedAtC',
-    'pvcLossKPaPerC',
+    'pvcLossPercentPerC',
     'groundC',
   ],
   judge: judgeWell,

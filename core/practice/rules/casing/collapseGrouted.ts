@@ -94,7 +94,7 @@ export const collapseGrouted: Rule = {
     'pvcModulusMPa',
     'pvcPoisson',
     'pvcRatedAtC',
-    'pvcLossKPaPerC',
+    'pvcLossPercentPerC',
     'groundC',
     'groutRiseC',
     'groutWaterCement',

@@ -37,7 +37,7 @@ function strengthKPa(well: JudgedWell, outsideMm: number, wallMm: number, atC: n
   };
   const heat = {
     ratedAtC: figureOf(well, 'pvcRatedAtC'),
-    lossKPaPerC: figureOf(well, 'pvcLossKPaPerC'),
+    lossPercentPerC: figureOf(well, 'pvcLossPercentPerC'),
   };
   return inWarmthKPa(collapseKPa(dimensionRatio(outsideMm, wallMm), stiffness), atC, heat);
 }

@@ -28,9 +28,9 @@ const rest = (reading: number): Chapters => ({
 /** A plan without a pump: emptied to the top of the screen at 22.5 m while it is developed. */
 const plan: Chapters = { ...inState('laidOut'), pump: {} };
 
-/** ASTM F480's formula less 6.2 kPa for each of 6 degrees over 21 °C (published note). */
+/** ASTM F480's formula less 0.8 % for each of 6 degrees over 21 °C (PVC handbooks, from memory). */
 const holdsKPa = (ratio: number) =>
-  collapseKPa(ratio, { modulusMPa: 2758, poisson: 0.38 }) - 6 * 6.2;
+  collapseKPa(ratio, { modulusMPa: 2758, poisson: 0.38 }) * (1 - 6 * 0.008);
 
 describe('the rule of collapse while emptied', () => {
   it('finds pipe that holds less than asked for, with how deep it may be emptied', () => {
@@ -84,10 +84,10 @@ describe('the rule of collapse while emptied', () => {
   });
 
   // Worked with the formula: water outside at 5 m, emptied to 30 m, 245 kPa; SDR 33 fails at
-  // 191 kPa, SDR 26 holds 397 and SDR 21 767 kPa, before the warmth takes 37 kPa.
+  // 191 kPa, SDR 26 holds 397 and SDR 21 767 kPa, before the warmth takes its 4.8 %.
   it.each([
     [33, 191, 1],
-    [26, 397, 1],
+    [26, 397, 0],
     [21, 767, 0],
   ])('of SDR %d bailed dry to its foot', (ratio, ratedKPa, found) => {
     const bare: Chapters = {
@@ -99,13 +99,13 @@ describe('the rule of collapse while emptied', () => {
     expect(findings).toHaveLength(found);
     for (const { values } of findings) {
       expect(values['load']).toBe(245);
-      expect(Math.abs((Number(values['holds']) + 37.2) / ratedKPa - 1)).toBeLessThan(0.01);
+      expect(Math.abs(Number(values['holds']) / 0.952 / ratedKPa - 1)).toBeLessThan(0.01);
     }
   });
 
   it('takes the pump to empty a completed well, and the screens while it is developed', () => {
-    const thin = pipes({ wall: 3.4 });
-    // At the intake of 20 m: 12 m of water, 118 kPa, of which 166 kPa are 1.41 times.
+    const thin = pipes({ wall: 3.2 });
+    // At the intake of 20 m: 12 m of water, 118 kPa, of which 160 kPa are 1.36 times.
     expect(say(collapseEmptied, thin).findings).toMatchObject([{ values: { emptiedM: 20 } }]);
     expect(say(collapseEmptied, { ...thin, pump: { intake: 15 } })).toEqual(met);
     expect(say(collapseEmptied, { ...thin, ...inState('drilled') }).findings).toMatchObject([
