@@ -10,7 +10,7 @@ export const frenchServiceWords: Readonly<Record<ServiceWord, string>> = {
   testStarted: 'le début d’un essai de pompage',
   disinfected: 'la désinfection',
   waterSampled: 'le prélèvement d’un échantillon d’eau',
-  headworksBuilt: 'la construction des aménagements de surface',
+  headworksBuilt: 'la construction de la superstructure',
   pumpSet: 'la pose de la pompe',
   signed: 'la signature',
   uphill: 'en amont',

@@ -29,16 +29,16 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     todo: 'Medir os dois lados; se for mesmo assim, alargar a laje ou empedrar à volta com inclinação que afaste a água do furo.',
   },
   'drain.short': {
-    title: 'Vala de drenagem curta',
-    sentence: 'A vala de drenagem tem {built} m de comprimento; o comum é pelo menos {least} m.',
-    why: 'Uma vala curta deixa um charco junto ao furo, onde os animais bebem e os mosquitos se criam.',
+    title: 'Caleira curta',
+    sentence: 'A caleira tem {built} m de comprimento; o comum é pelo menos {least} m.',
+    why: 'Uma caleira curta deixa um charco junto ao furo, onde os animais bebem e os mosquitos se criam.',
     todo: 'Levar a água mais longe, a um poço absorvente ou a uma horta, mais baixo do que a laje.',
   },
   'drain.flat': {
-    title: 'Vala de drenagem demasiado plana',
-    sentence: 'A vala de drenagem tem {built} % de inclinação; pedem-se pelo menos {least} %.',
-    why: 'A água fica parada numa vala plana, que se enche de lodo e transborda para a laje.',
-    todo: 'Verificar a inclinação com um nível ou vertendo água; mandar refazer a vala onde a água fica parada.',
+    title: 'Caleira demasiado plana',
+    sentence: 'A caleira tem {built} % de inclinação; pedem-se pelo menos {least} %.',
+    why: 'A água fica parada numa caleira plana, que se enche de lodo e transborda para a laje.',
+    todo: 'Verificar a inclinação com um nível ou vertendo água; mandar refazer a caleira onde a água fica parada.',
   },
   'near.latrine': {
     title: 'Latrina perto do furo',
@@ -182,7 +182,7 @@ export const portugueseService: Readonly<Record<keyof typeof serviceCodes, Findi
     title: 'Falta para a receção: {item}',
     sentence: 'Falta no registo {item}.',
     why: 'Quem reparar, licenciar ou seguir o furo daqui a dez anos só terá este registo.',
-    todo: 'Escrevê-lo agora, enquanto se sabe; se ninguém o souber, dizê-lo nas observações.',
+    todo: 'Escrevê-lo agora, enquanto se sabe; se ninguém o souber, dizê-lo nas notas.',
   },
   'report.late': {
     title: 'Relatório assinado tarde',

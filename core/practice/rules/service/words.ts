@@ -1,19 +1,16 @@
 /** What has its day in the life of a well. */
-export const events = [
-  'siteAgreed',
-  'drillingStarted',
-  'drillingFinished',
-  'levelRead',
-  'developmentStarted',
-  'testStarted',
-  'disinfected',
-  'waterSampled',
-  'headworksBuilt',
-  'pumpSet',
-  'signed',
-] as const;
-
-export type WellEvent = (typeof events)[number];
+export type WellEvent =
+  | 'siteAgreed'
+  | 'drillingStarted'
+  | 'drillingFinished'
+  | 'levelRead'
+  | 'developmentStarted'
+  | 'testStarted'
+  | 'disinfected'
+  | 'waterSampled'
+  | 'headworksBuilt'
+  | 'pumpSet'
+  | 'signed';
 
 /** Where something lies from the well. */
 export type SlopeWord = 'uphill' | 'level' | 'downhill' | 'slopeUnknown';
