@@ -26,7 +26,7 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
   'screened.dry': {
     title: 'Screen above the lowest rest level',
     sentence:
-      'String {string}: the screen from {fromM} m to {toM} m should begin no higher than {limitM} m; the water is known to stand as deep as {levelM} m at rest.',
+      'String {string}: the screen from {fromM} m to {toM} m should begin no higher than {limitM} m; at rest the water stands as deep as {levelM} m.',
     why: 'The part above the water gives none; air comes in there, and iron and slime clog the slots.',
     todo: 'Check levels and tally; before setting, put the screen deeper.',
   },
@@ -75,21 +75,21 @@ export const englishCasing: Readonly<Record<keyof typeof casingCodes, FindingTex
   'collapse.emptied': {
     title: 'Casing may collapse when emptied',
     sentence:
-      'String {string}: with water outside at {restM} m and the inside emptied to {emptiedM} m, {load} kPa press on pipe of {outsideMm} mm with a wall of {wallMm} mm, which holds {holds} kPa in warm ground: {factor} times, where {wanted} times is asked for.',
+      'String {string}: with water outside at {restM} m and the inside emptied to {emptiedM} m, {load} kPa press on pipe of {outsideMm} mm with a wall of {wallMm} mm, which holds {holds} kPa in warm ground: {factor} times the load, where {wanted} times is asked for.',
     why: 'Plastic pipe that is pressed in cannot be rounded again, and the pump may stick. Slots weaken a screen further; how far the formula does not tell.',
     todo: 'Never lower the water inside below {safeM} m while developing or pumping; before setting, take pipe with a thicker wall.',
   },
   'collapse.grouted': {
     title: 'Casing may collapse under fluid grout',
     sentence:
-      'String {string}, {fromM} m to {toM} m: even full of water, {load} kPa of fluid grout press on pipe of {outsideMm} mm with a wall of {wallMm} mm, which holds {holds} kPa at {warm} °C, warm from the cement: {factor} times, where {wanted} times is asked for.',
+      'String {string}, {fromM} m to {toM} m: even full of water, {load} kPa of fluid grout press on pipe of {outsideMm} mm with a wall of {wallMm} mm, which holds {holds} kPa at {warm} °C, warm from the cement: {factor} times the load, where {wanted} times is asked for.',
     why: 'Grout is heavier than the water inside, and its heat softens plastic; pressed in, the pipe does not round again.',
     todo: 'Keep the casing full of water and grout in lower lifts, each set before the next; or take a thicker wall. Where it is grouted, let a plug of the pump’s size down.',
   },
   'room.pump': {
     title: 'Little room round the pump',
     sentence:
-      'The pump is {bodyMm} mm wide, the casing {insideMm} mm inside from {fromM} m to {toM} m: {roomMm} mm of room, where {leastMm} mm is asked for.',
+      'The pump is {bodyMm} mm wide, the casing {insideMm} mm inside where the pump passes: {roomMm} mm of room, where {leastMm} mm is asked for.',
     why: 'A pump with little room sticks at a joint or a bend, and sand wedges it when it is drawn.',
     todo: 'Let a plug of the pump’s size down to its depth before it goes in, or take a slimmer pump.',
   },

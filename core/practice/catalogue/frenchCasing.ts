@@ -76,21 +76,21 @@ export const frenchCasing: Readonly<Record<keyof typeof casingCodes, FindingText
   'collapse.emptied': {
     title: 'Tubage menacé d’écrasement à vide',
     sentence:
-      'Colonne {string} : avec l’eau dehors à {restM} m et l’intérieur vidé jusqu’à {emptiedM} m, {load} kPa pressent un tube de {outsideMm} mm à paroi de {wallMm} mm, qui tient {holds} kPa en terrain chaud : {factor} fois, alors qu’il en faut {wanted}.',
+      'Colonne {string} : avec l’eau dehors à {restM} m et l’intérieur vidé jusqu’à {emptiedM} m, {load} kPa pressent un tube de {outsideMm} mm à paroi de {wallMm} mm, qui tient {holds} kPa en terrain chaud : {factor} fois la charge, alors qu’il en faut {wanted} fois.',
     why: 'Un tube plastique enfoncé ne se redresse plus, et la pompe peut s’y coincer. Les fentes affaiblissent encore une crépine ; de combien, la formule ne le dit pas.',
     todo: 'Ne jamais baisser l’eau à l’intérieur sous {safeM} m pendant le développement ou le pompage ; avant la pose, prendre un tube à paroi plus épaisse.',
   },
   'collapse.grouted': {
     title: 'Tubage menacé d’écrasement par le coulis',
     sentence:
-      'Colonne {string}, de {fromM} m à {toM} m : même plein d’eau, {load} kPa de coulis fluide pressent un tube de {outsideMm} mm à paroi de {wallMm} mm, qui tient {holds} kPa à {warm} °C, chauffé par le ciment : {factor} fois, alors qu’il en faut {wanted}.',
+      'Colonne {string}, de {fromM} m à {toM} m : même plein d’eau, {load} kPa de coulis fluide pressent un tube de {outsideMm} mm à paroi de {wallMm} mm, qui tient {holds} kPa à {warm} °C, chauffé par le ciment : {factor} fois la charge, alors qu’il en faut {wanted} fois.',
     why: 'Le coulis est plus lourd que l’eau à l’intérieur, et sa chaleur ramollit le plastique ; enfoncé, le tube ne se redresse plus.',
     todo: 'Garder le tubage plein d’eau et couler par passes moins hautes, chacune prise avant la suivante ; ou prendre une paroi plus épaisse. S’il est déjà cimenté, y descendre un gabarit à la taille de la pompe.',
   },
   'room.pump': {
     title: 'Peu de place autour de la pompe',
     sentence:
-      'La pompe a {bodyMm} mm de large, le tubage {insideMm} mm à l’intérieur de {fromM} m à {toM} m : {roomMm} mm de jeu, alors qu’il en faut {leastMm} mm.',
+      'La pompe a {bodyMm} mm de large, le tubage {insideMm} mm à l’intérieur là où elle passe : {roomMm} mm de jeu, alors qu’il en faut {leastMm} mm.',
     why: 'Une pompe à l’étroit se coince à un joint ou à un coude, et le sable la bloque quand on la retire.',
     todo: 'Descendre un gabarit à la taille de la pompe jusqu’à sa profondeur avant de la poser, ou prendre une pompe plus mince.',
   },

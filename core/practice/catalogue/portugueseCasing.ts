@@ -76,21 +76,21 @@ export const portugueseCasing: Readonly<Record<keyof typeof casingCodes, Finding
   'collapse.emptied': {
     title: 'Tubagem em risco de colapso ao esvaziar',
     sentence:
-      'Coluna {string}: com a água por fora a {restM} m e o interior esvaziado até {emptiedM} m, {load} kPa apertam um tubo de {outsideMm} mm com parede de {wallMm} mm, que aguenta {holds} kPa em terreno quente: {factor} vezes, quando se pedem {wanted}.',
+      'Coluna {string}: com a água por fora a {restM} m e o interior esvaziado até {emptiedM} m, {load} kPa apertam um tubo de {outsideMm} mm com parede de {wallMm} mm, que aguenta {holds} kPa em terreno quente: {factor} vezes a carga, quando se pedem {wanted} vezes.',
     why: 'Um tubo de plástico esmagado não volta à forma, e a bomba pode ficar presa. As ranhuras enfraquecem mais um tubo-ralo; quanto, a fórmula não diz.',
     todo: 'Nunca baixar a água no interior abaixo de {safeM} m no desenvolvimento ou na bombagem; antes da colocação, usar tubo de parede mais grossa.',
   },
   'collapse.grouted': {
     title: 'Tubagem em risco de colapso sob a calda',
     sentence:
-      'Coluna {string}, de {fromM} m a {toM} m: mesmo cheio de água, {load} kPa de calda fluida apertam um tubo de {outsideMm} mm com parede de {wallMm} mm, que aguenta {holds} kPa a {warm} °C, aquecido pelo cimento: {factor} vezes, quando se pedem {wanted}.',
+      'Coluna {string}, de {fromM} m a {toM} m: mesmo cheio de água, {load} kPa de calda fluida apertam um tubo de {outsideMm} mm com parede de {wallMm} mm, que aguenta {holds} kPa a {warm} °C, aquecido pelo cimento: {factor} vezes a carga, quando se pedem {wanted} vezes.',
     why: 'A calda é mais pesada do que a água no interior, e o seu calor amolece o plástico; esmagado, o tubo não volta à forma.',
     todo: 'Manter a tubagem cheia de água e cimentar por troços mais baixos, cada um curado antes do seguinte; ou usar parede mais grossa. Se já está cimentada, descer um calibre do tamanho da bomba.',
   },
   'room.pump': {
     title: 'Pouco espaço à volta da bomba',
     sentence:
-      'A bomba tem {bodyMm} mm de largura, a tubagem {insideMm} mm por dentro de {fromM} m a {toM} m: {roomMm} mm de folga, quando se pedem {leastMm} mm.',
+      'A bomba tem {bodyMm} mm de largura, a tubagem {insideMm} mm por dentro por onde ela passa: {roomMm} mm de folga, quando se pedem {leastMm} mm.',
     why: 'Uma bomba apertada prende-se numa junta ou numa curva, e a areia bloqueia-a quando se retira.',
     todo: 'Descer um calibre do tamanho da bomba até à sua profundidade antes de a colocar, ou usar uma bomba mais estreita.',
   },

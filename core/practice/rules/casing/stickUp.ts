@@ -64,7 +64,8 @@ function judgeTop(well: JudgedWell): Verdict {
   const low = isUnder(heightM, leastM);
   const isToBeCut = record.identity?.state === 'drilled';
   if (!low && (isToBeCut || !isOver(heightM, mostM))) return judged([]);
-  const lowSeverity = heightM < 0 && isWritten ? 'error' : 'warning';
+  const isMeant = isWritten || record.identity?.state === 'laidOut';
+  const lowSeverity = heightM < 0 && isMeant ? 'error' : 'warning';
   const values = { heightM, leastM, mostM };
   const at = { fromM: roundDepth(-heightM) };
   return judged([broken('stickUp.height', low ? lowSeverity : 'note', path, values, at)]);

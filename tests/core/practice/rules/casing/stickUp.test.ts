@@ -45,8 +45,11 @@ describe('the rule of stick-up', () => {
     expect(say(stickUp, { ...tally(0.7), ...inState('drilled') })).toEqual(met);
   });
 
-  it('is graver where it was set below ground', () => {
+  it('is graver where it was set below ground or is planned there', () => {
     expect(say(stickUp, set(-0.1)).findings).toMatchObject([{ severity: 'error', fromM: 0.1 }]);
+    const plan = { ...tally(-0.1), ...inState('laidOut') };
+    expect(say(stickUp, plan).findings).toMatchObject([{ severity: 'error' }]);
+    expect(say(stickUp, tally(-0.1)).findings).toMatchObject([{ severity: 'warning' }]);
   });
 
   // 0.3 to 0.5 m: ICRC 2010, RWSN (from memory).
