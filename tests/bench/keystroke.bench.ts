@@ -43,7 +43,6 @@ async function measured(): Promise<Keystroke[]> {
     };
     const spans = await page.evaluate(() => (globalThis as { spans?: Span[] }).spans ?? []);
     return keystrokesOf(trace.traceEvents, spans);
-    return keystrokesOf(trace.traceEvents, spans);
   } finally {
     await program.close();
   }
@@ -62,7 +61,7 @@ export async function part(): Promise<string> {
   return [
     '## From a key to the painted sheet',
     '',
-    `Chromium, window of 1440 by 900, the well with sixty intervals, ${keystrokes.length} keystrokes in cells of its log at 130 ms each, traced. From the key's event to the frame that is shown, without the wait for a display (up to 17 ms more at 60 frames a second). ${Math.round(100 * within)} % of sheets were shown within 16 ms. The steps are on the page's main thread, but for the last; the rest of the page is the tables, whose every cell asks whether it changed, and the browser's paint walks their many fields.`,
+    `Chromium, window of 1440 by 900, the well with sixty intervals, ${keystrokes.length} keystrokes in cells of its log at 130 ms each, traced. From the key's event to the frame that is shown, without the wait for a display (up to 17 ms more at 60 frames a second). ${Math.round(100 * within)} % of sheets were shown within 16 ms. The steps are on the page's main thread, but for the last; the rest of the page is the letter in its field, the row under the hand and the edges on the sheet, since cells of other rows are not asked; the browser's paint walks the many fields of the tables, each a layer of its own.`,
     '',
     '| ms | least | median | 95 % within |',
     '|---|---|---|---|',
