@@ -9,7 +9,7 @@ export const english: LayingOutWords = {
   },
   why: {
     safest:
-      'Its slots begin the deepest of all, at {topM} m, {underDryM} m under the lowest rest level, and {goodM} m of them stand in ground that conducts well.',
+      'Of the screens that are long enough it begins the deepest, at {topM} m, {underDryM} m under the lowest rest level; {goodM} m of it stand in ground that conducts well. A cut is made only where it gains half a metre.',
     mostProductive:
       'It has the most screen in ground that conducts well and under the water while pumping: {goodM} m, from {topM} to {footM} m.',
     fewestCuts:

@@ -9,7 +9,7 @@ export const french: LayingOutWords = {
   },
   why: {
     safest:
-      'Ses crépines commencent le plus bas de toutes, à {topM} m, soit {underDryM} m sous le niveau statique le plus bas, et {goodM} m se trouvent dans un terrain perméable.',
+      'Parmi les crépines assez longues, la sienne commence le plus bas, à {topM} m, soit {underDryM} m sous le niveau statique le plus bas ; {goodM} m se trouvent dans un terrain perméable. On ne coupe un tube que pour gagner un demi-mètre.',
     mostProductive:
       'C’est lui qui a le plus de crépine dans un terrain perméable et sous le niveau dynamique : {goodM} m, de {topM} à {footM} m.',
     fewestCuts:

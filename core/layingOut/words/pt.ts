@@ -9,7 +9,7 @@ export const portuguese: LayingOutWords = {
   },
   why: {
     safest:
-      'Os seus tubos-ralos começam mais fundo do que em qualquer outro, a {topM} m, ou seja {underDryM} m abaixo do nível estático mais baixo, e {goodM} m ficam em terreno permeável.',
+      'Entre os tubos-ralos bastante compridos, o seu começa mais fundo, a {topM} m, ou seja {underDryM} m abaixo do nível estático mais baixo; {goodM} m ficam em terreno permeável. Só se corta um tubo para ganhar meio metro.',
     mostProductive:
       'É o que tem mais tubo-ralo em terreno permeável e abaixo do nível dinâmico: {goodM} m, de {topM} a {footM} m.',
     fewestCuts:
