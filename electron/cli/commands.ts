@@ -2,6 +2,7 @@ import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { demoArchive } from './demoArchive.ts';
 import { importTables } from './importTables.ts';
+import { layOut } from './layOut.ts';
 import { model } from './model.ts';
 import { paperAsBuilt } from './paperAsBuilt.ts';
 import { quantities } from './quantities.ts';
@@ -12,6 +13,7 @@ export const commands: readonly Command[] = [
   check,
   model,
   quantities,
+  layOut,
   paperAsBuilt,
   serve,
   demoArchive,
