@@ -115,6 +115,11 @@ export interface Calls extends ListCalls, BinCalls, BackdropCalls, AttachmentCal
       unrevised: boolean;
     };
   };
+  /** The laying-out sheet of the newest revision as PDF, base64. */
+  'papers.layingOut': {
+    takes: { id: string; language?: Language };
+    gives: Calls['papers.asBuilt']['gives'];
+  };
   /** What a person chose for this computer. */
   'settings.read': { takes: Record<string, never>; gives: Settings };
   /** Keeps what is given, over what was chosen before; gives all that is chosen now. */

@@ -8,4 +8,8 @@ export const papersArguments = {
     paper: z.enum(['A4', 'A3']),
     language: z.enum(languages).exactOptional(),
   }),
+  'papers.layingOut': z.strictObject({
+    id: wellId,
+    language: z.enum(languages).exactOptional(),
+  }),
 } satisfies ArgumentsOf<'papers'>;

@@ -5,6 +5,7 @@ import { importTables } from './importTables.ts';
 import { layOut } from './layOut.ts';
 import { model } from './model.ts';
 import { paperAsBuilt } from './paperAsBuilt.ts';
+import { paperLayingOut } from './paperLayingOut.ts';
 import { quantities } from './quantities.ts';
 import { serve } from './serve.ts';
 
@@ -15,6 +16,7 @@ export const commands: readonly Command[] = [
   quantities,
   layOut,
   paperAsBuilt,
+  paperLayingOut,
   serve,
   demoArchive,
   importTables,

@@ -1,4 +1,4 @@
-import { languages, type Language } from '../../core/base/language.ts';
+import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts } from '../files/fonts.ts';
 import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
@@ -13,6 +13,7 @@ import {
   type World,
 } from './command.ts';
 import { onlyWord } from './readInput.ts';
+import { readSheetLanguage } from './sheetLanguage.ts';
 import { uniqueNames } from './uniqueNames.ts';
 import { tellErrors } from './recordErrors.ts';
 import { wellsToPrint, type WellsToPrint, type WellToPrint } from './wellsToPrint.ts';
@@ -26,13 +27,6 @@ function readPaper(given: Given): Result<Paper> {
   return misused(`There is no paper ${paper} here: --paper A4 or --paper A3.`);
 }
 
-function readLanguage(given: Given): Result<Language> {
-  const wanted = (textOption(given, 'language') ?? 'en').toLowerCase();
-  const language = languages.find((one) => one === wanted);
-  if (language) return ok(language);
-  return misused(`No sheet speaks ${wanted}: --language ${languages.join(', ')}.`);
-}
-
 interface Wanted extends WellsToPrint {
   readonly paper: Paper;
   readonly language: Language;
@@ -44,7 +38,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!file.ok) return file;
   const paper = readPaper(given);
   if (!paper.ok) return paper;
-  const language = readLanguage(given);
+  const language = readSheetLanguage(given);
   if (!language.ok) return language;
   const target = readTarget(textOption(given, 'output'), world);
   if (!target.ok) return target;

@@ -14,8 +14,9 @@ function findCommand(args: readonly string[]): Command | undefined {
 }
 
 function unknown(args: readonly string[]): Result<never> {
-  const half = commands.find(({ name }) => name.startsWith(`${args[0]} `));
-  if (half) return misused(`After ${args[0]} comes ${half.name.split(' ')[1]}. ${seeHelp}`);
+  const halves = commands.filter(({ name }) => name.startsWith(`${args[0]} `));
+  const next = halves.map(({ name }) => name.split(' ')[1]).join(' or ');
+  if (next !== '') return misused(`After ${args[0]} comes ${next}. ${seeHelp}`);
   return misused(`There is no command ${args[0]}. ${seeHelp}`);
 }
 

@@ -2,6 +2,7 @@ import type { Language } from '../../core/base/language.ts';
 import type { Finding } from '../../core/base/finding.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
+import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
 import { judgeWell } from '../../core/practice/judgeWell.ts';
@@ -63,6 +64,15 @@ function styleSheetOf({ files }: ShippedFonts): string {
   return known;
 }
 
+function sheetOf(drawing: Drawing, findings: readonly Finding[], fonts: ShippedFonts): Sheet {
+  return {
+    drawing,
+    findings,
+    pdf: () => paintPdf(drawing, fonts.files),
+    svg: (page) => paintSvg(drawing, page - 1, styleSheetOf(fonts)),
+  };
+}
+
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
   const { paper, language = 'en', fonts, madeAt, revision, own, images = {} } = options;
@@ -78,10 +88,24 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     paperId: paperIdOf(record, judgement.practice, options),
     ...(revision === undefined ? {} : { revision }),
   });
-  return {
-    drawing,
-    findings: [...model.findings, ...judgement.findings],
-    pdf: () => paintPdf(drawing, fonts.files),
-    svg: (page) => paintSvg(drawing, page - 1, styleSheetOf(fonts)),
-  };
+  return sheetOf(drawing, [...model.findings, ...judgement.findings], fonts);
+}
+
+export type LayingOutSheetOptions = Omit<SheetOptions, 'paper' | 'images'>;
+
+/** The laying-out sheet of a record that was read, which has one size and shows no pictures. */
+export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions): Sheet {
+  const { language = 'en', fonts, madeAt, revision, own } = options;
+  const model = resolveWell(record);
+  const { practice, findings } = judgeWell(record, model, practiceOf(record, own));
+  const named = JSON.stringify([record, practice, 'layingOut', language, revision ?? null]);
+  const drawing = drawLayingOut(record, model, {
+    language,
+    fonts: fonts.metrics,
+    madeAt,
+    practice,
+    paperId: sha256Hex(named).slice(0, 32),
+    ...(revision === undefined ? {} : { revision }),
+  });
+  return sheetOf(drawing, [...model.findings, ...findings], fonts);
 }

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { well } from '../demo-data/wells.ts';
 import { drawSheet } from '../sheets/drawn.ts';
+import { awkwardTallies } from '../sheets/awkwardTallies.ts';
+import { drawLaidOut } from '../sheets/layingOut.ts';
 import { artesian } from '../sheets/examples/artesian.ts';
 import { dugAndDrilled } from '../sheets/examples/dugAndDrilled.ts';
 import { readable } from './readable.ts';
@@ -10,6 +12,8 @@ export const referenceSheets: Readonly<Record<string, () => string>> = {
   'shallow-direct-action-9m-A4': () =>
     readable(drawSheet(well('shallow-direct-action-9m.json'), 'A4').drawing),
   'dugAndDrilled-A4': () => readable(drawSheet(dugAndDrilled(), 'A4').drawing),
+  'twentyFivePipes-layingOut': () =>
+    readable(drawLaidOut(awkwardTallies['twentyFivePipes']!).drawing),
   'artesian-A3': () => readable(drawSheet(artesian(), 'A3').drawing),
 };
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { faceIds, missingGlyph } from '../../core/base/text/metrics.ts';
 import { languages } from '../../core/base/language.ts';
+import { layingOutWordsIn } from '../../core/drawing/papers/layingOut/words/languages.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import { catalogueOf } from '../../core/practice/catalogue.ts';
 import { drawSheet } from './drawn.ts';
@@ -19,7 +20,10 @@ const lacking = (text: string) =>
   [...text].filter((one) => one.trim() !== '' && !faceIds.some((face) => faceHas(face, one)));
 
 describe.each(languages)('every word that a sheet prints of its own in %s', (language) => {
-  const own = stringsIn(sheetWordsIn(language), 'words');
+  const own = [
+    ...stringsIn(sheetWordsIn(language), 'words'),
+    ...stringsIn(layingOutWordsIn(language), 'layingOut'),
+  ];
   const words = [...own, ...stringsIn(catalogueOf(language), 'catalogue')];
 
   it('has a glyph for each letter in a shipped font', () => {

@@ -17,7 +17,7 @@ import { leadingBack } from './layingOut/leadingBack.ts';
 import { drawOnePage, drawSeveralPages } from './layingOut/pages.ts';
 import { contentOf, planOnePage, type Content } from './layingOut/plan.ts';
 import type { SheetKit } from './layingOut/sheetKit.ts';
-import { layingOutWordsIn } from './layingOut/words.ts';
+import { layingOutWordsIn } from './layingOut/words/languages.ts';
 
 export interface LayingOutOptions {
   readonly fonts: Fonts;

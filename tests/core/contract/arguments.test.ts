@@ -72,6 +72,7 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
     { id: 'a', paper: 'A3' },
     { id: 'a', paper: 'A4', language: 'pt' },
   ],
+  'papers.layingOut': [{ id: 'a' }, { id: 'a', language: 'fr' }],
   'settings.read': [{}],
   'settings.write': [{}, { language: 'fr', contrast: 'high', tablesPercent: 40 }],
 };
@@ -166,6 +167,7 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['papers.asBuilt', { paper: 'A4' }, 'id: '],
   ['papers.asBuilt', { id: 'a', paper: 'A4', language: 'xx' }, 'language: '],
   ['papers.asBuilt', { id: 'a', paper: 'A4', scale: 100 }, 'scale'],
+  ['papers.layingOut', { id: 'a', paper: 'A4' }, 'paper'],
 ];
 
 describe('the arguments of a call', () => {

@@ -58,6 +58,7 @@ describe('each call of the service', () => {
       await refusalOf('wells.save', { id: lost, upon: 0 }),
       await refusalOf('wells.leave', { id: lost, upon: 0 }),
       await refusalOf('papers.asBuilt', { id: lost, paper: 'A4' }),
+      await refusalOf('papers.layingOut', { id: lost }),
     ];
     for (const { code, sentence } of refusals) {
       expect(code).toBe('noSuchWell');
@@ -104,6 +105,14 @@ describe('each call of the service', () => {
       expect(Buffer.from(pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
       expect(findings.map(({ path }) => path)).toContain('log[0]');
     }
+  });
+
+  it('makes the laying-out sheet, named by its language where that is not English', async () => {
+    const made = await given('papers.layingOut', { id, language: 'pt' });
+    expect(made.fileName).toBe('KA-012 laying-out pt rev 1.pdf');
+    expect(made.unrevised).toBe(false);
+    expect(Buffer.from(made.pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
+    expect((await given('papers.layingOut', { id })).fileName).toBe('KA-012 laying-out rev 1.pdf');
   });
 
   it('keeps its turn after a call that threw', async () => {

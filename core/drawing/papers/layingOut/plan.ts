@@ -51,8 +51,8 @@ export function contentOf(
     fills,
     pipes: pipeTable(kit, strings, tableWidth),
     pipesAlone: pipeTable(kit, strings, bodyWidth),
-    marks: markTable(kit, marks, sketchWidth),
-    marksBeside: markTable(kit, marks, tableWidth),
+    marks: markTable(kit, marks, strings.length > 0, sketchWidth),
+    marksBeside: markTable(kit, marks, strings.length > 0, tableWidth),
     fillRows: fillTable(kit, fills),
     totals: strings.length * totalsRow,
   };

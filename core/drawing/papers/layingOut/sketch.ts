@@ -47,10 +47,10 @@ const margin: PaperMm = 1.6;
 function columnsAt(x: PaperMm): Columns {
   const none = { x, width: 0 };
   return {
-    depth: { x, width: 7 },
-    ground: { x: x + 7, width: 5.5 },
-    casing: { x: x + 12.5, width: 6.5 },
-    section: { x: x + 19, width: 13.5 },
+    depth: { x, width: 7.8 },
+    ground: { x: x + 7.8, width: 5.2 },
+    casing: { x: x + 13, width: 6.2 },
+    section: { x: x + 19.2, width: 13.3 },
     fill: { x: x + 32.5, width: sketchWidth - 32.5 },
     water: none,
     description: none,
@@ -88,7 +88,7 @@ function viewIn(model: WellModel, box: Box): View {
   };
 }
 
-function drawFrame(kit: SheetKit, { axis, body, widthScale, columns }: View): Item[] {
+function drawFrame(kit: SheetKit, { axis, body, widthScale }: View): Item[] {
   const { x, width } = body;
   const [head, foot] = [body.y, body.y + body.height];
   const { depth, width: across } = kit.words.scaleBars;
@@ -106,8 +106,9 @@ function drawFrame(kit: SheetKit, { axis, body, widthScale, columns }: View): It
     ...letter(kit, `${depth} 1:${axis.scale}`, x, y, { face: 'bold', widest: width / 2 }),
     ...(widthScale === undefined
       ? []
-      : letter(kit, `${across} 1:${widthScale}`, columns.section.x + 6, y, {
-          widest: x + width - columns.section.x - 6,
+      : letter(kit, `${across} 1:${widthScale}`, x + width, y, {
+          anchor: 'end',
+          widest: width / 2 - 2,
         })),
   ];
 }

@@ -83,7 +83,9 @@ export function rowHeight(kit: Kit, table: Table, row: Row): PaperMm {
   return most < 2 ? leastRow : most * wordsPitch + 1;
 }
 
+/** What a table takes in all; one without rows takes nothing. */
 export function tableHeight(kit: Kit, table: Table): PaperMm {
+  if (table.rows.length === 0) return 0;
   const rows = table.rows.reduce((sum, row) => sum + rowHeight(kit, table, row), 0);
   return headHeight(kit, table) + rows;
 }
@@ -244,6 +246,7 @@ export interface Shown {
 
 /** A table, or some of its rows, by its upper left corner. */
 export function drawTable(kit: Kit, table: Table, shown: Shown, x: PaperMm, y: PaperMm): Item {
+  if (table.rows.length === 0) return group(table.name, []);
   let top = y + headHeight(kit, table);
   const rows = table.rows.slice(shown.from, shown.to).map((row) => {
     const height = rowHeight(kit, table, row) + shown.stretch;

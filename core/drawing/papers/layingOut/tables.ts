@@ -59,12 +59,12 @@ export function pipeTable(kit: SheetKit, strings: readonly StringSteps[], width:
   const { pipes } = own;
   const columns: Column[] = [
     { width: 9, head: pipes.number },
-    { width: 24.5, head: pipes.pipe },
+    { width: 25.5, head: pipes.pipe },
     { width: 16.5, head: pipes.length, anchor: 'end' },
     { width: 18, head: pipes.running, anchor: 'end' },
     { width: 18, head: pipes.joint, anchor: 'end' },
     { width: 7, head: '' },
-    { width: width - 93, head: pipes.measured },
+    { width: width - 94, head: pipes.measured },
   ];
   const several = strings.length > 1;
   const rows = strings.flatMap(({ string, steps }): Row[] => [
@@ -85,16 +85,21 @@ function markWords(kit: SheetKit, { what, underTopM }: PaintMark, brief: boolean
 }
 
 /** What to paint on the pipes, in few words on a table that is narrow. */
-export function markTable(kit: SheetKit, all: readonly PaintMark[], width: PaperMm): Table {
+export function markTable(
+  kit: SheetKit,
+  all: readonly PaintMark[],
+  anyPipes: boolean,
+  width: PaperMm,
+): Table {
   const { marks } = kit.own;
   const brief = width < 80;
   const columns: Column[] = [
-    { width: brief ? 25 : width - 57, head: '' },
-    { width: brief ? width - 45 : 34, head: '' },
+    { width: brief ? 27 : width - 57, head: '' },
+    { width: brief ? width - 47 : 34, head: '' },
     { width: brief ? 14 : 17, head: '', anchor: 'end' },
     { width: 6, head: '' },
   ];
-  const each: Row = { cells: [], over: marks.each };
+  const each: Row[] = anyPipes ? [{ cells: [], over: marks.each }] : [];
   const rows = all.map((mark): Row => ({
     cells: [
       words(markWords(kit, mark, brief), mark.what === 'ground'),
@@ -104,7 +109,7 @@ export function markTable(kit: SheetKit, all: readonly PaintMark[], width: Paper
     ],
     source: mark.path,
   }));
-  return { name: 'paint', title: marks.title, columns, rows: [each, ...rows] };
+  return { name: 'paint', title: marks.title, columns, rows: [...each, ...rows] };
 }
 
 function fillRow(kit: SheetKit, step: FillStep): Row {
@@ -145,10 +150,10 @@ export function fillTable(kit: SheetKit, steps: readonly FillStep[]): Table {
     { width: 18, head: fills.fromCasing, anchor: 'end' },
     { width: 14, head: fills.litres, anchor: 'end' },
     { width: 2, head: '' },
-    { width: 23, head: fills.sacks },
+    { width: 21.8, head: fills.sacks },
     { width: 6, head: '' },
     { width: 14, head: fills.poured },
-    { width: 15.8, head: fills.sounded },
+    { width: 17, head: fills.sounded },
   ];
   const none: Row = { cells: [], over: fills.none };
   const rows = steps.map((step) => fillRow(kit, step));

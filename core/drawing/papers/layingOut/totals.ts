@@ -41,7 +41,7 @@ function cellsOf(
       figure: depthFigure(kit, Math.abs(string.stickUpM)),
       source: string.path,
     },
-    { label: totals.measured },
+    { label: string.stickUpM >= 0 ? totals.measured : kit.own.pipes.measured },
   ];
 }
 

@@ -1,8 +1,4 @@
-import type { Language } from '../../../base/language.ts';
 import type { ComponentKind } from '../../../record/strings.ts';
-import { english } from './words/en.ts';
-import { french } from './words/fr.ts';
-import { portuguese } from './words/pt.ts';
 
 /** Words of the laying-out sheet alone, in one language; `{…}` are filled in. */
 export interface LayingOutWords {
@@ -55,15 +51,4 @@ export interface LayingOutWords {
   /** `{count}` findings of the record that contradict it. */
   readonly contradictions: Readonly<Record<'one' | 'many', string>>;
   readonly driller: string;
-}
-
-const catalogues: Readonly<Record<Language, LayingOutWords>> = {
-  en: english,
-  fr: french,
-  pt: portuguese,
-};
-
-/** The words of the laying-out sheet in a language. */
-export function layingOutWordsIn(language: Language): LayingOutWords {
-  return catalogues[language];
 }

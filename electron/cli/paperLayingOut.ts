@@ -1,0 +1,68 @@
+import type { Language } from '../../core/base/language.ts';
+import { ok, type Result } from '../../core/base/result.ts';
+import { readFonts } from '../files/fonts.ts';
+import { layingOutFileName } from '../service/papers.ts';
+import { makeLayingOut } from '../service/sheet.ts';
+import { textOption, type Command, type ExitCode, type Given, type World } from './command.ts';
+import { onlyWord } from './readInput.ts';
+import { tellErrors } from './recordErrors.ts';
+import { readSheetLanguage } from './sheetLanguage.ts';
+import { uniqueNames } from './uniqueNames.ts';
+import { wellsToPrint, type WellsToPrint } from './wellsToPrint.ts';
+import { readTarget, writeSheet, type Target } from './writeSheet.ts';
+
+interface Wanted extends WellsToPrint {
+  readonly language: Language;
+  readonly target: Target;
+}
+
+function readWanted(given: Given, world: World): Result<Wanted> {
+  const file = onlyWord(given.words, 'paper laying-out');
+  if (!file.ok) return file;
+  const language = readSheetLanguage(given);
+  if (!language.ok) return language;
+  const target = readTarget(textOption(given, 'output'), world);
+  if (!target.ok) return target;
+  const number = textOption(given, 'well');
+  const all = target.value.kind === 'folder';
+  const wells = wellsToPrint(file.value, { all, ...(number !== undefined && { number }) }, world);
+  if (!wells.ok) return wells;
+  return ok({ language: language.value, target: target.value, ...wells.value });
+}
+
+function printAll({ language, target, wells, own }: Wanted, world: World): Result<ExitCode> {
+  const common = { language, fonts: readFonts(), madeAt: world.now(), own };
+  const names = uniqueNames(
+    wells.map(({ record, revision = 1 }) => layingOutFileName(record, revision, language)),
+  );
+  let erring = false;
+  for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
+    const known = revision === undefined ? {} : { revision };
+    const sheet = makeLayingOut(record, { ...common, ...known });
+    const written = writeSheet(sheet, target, names[at]!, world);
+    if (!written.ok) return written;
+    erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
+  }
+  return ok(erring ? 1 : 0);
+}
+
+/** `paper laying-out`: the laying-out sheets of one well or of an archive’s. */
+export const paperLayingOut: Command = {
+  name: 'paper laying-out',
+  takes: 'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt] -o OUT.pdf|OUT.svg|FOLDER/',
+  says: 'Writes the laying-out sheet for the crew at the hole, on A4',
+  options: {
+    well: { type: 'string' },
+    language: { type: 'string' },
+    output: { type: 'string', short: 'o' },
+  },
+  run(given, world) {
+    const wanted = readWanted(given, world);
+    if (!wanted.ok) return wanted;
+    try {
+      return printAll(wanted.value, world);
+    } finally {
+      wanted.value.close();
+    }
+  },
+};

@@ -1,0 +1,11 @@
+import { languages, type Language } from '../../core/base/language.ts';
+import { ok, type Result } from '../../core/base/result.ts';
+import { misused, textOption, type Given } from './command.ts';
+
+/** The language that a sheet shall speak: English where none is asked for. */
+export function readSheetLanguage(given: Given): Result<Language> {
+  const wanted = (textOption(given, 'language') ?? 'en').toLowerCase();
+  const language = languages.find((one) => one === wanted);
+  if (language) return ok(language);
+  return misused(`No sheet speaks ${wanted}: --language ${languages.join(', ')}.`);
+}
