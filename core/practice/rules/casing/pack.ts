@@ -1,5 +1,6 @@
 import type { Millimetres } from '../../../base/units.ts';
 import { valueAt, type RecordPath } from '../../../base/recordPath.ts';
+import { tapeToleranceM } from '../../../model/bore.ts';
 import { cut, gapsIn, type Range } from '../../../model/range.ts';
 import type { AnnulusZone, StringModel } from '../../../model/wellModel.ts';
 import type { Component } from '../../../record/strings.ts';
@@ -35,7 +36,9 @@ export function besideScreen(
   return {
     packs: eachOnce(told.filter(({ fill }) => fill === 'gravelPack')),
     ground: eachOnce(told.filter(({ fill }) => bare.includes(fill))),
-    untold: gapsIn(told, fromM, toM).map((gap) => ({ what: 'fills', path: 'annulus', ...gap })),
+    untold: gapsIn(told, fromM, toM)
+      .filter((gap) => gap.toM - gap.fromM > tapeToleranceM)
+      .map((gap) => ({ what: 'fills', path: 'annulus', ...gap })),
   };
 }
 

@@ -87,6 +87,18 @@ describe('the rule of the slots against the pack', () => {
     expect(misses(slotToPack, { annulus: [] })).toEqual(['fills annulus']);
   });
 
+  it('asks for no fill where a tape tells none apart from its neighbour', () => {
+    const pack = { fill: 'gravelPack', grainMin: 1, grainMax: 2 } as const;
+    const parted = (depth: number): Chapters => ({
+      annulus: [
+        { from: 20, to: 25, ...pack },
+        { from: depth, to: 30, ...pack },
+      ],
+    });
+    expect(say(slotToPack, parted(25.05))).toEqual(met);
+    expect(misses(slotToPack, parted(25.1))).toEqual(['fills annulus']);
+  });
+
   it('passes by screens without a pack and a well that gives no water', () => {
     expect(say(slotToPack, { annulus: [{ from: 20, to: 30, fill: 'naturalCollapse' }] })).toEqual(
       passedBy,
