@@ -1,7 +1,7 @@
 import type { Millimetres } from '../../../base/units.ts';
 import { valueAt, type RecordPath } from '../../../base/recordPath.ts';
 import { tapeToleranceM } from '../../../model/bore.ts';
-import { cut, gapsIn, type Range } from '../../../model/range.ts';
+import { cut, gapsIn, roundDepth, type Range } from '../../../model/range.ts';
 import type { AnnulusZone, StringModel } from '../../../model/wellModel.ts';
 import type { Component } from '../../../record/strings.ts';
 import type { JudgedWell, Missing } from '../rule.ts';
@@ -37,7 +37,7 @@ export function besideScreen(
     packs: eachOnce(told.filter(({ fill }) => fill === 'gravelPack')),
     ground: eachOnce(told.filter(({ fill }) => bare.includes(fill))),
     untold: gapsIn(told, fromM, toM)
-      .filter((gap) => gap.toM - gap.fromM > tapeToleranceM)
+      .filter((gap) => roundDepth(gap.toM - gap.fromM) > tapeToleranceM)
       .map((gap) => ({ what: 'fills', path: 'annulus', ...gap })),
   };
 }
