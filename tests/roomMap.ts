@@ -154,6 +154,18 @@ export const rooms: readonly Room[] = [
     world: 'page',
   },
   {
+    room: 'renderer/practices',
+    doors: [
+      ...pureCore,
+      'renderer/state',
+      'renderer/parts',
+      'renderer/editors',
+      'renderer/sheet/download.ts',
+    ],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  {
     room: 'renderer/archive',
     doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/host'],
     packages: ['svelte', 'd3'],

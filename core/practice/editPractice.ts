@@ -80,3 +80,9 @@ export function withPrice(file: PracticeFile, key: string, price?: Price): Pract
   const prices = leftOut(file.prices ?? {}, key);
   return { ...file, prices: price ? { ...prices, [key]: price } : prices };
 }
+
+/** Sets the currency of its prices; an empty text leaves that to what it is based on. */
+export function withCurrency(file: PracticeFile, currency: string): PracticeFile {
+  const rest = leftOut(file, 'currency');
+  return currency === '' ? rest : { ...rest, currency };
+}

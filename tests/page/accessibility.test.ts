@@ -88,6 +88,24 @@ describe('axe-core finds no fault', () => {
         );
 
       it(
+        'on the page of practices, of the program and of the user',
+        async () => {
+          const page = await program.newPage();
+          await page.getByRole('button', { name: 'Practices', exact: true }).click();
+          await page.getByRole('dialog').waitFor();
+          await expectNone(page, 'shipped');
+          await page.getByRole('button', { name: 'New, based on this one' }).click();
+          await page.locator('[data-figure=latrineM]').fill('50');
+          await expectNone(page, 'own');
+          await page.getByRole('button', { name: 'Discard changes' }).click();
+          await page.keyboard.press('Escape');
+          await page.getByRole('dialog').waitFor({ state: 'detached' });
+          await page.context().close();
+        },
+        patience,
+      );
+
+      it(
         'in a table with the rest of a row, marked rows, a list of words, and what is wrong',
         async () => {
           const page = await openWell(program, full);

@@ -16,7 +16,8 @@ afterAll(() => program.close());
 const speak = (language: Language) => program.service.call('settings.write', { language });
 
 /** Texts that do not fit, by the place where they stand. */
-async function faultsOf(width: number, height: number): Promise<string[]> {
+async function faultsOf(language: Language, width: number, height: number): Promise<string[]> {
+  const say = interfaces[language].practices;
   const page = await program.newPage(width, height);
   await page.getByRole('button', { name: number }).waitFor();
   const faults = (await page.evaluate(textFaults)).map((fault) => `archive: ${fault}`);
@@ -26,6 +27,13 @@ async function faultsOf(width: number, height: number): Promise<string[]> {
     await page.locator(`#tab-${chapter}`).click();
     const found = await page.evaluate(textFaults);
     faults.push(...found.map((fault) => `${chapter}: ${fault}`));
+  }
+  await page.getByRole('button', { name: say.title, exact: true }).click();
+  for (const make of [false, true]) {
+    if (make) await page.getByRole('button', { name: say.make }).click();
+    if (make) await page.locator('[data-figure=latrineM]').fill('50');
+    const found = await page.evaluate(textFaults);
+    faults.push(...found.map((fault) => `practices: ${fault}`));
   }
   await page.context().close();
   return faults;
@@ -39,7 +47,7 @@ describe('the page', () => {
     ] as const)
       it(`has room for every text in ${language} at ${width}×${height}`, async () => {
         await speak(language);
-        expect(await faultsOf(width, height)).toEqual([]);
+        expect(await faultsOf(language, width, height)).toEqual([]);
       });
 
   it('speaks the language that is chosen, at once and in the next window', async () => {

@@ -50,7 +50,7 @@ const wordless =
 const shared: Readonly<Record<string, ReadonlySet<string>>> = {
   fr: new Set([
     ...['Archive', 'Village', 'District', 'Commune', 'Site', 'Source', 'Programme', 'latrine'],
-    ...['Distance', 'Direction', 'Minutes', 'Dose', 'Contact', 'i'],
+    ...['Distance', 'Direction', 'Minutes', 'Dose', 'Contact', 'Version', 'i'],
   ]),
   pt: new Set(['Dose', 'gradual', 'i']),
 };

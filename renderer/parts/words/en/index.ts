@@ -7,6 +7,7 @@ import { hands } from './hands.ts';
 import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
 import { photos } from './photos.ts';
+import { practices } from './practices.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
 import { sheet } from './sheet.ts';
@@ -30,6 +31,7 @@ export const english = {
   layingOut,
   look,
   photos,
+  practices,
   reading,
   sheet,
   defect: (words: string) =>

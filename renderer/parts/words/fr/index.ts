@@ -8,6 +8,7 @@ import { hands } from './hands.ts';
 import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
 import { photos } from './photos.ts';
+import { practices } from './practices.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
 import { sheet } from './sheet.ts';
@@ -27,6 +28,7 @@ export const french: InterfaceWords = {
   layingOut,
   look,
   photos,
+  practices,
   reading,
   saving,
   sheet,
