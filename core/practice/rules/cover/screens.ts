@@ -1,7 +1,7 @@
 import type { RecordPath } from '../../../base/recordPath.ts';
+import type { Millimetres } from '../../../base/units.ts';
 import { tapeToleranceM } from '../../../model/bore.ts';
 import { roundDepth, type Range } from '../../../model/range.ts';
-import type { Millimetres } from '../../../base/units.ts';
 import type { StringModel } from '../../../model/wellModel.ts';
 
 /** Screens of a string that follow on each other without plain pipe between. */

@@ -75,6 +75,14 @@ describe('two aquifers joined by the annulus', () => {
     expect(verdictOf('aquifers.joined', { ...sands(18), ...longPack, levels })).toEqual(met);
   });
 
+  it('is not so where the log calls the upper ground dry, though a rest level stands in it', () => {
+    for (const moisture of ['dry', 'moist'] as const) {
+      const upper = ground(10, 15, 'sand', { moisture });
+      const log = [upper, ground(15, 18, 'clay'), ground(18, 27, 'sand')];
+      expect(verdictOf('aquifers.joined', { log, ...longPack }), moisture).toEqual(met);
+    }
+  });
+
   it('cannot be judged without a rest level, unless the log tells where water is', () => {
     expect(verdictOf('aquifers.joined', { ...sands(18), ...longPack, levels: [] })).toMatchObject({
       findings: [],

@@ -65,8 +65,10 @@ describe('two aquifers joined by the casing', () => {
     });
   });
 
-  it('is not asked of a string with one screen, or of a hole given up', () => {
+  it('is not asked of a string with one screen, if of two pieces, or of a hole given up', () => {
     expect(verdictOf('aquifers.screened')).toEqual(passedBy);
+    const strings = [stringOf([pipe, 20], [slotted, 23], [slotted, 26], [pipe, 28])];
+    expect(verdictOf('aquifers.screened', { strings })).toEqual(passedBy);
     expect(verdictOf('aquifers.screened', { ...two, identity: { state: 'dry' } })).toEqual(
       passedBy,
     );

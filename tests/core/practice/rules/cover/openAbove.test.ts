@@ -41,6 +41,14 @@ describe('an annulus recorded as open', () => {
     expect(verdictOf('open.above', thin).findings).toMatchObject([{ severity: 'warning' }]);
   });
 
+  it('is not closed off by clay that lies below the next screen only', () => {
+    const strings = [stringOf([pipe, 10], [slotted, 12], [pipe, 20], [slotted, 26], [pipe, 28])];
+    const annulus = [seal, fill(3, 9, 'open'), fill(9, 13, 'gravelPack'), fill(13, 18, 'claySeal')];
+    expect(verdictOf('open.above', { strings, annulus }).findings).toMatchObject([
+      { severity: 'warning', fromM: 3, toM: 9 },
+    ]);
+  });
+
   it('is left to the rules on the seal and on the pack in their depths', () => {
     expect(
       verdictOf('open.above', filled(fill(0, 3, 'open'), fill(3, 18, 'backfill'), pack)),

@@ -45,6 +45,15 @@ describe('pack above the screen', () => {
     expect(verdictOf('pack.low', two)).toEqual(met);
   });
 
+  it('is asked once of screens that are joined, also one in the bell of the other', () => {
+    const belled = { ...slotted, length: 3.1, insertion: 0.1 };
+    const components = [{ ...pipe, length: 2 }, belled, belled, { ...pipe, length: 20 }];
+    const strings = [{ components, set: { by: 'bottom' as const, depth: 28 } }];
+    expect(verdictOf('pack.low', { ...packFrom(19), strings }).findings).toMatchObject([
+      { values: { screenM: 20, aboveM: 1 } },
+    ]);
+  });
+
   it('is judged for each screen by itself', () => {
     const strings = [stringOf([pipe, 10], [slotted, 12], [pipe, 20], [slotted, 26], [pipe, 28])];
     const annulus = [

@@ -39,6 +39,17 @@ describe('less poured than computed', () => {
     );
   });
 
+  it('is not said at the limit where a double falls short of it', () => {
+    // Over 29 m, 0.95 of the volume divided by the volume is a little less than 0.95 in a double.
+    const litres = ringLitres(200, 110, 29) * 0.95;
+    const well = {
+      bore: { sections: [{ from: 0, to: 29, diameter: 200 }] },
+      strings: [stringOf([pipe, 29])],
+      annulus: [fill(0, 29, 'gravelPack', { litres })],
+    };
+    expect(verdictOf('poured.little', well)).toEqual(met);
+  });
+
   // V = π/4 (Dh² − OD²) L, section 8's table of annuli, tolerance 0.1 %.
   it.each([
     [150, 110, 10, 81.68],
@@ -119,6 +130,11 @@ describe.each(['poured.little', 'poured.much'] as const)('%s', (id) => {
       findings: [],
       missing: [{ what: 'boreDiameter', path: 'bore.sections' }],
     });
+  });
+
+  it('does not ask what was poured into a hole that was given up', () => {
+    const identity = { state: 'abandonedAndSealed' as const };
+    expect(verdictOf(id, { ...poured({}), identity })).toEqual(passedBy);
   });
 
   it('does not ask how much backfill went in', () => {
