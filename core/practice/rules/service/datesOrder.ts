@@ -43,24 +43,31 @@ function sinceFinish(record: WellRecord): Dated[] {
   ];
 }
 
+/** Where all of several later dates contradict an earlier one, that one is the likelier slip. */
 function outOfOrder(earlier: Dated | undefined, laters: readonly Dated[]): Finding[] {
   if (!earlier) return [];
-  return laters
-    .filter(({ at }) => isBefore(at, earlier.at))
-    .map((later) =>
-      broken('dates.order', 'error', later.path, {
-        earlier: earlier.event,
-        earlierOn: dayOf(earlier.at),
-        later: later.event,
-        laterOn: dayOf(later.at),
-      }),
-    );
+  const wrong = laters.filter(({ at }) => isBefore(at, earlier.at));
+  const say = (path: RecordPath, later: Dated) =>
+    broken('dates.order', 'error', path, {
+      earlier: earlier.event,
+      earlierOn: dayOf(earlier.at),
+      later: later.event,
+      laterOn: dayOf(later.at),
+    });
+  if (wrong.length > 1 && wrong.length === laters.length)
+    return [
+      say(
+        earlier.path,
+        wrong.reduce((a, b) => (isBefore(b.at, a.at) ? b : a)),
+      ),
+    ];
+  return wrong.map((later) => say(later.path, later));
 }
 
 /**
  * Site agreed, drilling started, drilling finished, then all that needs a finished hole. Each
- * date is compared with the nearest known one that must lie before it, so that one wrong day is
- * not said many times over.
+ * date is compared with the nearest known one that must lie before it, so that one slip is said
+ * once.
  */
 export const datesOrder: Rule = {
   id: 'dates.order',

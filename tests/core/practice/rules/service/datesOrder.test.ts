@@ -22,7 +22,10 @@ describe('dates.order', () => {
         disinfection: [{ at: '2025-11-12' }],
         headworks: { builtOn: '2025-11-12' },
         pump: { installedOn: '2025-11-12' },
-        marks: [{ role: 'client', on: '2025-11-12' }],
+        marks: [
+          { role: 'client', on: '2025-11-12' },
+          { role: 'committee', on: '2025-12-12' },
+        ],
       }),
     ).toEqual([
       'error development[0].startedAt',
@@ -41,9 +44,18 @@ describe('dates.order', () => {
       quality: [{ takenAt: day }],
     });
     expect(judge('dates.order', on('2025-11-11'))).toEqual(met);
-    expect(found('dates.order', on('2025-11-09'))).toEqual([
-      'error levels[0].at',
-      'error quality[0].takenAt',
+    expect(found('dates.order', on('2025-11-09'))).toEqual(['error bore.startedOn']);
+  });
+
+  it('says a slip once, at the date that all later ones contradict', () => {
+    const slip = {
+      bore: { startedOn: '2025-11-10', finishedOn: '2026-11-13' },
+      development: [{ startedAt: '2025-11-15T07:00Z' }, { startedAt: '2025-11-14T08:00Z' }],
+      pump: { installedOn: '2025-12-04' },
+    };
+    expect(found('dates.order', slip)).toEqual(['error bore.finishedOn']);
+    expect(sentences('dates.order', slip)).toEqual([
+      'The start of development (2025-11-14) stands before the end of drilling (2026-11-13).',
     ]);
   });
 
