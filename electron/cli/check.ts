@@ -6,7 +6,7 @@ import { practiceOf } from '../../core/practice/choosePractice.ts';
 import { judgeWell, type Judgement } from '../../core/practice/judgeWell.ts';
 import { missingOf } from '../../core/practice/missingOf.ts';
 import type { Practice } from '../../core/practice/practice.ts';
-import { figuresBehind, saySource } from '../../core/practice/saySource.ts';
+import { isOfPractice, saySource } from '../../core/practice/saySource.ts';
 import { contradictionsOf, troublesOf } from '../../core/record/consistency.ts';
 import type { ReadRecord } from '../../core/record/read.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
@@ -34,8 +34,7 @@ function countOf(
 
 function sayLine(finding: Finding, practice: Practice): string {
   const { sentence, todo } = sayFinding(finding);
-  const ruled = figuresBehind(finding).length > 0;
-  const source = ruled ? ` [${saySource(finding, practice, 'en')}]` : '';
+  const source = isOfPractice(finding) ? ` [${saySource(finding, practice, 'en')}]` : '';
   return `${finding.path || 'record'}: ${sentence} ${todo}${source}`;
 }
 

@@ -42,6 +42,7 @@ export const english: CatalogueTexts = {
   figures: englishFigures,
   sources: {
     record: 'The record’s own figures, compared with each other.',
+    common: 'Common practice of the trade.',
     fromMemory: 'from memory, not looked up',
   },
 };

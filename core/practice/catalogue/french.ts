@@ -42,6 +42,7 @@ export const french: CatalogueTexts = {
   figures: frenchFigures,
   sources: {
     record: 'Les chiffres du dossier, comparés entre eux.',
+    common: 'Usage courant du métier.',
     fromMemory: 'de mémoire, non vérifié',
   },
 };

@@ -42,6 +42,7 @@ export const portuguese: CatalogueTexts = {
   figures: portugueseFigures,
   sources: {
     record: 'Os números do registo, comparados entre si.',
+    common: 'Prática corrente do ofício.',
     fromMemory: 'de memória, não verificado',
   },
 };

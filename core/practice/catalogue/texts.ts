@@ -37,6 +37,8 @@ export interface CatalogueTexts {
   readonly sources: {
     /** The record contradicts itself or leaves out what it needs. */
     readonly record: string;
+    /** A rule compares with no figure: people of the trade do it so. */
+    readonly common: string;
     /** Behind the title of a source that nobody looked up. */
     readonly fromMemory: string;
   };
