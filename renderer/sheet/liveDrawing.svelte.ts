@@ -7,7 +7,8 @@ import {
   planAsBuilt,
   type AsBuiltOptions,
 } from '../../core/drawing/papers/asBuilt.ts';
-import type { PaperSize } from '../state/exportPaper.ts';
+import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
+import type { PaperChoice } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
 import { speech } from '../state/language.svelte.ts';
 import type { PrintCopies } from '../state/printCopies.svelte.ts';
@@ -31,9 +32,9 @@ function after(milliseconds: number, run: () => void): () => void {
   return () => clearTimeout(timer);
 }
 
-/** The as-built sheet of an open folder, drawn anew as its record changes. */
+/** The chosen sheet of an open folder, drawn anew as its record changes. */
 export class LiveDrawing {
-  size = $state<PaperSize>('A4');
+  paper = $state<PaperChoice>('A4');
   /** What was chosen for the sheet; until then it speaks as the interface does. */
   chosenLanguage = $state<Language | undefined>();
   drawing = $state.raw<Drawing | undefined>();
@@ -66,10 +67,11 @@ export class LiveDrawing {
 
   /** Keeps pages and scale as they are now, until they are let go. */
   hold() {
+    if (this.paper === 'layingOut') return;
     const { desk, model, judgement } = this.#folder;
     try {
       this.#held = planAsBuilt(desk.record, model, {
-        paper: this.size,
+        paper: this.paper,
         fonts,
         language: this.language,
         judgement,
@@ -94,7 +96,7 @@ export class LiveDrawing {
     const { desk, model, judgement, saving } = this.#folder;
     void [
       judgement,
-      this.size,
+      this.paper,
       this.language,
       saving.shownRevision,
       this.#copies.imagesFor(desk.record),
@@ -122,10 +124,14 @@ export class LiveDrawing {
       ...revision,
       ...plan,
     };
-    const options = { ...made, paper: this.size, fonts, memory: this.#memory };
+    const options = { ...made, fonts, memory: this.#memory };
+    const { paper } = this;
     const start = performance.now();
     try {
-      this.drawing = drawAsBuilt(record, model, options);
+      this.drawing =
+        paper === 'layingOut'
+          ? drawLayingOut(record, model, { ...options, practice: judgement.practice })
+          : drawAsBuilt(record, model, { ...options, paper });
       this.#took = performance.now() - start;
       this.broken = false;
     } catch (thrown) {

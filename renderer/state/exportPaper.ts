@@ -6,17 +6,20 @@ import type { Folder } from './folder.svelte.ts';
 
 export type PaperSize = 'A4' | 'A3';
 
+/** The as-built sheet on one of its sizes, or the laying-out sheet, which has but one. */
+export type PaperChoice = PaperSize | 'layingOut';
+
 /** Why no paper is made while two windows' work waits for a choice; the page has the sentence. */
 export const partedCode = 'parted';
 
 /**
- * The as-built sheet as PDF, of what lies open: a revision is made of it first, since papers show
+ * The chosen sheet as PDF, of what lies open: a revision is made of it first, since papers show
  * revisions. Refused when that is.
  */
-export async function exportAsBuilt(
+export async function exportPaper(
   host: PageHost,
   folder: Folder,
-  { size: paper, language }: { readonly size: PaperSize; readonly language: Language },
+  { paper, language }: { readonly paper: PaperChoice; readonly language: Language },
 ): Promise<Result<Gives<'papers.asBuilt'>>> {
   if (!folder.readOnly) {
     await folder.saving.revise();
@@ -24,5 +27,7 @@ export async function exportAsBuilt(
     if (state.kind === 'refused') return refused(state.code, state.sentence);
     if (state.kind === 'parted') return refused(partedCode, '');
   }
-  return host.send('papers.asBuilt', { id: folder.id, paper, language });
+  const { id } = folder;
+  if (paper === 'layingOut') return host.send('papers.layingOut', { id, language });
+  return host.send('papers.asBuilt', { id, paper, language });
 }

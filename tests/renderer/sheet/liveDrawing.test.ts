@@ -68,3 +68,16 @@ it('a sheet that nobody changes is not drawn again', async () => {
   expect(live.drawing).toBe(first);
   end();
 });
+
+it('shows the laying-out sheet where that is chosen, and the as-built one again', async () => {
+  const folder = openFolder(well('laid-out-45m.json'));
+  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies));
+  const subject = () => live.drawing?.subject;
+  await expect.poll(subject).toBe('Laying-out of the completion');
+  live.paper = 'layingOut';
+  await expect.poll(subject).toBe('Laying-out sheet');
+  expect(live.drawing?.pages).toHaveLength(1);
+  live.paper = 'A3';
+  await expect.poll(subject).toBe('Laying-out of the completion');
+  end();
+});

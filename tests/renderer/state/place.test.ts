@@ -3,7 +3,7 @@ import type { HostEvent } from '../../../core/contract/events.ts';
 import type { PageHost } from '../../../core/contract/host.ts';
 import { depthField } from '../../../renderer/editors/fields/number.ts';
 import { enter } from '../../../renderer/state/desk.ts';
-import { exportAsBuilt } from '../../../renderer/state/exportPaper.ts';
+import { exportPaper } from '../../../renderer/state/exportPaper.ts';
 import { moveTo } from '../../moves.ts';
 import { Place } from '../../../renderer/state/place.svelte.ts';
 
@@ -23,6 +23,7 @@ const good: Record<string, unknown> = {
   'wells.save': { revision: 2, changedAt: '2025-03-09T07:06:00Z', troubles: [] },
   'wells.leave': null,
   'papers.asBuilt': { fileName: 'w.pdf', pdf: '', findings: [], unrevised: false },
+  'papers.layingOut': { fileName: 'l.pdf', pdf: '', findings: [], unrevised: false },
 };
 
 /** A host that answers as told, and remembers what it was asked. */
@@ -157,17 +158,25 @@ describe('exporting the sheet', () => {
     const { place, asked } = placeWith();
     await place.open('w');
     type(place, '31');
-    expect(
-      (await exportAsBuilt(place.host, place.folder!, { size: 'A4', language: 'en' })).ok,
-    ).toBe(true);
+    expect((await exportPaper(place.host, place.folder!, { paper: 'A4', language: 'en' })).ok).toBe(
+      true,
+    );
     expect(asked.slice(-3)).toEqual(['wells.edit', 'wells.save', 'papers.asBuilt']);
+  });
+
+  it('makes the laying-out sheet where that is chosen', async () => {
+    const { place, asked } = placeWith();
+    await place.open('w');
+    await exportPaper(place.host, place.folder!, { paper: 'layingOut', language: 'pt' });
+    expect(asked).toContain('papers.layingOut');
+    expect(asked).not.toContain('papers.asBuilt');
   });
 
   it('is refused with the reason when that is not saved', async () => {
     const { place, asked } = placeWith({ 'wells.save': new Error('The disk is full.') });
     await place.open('w');
     type(place, '31');
-    const answer = await exportAsBuilt(place.host, place.folder!, { size: 'A4', language: 'en' });
+    const answer = await exportPaper(place.host, place.folder!, { paper: 'A4', language: 'en' });
     expect(answer).toMatchObject({ ok: false, error: { sentence: 'The disk is full.' } });
     expect(asked).not.toContain('papers.asBuilt');
   });

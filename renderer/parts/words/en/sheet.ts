@@ -4,6 +4,7 @@ export const sheet = {
   viewport: (page: number, pages: number) =>
     `As-built sheet, page ${page} of ${pages}. Plus and minus zoom, 0 shows the whole page, arrows move, Page Up and Page Down turn. Every part shown here can also be reached in the tables.`,
   paper: 'Paper',
+  layingOut: 'Laying-out sheet',
   language: 'Language of the sheet',
   zoomIn: 'Zoom in',
   zoomOut: 'Zoom out',

@@ -6,6 +6,7 @@ export const sheet: InterfaceWords['sheet'] = {
   viewport: (page, pages) =>
     `Coupe de récolement, page ${page} sur ${pages}. Plus et moins agrandissent et réduisent, 0 montre la page entière, les flèches déplacent, Page haut et Page bas tournent. Tout ce qui est montré ici se trouve aussi dans les tableaux.`,
   paper: 'Papier',
+  layingOut: 'Plan de pose',
   language: 'Langue de la feuille',
   zoomIn: 'Agrandir',
   zoomOut: 'Réduire',

@@ -6,6 +6,7 @@ export const sheet: InterfaceWords['sheet'] = {
   viewport: (page, pages) =>
     `Corte como construído, página ${page} de ${pages}. Mais e menos ampliam e reduzem, 0 mostra a página inteira, as setas deslocam, Page Up e Page Down viram a página. Tudo o que aqui se mostra está também nas tabelas.`,
   paper: 'Papel',
+  layingOut: 'Plano de colocação',
   language: 'Língua da folha',
   zoomIn: 'Ampliar',
   zoomOut: 'Reduzir',
