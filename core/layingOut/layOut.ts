@@ -25,11 +25,19 @@ interface Site {
   readonly practice: Practice;
 }
 
+/** The rate, where it tells how much open area is needed: the open area of every screen is known. */
+function rateToLetIn(record: WellRecord): number | undefined {
+  const screens = (record.layingOut?.pipes ?? []).filter(({ kind }) => kind === 'screen');
+  return screens.every(({ openArea, outside }) => openArea && outside)
+    ? designRateM3h(record)
+    : undefined;
+}
+
 /** The problem by the limits that the practice wants; the depth of the hole must be known. */
 function problemOf({ record, model, practice }: Site): Problem {
   const { bore } = model;
   const { layingOut = {} } = record;
-  const limits = limitsOf(practice, layingOut, designRateM3h(record));
+  const limits = limitsOf(practice, layingOut, rateToLetIn(record));
   const holeCm = cmOf(Math.min(bore.foundM ?? Infinity, bore.depthM ?? 0));
   const gapMm = practice.figures.annulusGapGraveMm.value;
   const dryM = lowestRestM(record, model) ?? 0;
@@ -64,9 +72,7 @@ function propose(
   const { layingOut = {} } = record;
   const { topCm, footCm, screenCuts, plainCuts } = found;
   const tally = tallyOf(found, fitFound(found, problem));
-  const strings = [
-    stringOf(tally, layingOut.pipes ?? [], practice.figures.centraliserSpacingM.value),
-  ];
+  const strings = [stringOf(tally, layingOut.pipes ?? [])];
   const aquifer = problem.ground.aquifers.find((one) => one.footCm >= footCm)!;
   const drilledCm = cmOf(model.bore.depthM ?? 0);
   const slotted = { aquifer, topCm, holeCm: problem.holeCm, drilledCm };

@@ -6,8 +6,14 @@ import { cmOf, type Centimetres } from './centimetres.ts';
 /** A cut piece is no shorter: less can neither be held nor glued. Common practice. */
 export const shortestPieceCm = 50;
 
-/** Screened share of an aquifer that the safest completion asks for: its lower third. */
+/**
+ * Screened share of an aquifer that the safest completion asks for: its lower third. Driscoll,
+ * Groundwater and Wells, 1986, for unconfined aquifers (from memory).
+ */
 export const screenedShare = 1 / 3;
+
+/** No less screen is asked for where the ground allows it: about one pipe. Common practice. */
+const screenLeastCm = 250;
 
 /** The limits of a practice that a completion is searched by. */
 export interface Limits {
@@ -25,6 +31,8 @@ export interface Limits {
   readonly aquitardCm: Centimetres;
   /** Most of a screen that may stand in tight ground, as a share. */
   readonly tightShare: number;
+  /** Screen asked for at least, as far as there is good ground. */
+  readonly screenLeastCm: Centimetres;
   /** Open area of the whole screen, square centimetres; 0 where the rate is not known. */
   readonly openAreaCm2: number;
 }
@@ -70,6 +78,7 @@ export function limitsOf(
     stickUpMostCm: mostCm,
     aquitardCm: figure('aquitardM'),
     tightShare: practice.figures.screenInTightShare.value,
+    screenLeastCm,
     openAreaCm2: rateM3h === undefined ? 0 : openAreaFor(rateM3h, practice),
   };
 }

@@ -44,14 +44,15 @@ export function screenable(problem: Problem, depthCm: Centimetres): Bed[] {
 }
 
 /**
- * Metres of screen that the safest completion asks for in good ground: the lower third of the
- * aquifer that has the most good ground under the dry level.
+ * Screen that the safest completion asks for in good ground: the lower third of the aquifer that
+ * has the most good ground under the dry level, or all of it where that is thin.
  */
 export function neededCm({ ground, limits, dryCm, holeCm }: Problem): Centimetres {
   const wet = ground.aquifers.map(({ topCm, footCm }) =>
     ground.goodCm(Math.max(topCm, dryCm + limits.underDryCm), Math.min(footCm, holeCm)),
   );
-  return Math.ceil(Math.max(0, ...wet) * screenedShare);
+  const most = Math.max(0, ...wet);
+  return Math.min(most, Math.max(Math.ceil(most * screenedShare), limits.screenLeastCm));
 }
 
 /** Whether slots between two depths meet good ground, and not too much that is tight. */

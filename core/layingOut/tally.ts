@@ -2,7 +2,7 @@ import { known } from '../base/known.ts';
 import type { Metres } from '../base/units.ts';
 import type { SitePipe } from '../record/layingOut.ts';
 import type { CasingString, Component } from '../record/strings.ts';
-import { metresOf, type Centimetres } from './centimetres.ts';
+import { cmOf, metresOf, type Centimetres } from './centimetres.ts';
 import type { Fitted } from './fitString.ts';
 import type { Piece } from './plainPipes.ts';
 import type { TallyLine } from './proposal.ts';
@@ -54,37 +54,23 @@ export function tallyOf({ stretch }: Found, { sump, top, footCm }: Fitted): Tall
   return lines;
 }
 
-function componentOf(
-  { kind, lengthM }: TallyLine,
-  pipe: SitePipe,
-  centralisers: readonly Metres[],
-): Component {
+/** One in the middle of each piece, as far as that lies below ground. */
+function centralisersOf({ lengthM, topM, bottomM }: TallyLine): Metres[] {
+  return topM + bottomM > 0 ? [metresOf(Math.floor(cmOf(lengthM) / 2))] : [];
+}
+
+function componentOf(line: TallyLine, pipe: SitePipe): Component {
+  const { kind, lengthM } = line;
   const { material, outside, wall, joint, insertion, slotWidth, openArea } = pipe;
+  const centralisers = centralisersOf(line);
   return {
     kind,
     ...known({ material, outside, wall }),
     length: lengthM,
     ...known({ joint, insertion }),
     ...(kind === 'screen' ? known({ slotWidth, openArea }) : {}),
-    ...(centralisers.length > 0 ? { centralisers: [...centralisers] } : {}),
+    ...(centralisers.length > 0 ? { centralisers } : {}),
   };
-}
-
-/**
- * A centraliser in the middle of each piece of sump and screen, and above them wherever the next
- * piece's would stand farther than the spacing from the last one.
- */
-function centralisersOf(lines: readonly TallyLine[], spacingM: Metres): (readonly Metres[])[] {
-  const middle = ({ topM, bottomM }: TallyLine) => (topM + bottomM) / 2;
-  let lastM = Infinity;
-  return lines.map((line, at) => {
-    const next = lines[at + 1];
-    const isDue = next === undefined || lastM - middle(next) > spacingM;
-    const isHeld = line.kind !== 'plain' || isDue || lines[at - 1]?.kind === 'screen';
-    if (!isHeld || middle(line) <= 0) return [];
-    lastM = middle(line);
-    return [Math.floor(line.lengthM * 50) / 100];
-  });
 }
 
 /** Rows that say the same but for how many are one row. */
@@ -101,17 +87,12 @@ function gather(components: readonly Component[]): Component[] {
 }
 
 /** The string of a tally, as the record holds it. */
-export function stringOf(
-  tally: readonly TallyLine[],
-  pipes: readonly SitePipe[],
-  spacingM: Metres,
-): CasingString {
-  const lines = tally.filter(({ pipe }) => pipe !== undefined);
-  const centralisers = centralisersOf(lines, spacingM);
-  const components = lines.map((line, at) =>
-    componentOf(line, pipes[line.pipe!]!, centralisers[at]!),
+export function stringOf(tally: readonly TallyLine[], pipes: readonly SitePipe[]): CasingString {
+  const lines = tally.flatMap((line) =>
+    line.pipe === undefined ? [] : [{ line, pipe: pipes[line.pipe]! }],
   );
-  const { material, outside } = pipes[lines[0]!.pipe!]!;
+  const components = lines.map(({ line, pipe }) => componentOf(line, pipe));
+  const { material, outside } = lines[0]!.pipe;
   return {
     components: [{ kind: 'cap', ...known({ material, outside }) }, ...gather(components)],
     set: { by: 'bottom', depth: tally[0]!.bottomM },

@@ -83,14 +83,15 @@ function count(ground: readonly GroundKind[], top: number, foot: number): number
   return ground.slice(top, foot).filter((one) => one === 'g').length;
 }
 
-/** A third of the most good ground under the dry level in one aquifer. */
+/** A third of the most good ground under the dry level in one aquifer, but no less than asked. */
 function need({ limits, dryCm }: Problem, ground: readonly GroundKind[]): number {
   const tight = thickTight(ground, limits.aquitardCm);
   const edges = [{ top: 0, foot: 0 }, ...tight, { top: ground.length, foot: ground.length }];
   const wet = edges
     .slice(1)
     .map(({ top }, at) => count(ground, Math.max(edges[at]!.foot, dryCm + limits.underDryCm), top));
-  return Math.ceil(Math.max(0, ...wet) / 3);
+  const most = Math.max(0, ...wet);
+  return Math.min(most, Math.max(Math.ceil(most / 3), limits.screenLeastCm));
 }
 
 function criteriaOf(

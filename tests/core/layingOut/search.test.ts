@@ -31,6 +31,7 @@ const limits: fc.Arbitrary<Limits> = fc.record({
   stickUpLeastCm: fc.constantFrom(10, 14),
   stickUpMostCm: fc.constantFrom(15, 18),
   aquitardCm: fc.constantFrom(15, 25),
+  screenLeastCm: fc.constantFrom(0, 40, 250),
   tightShare: fc.constantFrom(0.1, 0.5),
   openAreaCm2: fc.constantFrom(0, 60),
 });
