@@ -46,7 +46,7 @@ function drawCell(kit: SheetKit, cell: HeadCell, box: Box): Item[] {
   const { lettering = 'normal', bold = false, label, value, source, more } = cell;
   const widest = box.width - 2;
   const x = box.x + 1;
-  const foot = box.y + box.height - (lettering === 'normal' ? 1 : more === undefined ? 2 : 4.6);
+  const foot = box.y + box.height - (lettering === 'normal' ? 1 : more === undefined ? 2 : 5);
   const under = fittingLook(kit, more ?? '', 'normal', false, widest);
   return [
     rectangle(box, { stroke: solid('thin') }),

@@ -94,10 +94,10 @@ export function markTable(
   const { marks } = kit.own;
   const brief = width < 80;
   const columns: Column[] = [
-    { width: brief ? 27 : width - 57, head: '' },
-    { width: brief ? width - 47 : 34, head: '' },
+    { width: brief ? 26.6 : width - 56.2, head: '' },
+    { width: brief ? width - 45.8 : 34, head: '' },
     { width: brief ? 14 : 17, head: '', anchor: 'end' },
-    { width: 6, head: '' },
+    { width: 5.2, head: '' },
   ];
   const each: Row[] = anyPipes ? [{ cells: [], over: marks.each }] : [];
   const rows = all.map((mark): Row => ({

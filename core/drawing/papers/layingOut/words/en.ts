@@ -52,7 +52,7 @@ export const english: LayingOutWords = {
     top: 'Top from ground',
     fromCasing: 'Top from casing',
     litres: 'Litres',
-    sacks: 'Sacks',
+    sacks: 'Sacks with spare',
     poured: 'Poured',
     sounded: 'Sounded',
     none: 'No fill is laid out yet.',

@@ -57,7 +57,7 @@ export const french: LayingOutWords = {
     top: 'Haut / sol',
     fromCasing: 'Haut / tubage',
     litres: 'Litres',
-    sacks: 'Sacs',
+    sacks: 'Sacs avec réserve',
     poured: 'Versé',
     sounded: 'Sondé',
     none: 'Aucun remplissage n’est encore prévu.',

@@ -57,7 +57,7 @@ export const portuguese: LayingOutWords = {
     top: 'Topo / solo',
     fromCasing: 'Topo / tubo',
     litres: 'Litros',
-    sacks: 'Sacos',
+    sacks: 'Sacos com reserva',
     poured: 'Vertido',
     sounded: 'Sondado',
     none: 'Ainda não há enchimento previsto.',
