@@ -52,6 +52,7 @@ describe('borefolio check', () => {
     const { code, out } = await type(folder, ['check', file]);
     expect(code).toBe(1);
     expect(out[0]).toBe('error    strikes[0].at: 2026-03-01 is before bore.startedOn 2026-03-02');
+    expect(out.filter((line) => line.startsWith('error'))).toHaveLength(1);
     expect(out.at(-1)).toContain('0 not readable; 1 error,');
   });
 
