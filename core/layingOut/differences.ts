@@ -1,5 +1,6 @@
 import type { DepthM, Metres } from '../base/units.ts';
 import { resolveWell } from '../model/resolveWell.ts';
+import { screenRuns } from '../model/screenRuns.ts';
 import type { WellModel } from '../model/wellModel.ts';
 import type { FillKind } from '../record/annulus.ts';
 import type { KeptProposal } from '../record/layingOut.ts';
@@ -42,26 +43,16 @@ function bothEdges(
   ];
 }
 
-/** Screens that follow on each other are one: `screen` edges are those of the slotted stretch. */
-function screenRuns({ strings }: WellModel): { topM: DepthM; footM: DepthM }[] {
-  const runs: { topM: DepthM; footM: DepthM }[] = [];
-  for (const { kind, topM, bottomM } of strings.flatMap(({ pieces }) => pieces)) {
-    if (kind !== 'screen') continue;
-    const above = runs.at(-1);
-    if (above && topM <= above.footM) above.footM = bottomM;
-    else runs.push({ topM, footM: bottomM });
-  }
-  return runs;
-}
-
 function edgesOf(model: WellModel): Edge[] {
   const strings = model.strings.flatMap(({ topM, bottomM }, at): Edge[] => [
     { part: 'casingTop', number: at + 1, edge: 'top', depthM: topM },
     { part: 'casingFoot', number: at + 1, edge: 'foot', depthM: bottomM },
   ]);
-  const screens = screenRuns(model).flatMap((run, at) =>
-    bothEdges({ part: 'screen', number: at + 1 }, run),
-  );
+  const screens = model.strings
+    .flatMap(screenRuns)
+    .flatMap(({ fromM, toM }, at) =>
+      bothEdges({ part: 'screen', number: at + 1 }, { topM: fromM, footM: toM }),
+    );
   const counted = new Map<string, number>();
   const fills = model.annulus.flatMap(({ fill, fromM, toM }) => {
     const number = (counted.get(fill) ?? 0) + 1;

@@ -4,14 +4,17 @@ import type { LayingOut, SitePipe } from '../record/layingOut.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { Missing } from './proposal.ts';
 
+/** A hole said to be deeper is a slip of the pen, and its depth is asked for again. Metres. */
+const deepestM = 1000;
+
 function ofWell(record: WellRecord, model: WellModel): Missing[] {
   const lacks: Missing[] = [];
   if (model.strata.length === 0) lacks.push({ what: 'log', path: 'log', stops: true });
-  if (model.bore.depthM === undefined)
+  if ((model.bore.depthM ?? Infinity) > deepestM)
     lacks.push({ what: 'boreDepth', path: 'bore.depthReached', stops: true });
   if (model.bore.sections.length === 0)
     lacks.push({ what: 'boreDiameter', path: 'bore.sections', stops: false });
-  if (lowestRestM(record, model) === undefined)
+  if (!Number.isFinite(lowestRestM(record, model)))
     lacks.push({ what: 'restLevel', path: 'layingOut.drySeasonLevel', stops: true });
   return lacks;
 }

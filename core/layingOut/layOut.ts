@@ -38,7 +38,8 @@ function problemOf({ record, model, practice }: Site): Problem {
   const { bore } = model;
   const { layingOut = {} } = record;
   const limits = limitsOf(practice, layingOut, rateToLetIn(record));
-  const holeCm = cmOf(Math.min(bore.foundM ?? Infinity, bore.depthM ?? 0));
+  const openM = Math.min(bore.foundM ?? Infinity, bore.depthM ?? 0);
+  const holeCm = openM > 0 ? cmOf(openM) : 0;
   const gapMm = practice.figures.annulusGapGraveMm.value;
   const dryM = lowestRestM(record, model) ?? 0;
   return {

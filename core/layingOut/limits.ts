@@ -46,11 +46,14 @@ function openAreaFor(rateM3h: number, practice: Practice): number {
   return (rateM3h / secondsPerHour / entranceVelocityMs.value / openShare.value) * cm2PerM2;
 }
 
+/** A casing that is to stand higher is a slip of the pen. Metres. */
+const highestM = 3;
+
 /** The stick-up as the site wants it, as near as a tally comes, else as the practice allows. */
 function stickUp({ stickUp: wantedM }: LayingOut, practice: Practice) {
   const figure = (id: FigureId) => cmOf(practice.figures[id].value);
   const [leastCm, mostCm] = [figure('stickUpLeastM'), figure('stickUpMostM')];
-  if (wantedM === undefined) return { leastCm, mostCm };
+  if (wantedM === undefined || !(wantedM <= highestM)) return { leastCm, mostCm };
   const nearCm = figure('tallyToleranceM');
   const [fromCm, toCm] = [cmOf(wantedM) - nearCm, cmOf(wantedM) + nearCm];
   const [lowCm, highCm] = [Math.max(fromCm, leastCm), Math.min(toCm, mostCm)];

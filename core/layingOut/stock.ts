@@ -42,11 +42,15 @@ function openCm2PerCm({ outside, openArea }: SitePipe): number {
   return (Math.PI * outside * openArea) / 100 / mmPerCm;
 }
 
+/** More alike pipes than any well takes: a slip of the pen that must not fill the memory. */
+const mostAlike = 500;
+
 function kindOf(pipe: SitePipe, at: number): PipeKind[] {
   const lengthCm = cmOf(pipe.length ?? 0);
   const insertionCm = cmOf(pipe.insertion ?? 0);
-  const count = pipe.count ?? 1;
-  if (lengthCm === 0 || insertionCm * 2 > lengthCm || count === 0) return [];
+  const count = Math.min(Math.floor(pipe.count ?? 1), mostAlike);
+  const isPipe = lengthCm > 0 && lengthCm < Infinity && insertionCm * 2 <= lengthCm;
+  if (!isPipe || !(count >= 1)) return [];
   const pipes = Array<number>(count).fill(at);
   return [{ lengthCm, insertionCm, count, openCm2PerCm: openCm2PerCm(pipe), pipes }];
 }
