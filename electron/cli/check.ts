@@ -38,13 +38,9 @@ function sayLine(finding: Finding, practice: Practice): string {
   return `${finding.path || 'record'}: ${sentence} ${todo}${source}`;
 }
 
-/** Reversed ranges and days out of order are said as contradictions, with both fields by name. */
-function withoutContradictions(findings: readonly Finding[], read: ReadRecord): Finding[] {
-  const said = contradictionsOf(read).map(({ path }) => path);
-  return findings.filter(
-    ({ code, path }) =>
-      !code.endsWith('.reversed') && !(code === 'dates.order' && said.includes(path)),
-  );
+/** Reversed ranges are said as contradictions, with both fields by name. */
+function isSaidByPath(code: string): boolean {
+  return code.endsWith('.reversed');
 }
 
 /** What a record contradicts itself in beside its findings is as bad as an error among them. */
@@ -113,8 +109,9 @@ export const check: Command = {
     if (!practice.ok) return practice;
     const model = resolveWell(record);
     const judgement = judgeWell(record, model, practice.value);
-    const all = [...model.findings, ...judgement.findings];
-    const findings = withoutContradictions(all, read.value);
+    const findings = [...model.findings, ...judgement.findings].filter(
+      ({ code }) => !isSaidByPath(code),
+    );
     const print = given.options['json'] === true ? printJson : printLines;
     print({ read: read.value, findings, judgement }, world);
     return ok(hasErrors(troublesOf(read.value), findings) ? 1 : 0);
