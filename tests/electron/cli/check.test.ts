@@ -47,7 +47,7 @@ describe('borefolio check', () => {
 
   it('says as errors what findings do not, as grains that stand the wrong way round', async () => {
     const folder = ownFolder();
-    const fill = { kind: 'gravelPack', from: 10, to: 20, grainMin: 3, grainMax: 2 };
+    const fill = { fill: 'gravelPack', from: 10, to: 20, grainMin: 3, grainMax: 2 };
     const { code, out } = await type(folder, [
       'check',
       putRecord(folder, { ...sound, annulus: [fill] }),
