@@ -1,3 +1,4 @@
+import { known } from '../base/known.ts';
 import type { DepthM, Metres } from '../base/units.ts';
 import { resolveWell } from '../model/resolveWell.ts';
 import { screenRuns } from '../model/screenRuns.ts';
@@ -16,7 +17,7 @@ export interface Difference {
   readonly part: ComparedPart;
   /** What stands in the annulus, of a fill. */
   readonly fill?: FillKind | 'unrecorded';
-  /** 1 for the uppermost of its kind. */
+  /** 1 for the uppermost of its kind; what was added counts on. */
   readonly number: number;
   readonly edge: 'top' | 'foot';
   readonly plannedM?: DepthM;
@@ -25,45 +26,92 @@ export interface Difference {
   readonly differenceM?: Metres;
 }
 
-interface Edge {
-  readonly part: ComparedPart;
+/** A part with its two depths. */
+interface Part {
+  readonly part: 'casing' | 'screen' | 'fill';
   readonly fill?: FillKind | 'unrecorded';
-  readonly number: number;
-  readonly edge: 'top' | 'foot';
-  readonly depthM: DepthM;
+  readonly topM: DepthM;
+  readonly footM: DepthM;
 }
 
-function bothEdges(
-  of: Omit<Edge, 'edge' | 'depthM'>,
-  { topM, footM }: { topM: DepthM; footM: DepthM },
-): Edge[] {
+/** A part as planned, as built, or both. */
+interface Pair {
+  readonly planned?: Part;
+  readonly built?: Part;
+}
+
+function centimetres(metres: Metres): Metres {
+  return Math.round(metres * 100) / 100;
+}
+
+/** Slotted stretches: screens that follow on each other, without their end in the bell below. */
+function screenParts({ strings }: WellModel): Part[] {
+  const runs: { part: 'screen'; topM: DepthM; footM: DepthM }[] = [];
+  for (const piece of strings.flatMap(({ pieces }) => pieces)) {
+    if (piece.kind !== 'screen') continue;
+    const footM = centimetres(piece.bottomM - piece.insertionM);
+    const above = runs.at(-1);
+    if (above?.footM === centimetres(piece.topM)) above.footM = footM;
+    else runs.push({ part: 'screen', topM: piece.topM, footM });
+  }
+  return runs;
+}
+
+function partsOf(model: WellModel): Part[] {
+  const casing = model.strings.map(({ topM, bottomM: footM }): Part => ({
+    part: 'casing',
+    topM,
+    footM,
+  }));
+  const fills = model.annulus.map(({ fill, fromM: topM, toM: footM }): Part => ({
+    part: 'fill',
+    fill,
+    topM,
+    footM,
+  }));
+  return [...casing, ...screenParts(model), ...fills];
+}
+
+function apartM({ planned, built }: Required<Pair>): Metres {
+  return Math.abs(planned.topM - built.topM) + Math.abs(planned.footM - built.footM);
+}
+
+/** Each planned part with the built one of its kind that lies nearest; what is left stands alone. */
+function pairUp(planned: readonly Part[], built: readonly Part[]): Pair[] {
+  const nearest = planned
+    .flatMap((one) =>
+      built
+        .filter(({ part, fill }) => part === one.part && fill === one.fill)
+        .map((other) => ({ planned: one, built: other })),
+    )
+    .sort((a, b) => apartM(a) - apartM(b));
+  const paired = new Map<Part, Part>();
+  for (const { planned: one, built: other } of nearest)
+    if (!paired.has(one) && ![...paired.values()].includes(other)) paired.set(one, other);
+  const taken = [...paired.values()];
   return [
-    { ...of, edge: 'top', depthM: topM },
-    { ...of, edge: 'foot', depthM: footM },
+    ...planned.map((one) => ({ planned: one, ...known({ built: paired.get(one) }) })),
+    ...built.filter((one) => !taken.includes(one)).map((one) => ({ built: one })),
   ];
 }
 
-function edgesOf(model: WellModel): Edge[] {
-  const strings = model.strings.flatMap(({ topM, bottomM }, at): Edge[] => [
-    { part: 'casingTop', number: at + 1, edge: 'top', depthM: topM },
-    { part: 'casingFoot', number: at + 1, edge: 'foot', depthM: bottomM },
-  ]);
-  const screens = model.strings
-    .flatMap(screenRuns)
-    .flatMap(({ fromM, toM }, at) =>
-      bothEdges({ part: 'screen', number: at + 1 }, { topM: fromM, footM: toM }),
-    );
-  const counted = new Map<string, number>();
-  const fills = model.annulus.flatMap(({ fill, fromM, toM }) => {
-    const number = (counted.get(fill) ?? 0) + 1;
-    counted.set(fill, number);
-    return bothEdges({ part: 'fill', fill, number }, { topM: fromM, footM: toM });
+/** The two edges of a part; those of a casing are parts by themselves. */
+function edgesOf({ planned, built }: Pair, number: number): Difference[] {
+  const one = planned ?? built;
+  if (!one) return [];
+  return (['top', 'foot'] as const).map((edge) => {
+    const [plannedM, builtM] = [planned, built].map((part) => part?.[`${edge}M`]);
+    const both = plannedM !== undefined && builtM !== undefined;
+    const casing = edge === 'top' ? 'casingTop' : 'casingFoot';
+    return {
+      part: one.part === 'casing' ? casing : one.part,
+      ...known({ fill: one.fill }),
+      number,
+      edge,
+      ...known({ plannedM, builtM }),
+      ...(both ? { differenceM: centimetres(builtM - plannedM) } : {}),
+    };
   });
-  return [...strings, ...screens, ...fills];
-}
-
-function sameEdge(a: Edge, b: Edge): boolean {
-  return a.part === b.part && a.fill === b.fill && a.number === b.number && a.edge === b.edge;
 }
 
 /** The record as if nothing of it were built yet but what was laid out. */
@@ -86,24 +134,14 @@ function centimetres(metres: Metres): Metres {
 export function differences(record: WellRecord, model: WellModel): Difference[] {
   const kept = record.layingOut?.proposal;
   if (!kept) return [];
-  const planned = edgesOf(resolveWell(asPlanned(record, kept)));
-  const built = edgesOf(model);
-  const both = planned.map((edge) => ({ edge, other: built.find((one) => sameEdge(one, edge)) }));
-  const added = built.filter((edge) => !planned.some((one) => sameEdge(one, edge)));
-  const told = ({ part, fill, number, edge }: Edge) => ({
-    part,
-    ...(fill === undefined ? {} : { fill }),
-    number,
-    edge,
+  const planned = partsOf(resolveWell(asPlanned(record, kept)));
+  const pairs = pairUp(planned, partsOf(model));
+  const counted = new Map<string, number>();
+  return pairs.flatMap((pair) => {
+    const { part, fill } = (pair.planned ?? pair.built)!;
+    const kind = `${part} ${fill ?? ''}`;
+    const number = (counted.get(kind) ?? 0) + 1;
+    counted.set(kind, number);
+    return edgesOf(pair, number);
   });
-  return [
-    ...both.map(({ edge, other }) => ({
-      ...told(edge),
-      plannedM: edge.depthM,
-      ...(other
-        ? { builtM: other.depthM, differenceM: centimetres(other.depthM - edge.depthM) }
-        : {}),
-    })),
-    ...added.map((edge) => ({ ...told(edge), builtM: edge.depthM })),
-  ];
 }

@@ -5,6 +5,7 @@ export const englishServiceWords: Readonly<Record<ServiceWord, string>> = {
   siteAgreed: 'the agreement to the site',
   drillingStarted: 'the start of drilling',
   drillingFinished: 'the end of drilling',
+  waterStruck: 'the striking of water',
   levelRead: 'the reading of a level',
   developmentStarted: 'the start of development',
   testStarted: 'the start of a pumping test',

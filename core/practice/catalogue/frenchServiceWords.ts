@@ -5,6 +5,7 @@ export const frenchServiceWords: Readonly<Record<ServiceWord, string>> = {
   siteAgreed: 'l’accord sur le site',
   drillingStarted: 'le début de la foration',
   drillingFinished: 'la fin de la foration',
+  waterStruck: 'la venue d’eau',
   levelRead: 'la lecture d’un niveau',
   developmentStarted: 'le début du développement',
   testStarted: 'le début d’un essai de pompage',

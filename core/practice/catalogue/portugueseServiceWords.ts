@@ -5,6 +5,7 @@ export const portugueseServiceWords: Readonly<Record<ServiceWord, string>> = {
   siteAgreed: 'o acordo sobre o local',
   drillingStarted: 'o início da perfuração',
   drillingFinished: 'o fim da perfuração',
+  waterStruck: 'o aparecimento da água',
   levelRead: 'a leitura de um nível',
   developmentStarted: 'o início do desenvolvimento',
   testStarted: 'o início de um ensaio de caudal',

@@ -22,18 +22,17 @@ function notBefore(later: Dated, earlier: Dated): Trouble[] {
   return [troubleAt(later.path, phrase('before', values))];
 }
 
-function checkPairs({ bore, development, quality, disinfection }: WellRecord): Trouble[] {
+/**
+ * Days and moments out of order within one row. What must come before what in the life of the well
+ * is a rule of the practice.
+ */
+export function checkDates({ development, quality, disinfection }: WellRecord): Trouble[] {
   const pair = (path: string, first: Dated, last: Dated) =>
     notBefore(
       { ...last, path: `${path}.${last.path}` },
       { ...first, path: `${path}.${first.path}` },
     );
   return [
-    ...pair(
-      'bore',
-      { path: 'startedOn', at: bore?.startedOn },
-      { path: 'finishedOn', at: bore?.finishedOn },
-    ),
     ...(development ?? []).flatMap(({ startedAt, endedAt }, at) =>
       pair(
         `development[${at}]`,
@@ -56,42 +55,4 @@ function checkPairs({ bore, development, quality, disinfection }: WellRecord): T
       ),
     ),
   ];
-}
-
-/** What cannot have been before drilling began. */
-function checkAfterStart(record: WellRecord): Trouble[] {
-  const { bore, strikes, development, tests, quality, headworks, pump } = record;
-  const start = { path: 'bore.startedOn', at: bore?.startedOn };
-  const listed = (path: string, key: string, dates: readonly (string | undefined)[] = []) =>
-    dates.map((at, row) => ({ path: `${path}[${row}].${key}`, at }));
-  const after = [
-    ...listed(
-      'strikes',
-      'at',
-      strikes?.map(({ at }) => at),
-    ),
-    ...listed(
-      'development',
-      'startedAt',
-      development?.map(({ startedAt }) => startedAt),
-    ),
-    ...listed(
-      'tests',
-      'startedAt',
-      tests?.map(({ startedAt }) => startedAt),
-    ),
-    ...listed(
-      'quality',
-      'takenAt',
-      quality?.map(({ takenAt }) => takenAt),
-    ),
-    { path: 'headworks.builtOn', at: headworks?.builtOn },
-    { path: 'pump.installedOn', at: pump?.installedOn },
-  ];
-  return after.flatMap((later) => notBefore(later, start));
-}
-
-/** Days and moments out of order. */
-export function checkDates(record: WellRecord): Trouble[] {
-  return [...checkPairs(record), ...checkAfterStart(record)];
 }

@@ -59,10 +59,6 @@ describe('checkConsistency', () => {
       'annulus[0].to: 10.0 is above annulus[0].from 12.25',
     ],
     [
-      { bore: { startedOn: '2026-03-04', finishedOn: '2026-03-01' } },
-      'bore.finishedOn: 2026-03-01 is before bore.startedOn 2026-03-04',
-    ],
-    [
       { development: [{ startedAt: '2026-03-02T08:00+01:00', endedAt: '2026-03-02T07:30Z' }, {}] },
       '',
     ],
@@ -77,17 +73,6 @@ describe('checkConsistency', () => {
     [
       { disinfection: [{ at: '2026-03-02', pumpedOffAt: '2026-03-01' }] },
       'disinfection[0].pumpedOffAt: 2026-03-01 is before disinfection[0].at 2026-03-02',
-    ],
-    [
-      { bore: { startedOn: '2026-03-04' }, pump: { installedOn: '2025-03-04' } },
-      'pump.installedOn: 2025-03-04 is before bore.startedOn 2026-03-04',
-    ],
-    [
-      {
-        bore: { startedOn: '2026-03-04' },
-        tests: [{ kind: 'step' }, { kind: 'recovery', startedAt: '2026-03-03T23:00Z' }],
-      },
-      'tests[1].startedAt: 2026-03-03T23:00Z is before bore.startedOn 2026-03-04',
     ],
     [
       {

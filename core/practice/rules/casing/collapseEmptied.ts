@@ -2,7 +2,7 @@ import type { DepthM } from '../../../base/units.ts';
 import { stringLabel } from '../../../model/setting.ts';
 import type { StringModel, WellModel } from '../../../model/wellModel.ts';
 import { waterKPaPerM } from '../../strength/collapse.ts';
-import { givesWater } from '../cover/givesWater.ts';
+import { givesWater } from '../stage.ts';
 import { broken } from '../ruleCodes.ts';
 import {
   figureOf,
@@ -13,9 +13,10 @@ import {
   type Rule,
   type Verdict,
 } from '../rule.ts';
-import { doubtsOf } from './doubts.ts';
+import { doubtsOf } from '../doubts.ts';
 import { pressString, weakest } from './plastic.ts';
-import { screenRuns, withoutStrings } from './screened.ts';
+import { screenRuns } from '../../../model/screenRuns.ts';
+import { withoutStrings } from './screened.ts';
 import { together } from './together.ts';
 
 /** The highest rest level that was read: from there down, water presses from outside. */

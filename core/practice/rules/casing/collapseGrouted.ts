@@ -6,7 +6,7 @@ import type { AnnulusZone, PieceModel, StringModel } from '../../../model/wellMo
 import type { AnnulusFill } from '../../../record/annulus.ts';
 import { waterKPaPerM } from '../../strength/collapse.ts';
 import { groutKgL } from '../../strength/grout.ts';
-import { givesWater } from '../cover/givesWater.ts';
+import { givesWater } from '../stage.ts';
 import { broken } from '../ruleCodes.ts';
 import {
   figureOf,
@@ -17,7 +17,7 @@ import {
   type Rule,
   type Verdict,
 } from '../rule.ts';
-import { doubtsOf } from './doubts.ts';
+import { doubtsOf } from '../doubts.ts';
 import { pressString, weakest } from './plastic.ts';
 import { together } from './together.ts';
 

@@ -6,7 +6,7 @@ import type { PieceModel } from '../../../model/wellModel.ts';
 import { openAreaPercentOf } from '../../reading/openArea.ts';
 import { designRateM3h, pumpingLevelM } from '../../reading/water.ts';
 import { entranceMs, type ScreenFace } from '../../strength/entrance.ts';
-import { givesWater } from '../cover/givesWater.ts';
+import { givesWater } from '../stage.ts';
 import { broken } from '../ruleCodes.ts';
 import {
   figureOf,
@@ -19,7 +19,7 @@ import {
   type Verdict,
 } from '../rule.ts';
 import { isOver } from './compare.ts';
-import { doubtsOf } from './doubts.ts';
+import { doubtsOf } from '../doubts.ts';
 import { screenedStrings, withoutStrings, type ScreenedString } from './screened.ts';
 
 /** A piece of screen, with what is missing of it. */

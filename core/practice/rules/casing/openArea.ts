@@ -3,7 +3,8 @@ import { broken } from '../ruleCodes.ts';
 import { figureOf, judged, unjudged, type JudgedWell, type Rule, type Verdict } from '../rule.ts';
 import { isUnder } from './compare.ts';
 import { screenRows } from './pack.ts';
-import { judgeScreened, type ScreenedString, type ScreenRun } from './screened.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
+import { judgeScreened, type ScreenedString } from './screened.ts';
 import { together } from './together.ts';
 
 function judgeRun(well: JudgedWell, { label }: ScreenedString, run: ScreenRun): Verdict {

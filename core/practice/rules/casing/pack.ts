@@ -5,7 +5,7 @@ import { cut, gapsIn, roundDepth, type Range } from '../../../model/range.ts';
 import type { AnnulusZone, StringModel } from '../../../model/wellModel.ts';
 import type { Component } from '../../../record/strings.ts';
 import type { JudgedWell, Missing } from '../rule.ts';
-import type { ScreenRun } from './screened.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
 
 /** What stands round a screen, from the top down. */
 export interface BesideScreen {

@@ -14,7 +14,8 @@ import {
 import { isOver, isUnder } from './compare.ts';
 import { finestGround, type FinestGround } from './finest.ts';
 import { besideScreen, packGrainOf, packSize, pathOfZone, wholePackGrain } from './pack.ts';
-import { judgeByDepth, type ScreenedString, type ScreenRun } from './screened.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
+import { judgeByDepth, type ScreenedString } from './screened.ts';
 import { together } from './together.ts';
 
 /** Per cent that is finer: the size that 70 % of a grain is retained on. */

@@ -1,6 +1,6 @@
 import type { DepthM } from '../../../base/units.ts';
 import type { PieceModel } from '../../../model/wellModel.ts';
-import { givesWater } from '../cover/givesWater.ts';
+import { givesWater } from '../stage.ts';
 import { broken } from '../ruleCodes.ts';
 import {
   figureOf,

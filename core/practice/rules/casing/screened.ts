@@ -1,19 +1,10 @@
-import type { RecordPath } from '../../../base/recordPath.ts';
-import { roundDepth, type Range } from '../../../model/range.ts';
+import { screenRuns, type ScreenRun } from '../../../model/screenRuns.ts';
 import { stringLabel } from '../../../model/setting.ts';
-import type { PieceModel, StringModel } from '../../../model/wellModel.ts';
+import type { StringModel } from '../../../model/wellModel.ts';
 import { notApplicable, unjudged, type JudgedWell, type Verdict } from '../rule.ts';
-import { givesWater } from '../cover/givesWater.ts';
-import { doubtsOf } from './doubts.ts';
+import { doubtsOf } from '../doubts.ts';
+import { givesWater } from '../stage.ts';
 import { together } from './together.ts';
-
-/** Screens that stand one on the other, without the end of the lowest in the piece below. */
-export interface ScreenRun extends Range {
-  /** From the top down. */
-  readonly pieces: readonly PieceModel[];
-  /** The row of its uppermost piece. */
-  readonly path: RecordPath;
-}
 
 /** A string that lets water in. */
 export interface ScreenedString {
@@ -21,22 +12,6 @@ export interface ScreenedString {
   readonly label: string | number;
   /** From the top down, at least one. */
   readonly runs: readonly [ScreenRun, ...ScreenRun[]];
-}
-
-/** The screens of a string, those that touch taken together, from the top down. */
-export function screenRuns({ pieces }: StringModel): ScreenRun[] {
-  const runs: ScreenRun[] = [];
-  let open = false;
-  for (const piece of pieces) {
-    const last = runs.at(-1);
-    const isScreen = piece.kind === 'screen';
-    const toM = roundDepth(piece.bottomM - piece.insertionM);
-    if (isScreen && open && last)
-      runs[runs.length - 1] = { ...last, toM, pieces: [...last.pieces, piece] };
-    else if (isScreen) runs.push({ fromM: piece.topM, toM, pieces: [piece], path: piece.path });
-    open = isScreen;
-  }
-  return runs;
 }
 
 /** What a string is called in a sentence. */

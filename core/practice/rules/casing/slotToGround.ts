@@ -13,7 +13,8 @@ import {
 import { isOver } from './compare.ts';
 import { finestGround, type FinestGround } from './finest.ts';
 import { besideScreen, screenRows } from './pack.ts';
-import { judgeByDepth, type ScreenedString, type ScreenRun } from './screened.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
+import { judgeByDepth, type ScreenedString } from './screened.ts';
 import { together } from './together.ts';
 
 type Row = ReturnType<typeof screenRows>[number];

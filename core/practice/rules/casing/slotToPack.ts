@@ -12,7 +12,8 @@ import {
   screenRows,
   wholePackGrain,
 } from './pack.ts';
-import { judgeByDepth, type ScreenedString, type ScreenRun } from './screened.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
+import { judgeByDepth, type ScreenedString } from './screened.ts';
 import { together } from './together.ts';
 
 interface Slot {

@@ -4,7 +4,7 @@ import { tapeToleranceM } from '../../../model/bore.ts';
 import { nestStrings } from '../../../model/column.ts';
 import { roundDepth } from '../../../model/range.ts';
 import type { StringModel, WellModel } from '../../../model/wellModel.ts';
-import { givesWater } from '../cover/givesWater.ts';
+import { givesWater } from '../stage.ts';
 import { broken } from '../ruleCodes.ts';
 import {
   figureOf,
@@ -16,7 +16,7 @@ import {
   type Verdict,
 } from '../rule.ts';
 import { isOver, isUnder } from './compare.ts';
-import { doubtsOf } from './doubts.ts';
+import { doubtsOf } from '../doubts.ts';
 import { withoutStrings } from './screened.ts';
 
 interface StickUp {

@@ -13,7 +13,8 @@ import {
   type Verdict,
 } from '../rule.ts';
 import { isOver } from './compare.ts';
-import { judgeByDepth, type ScreenedString, type ScreenRun } from './screened.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
+import { judgeByDepth, type ScreenedString } from './screened.ts';
 import { together } from './together.ts';
 
 /**

@@ -15,7 +15,7 @@ import { broken } from '../ruleCodes.ts';
 import { aquifersOf, aquitardBetween, reachOf, type Aquifer, type Reach } from './aquifers.ts';
 import { judgePipes } from './judgeScreens.ts';
 import { certainPassages, type Passage } from './passages.ts';
-import { screensOf } from './screens.ts';
+import { screenRuns } from '../../../model/screenRuns.ts';
 
 /** An aquifer that a screen of a string draws from, with the passage that leads there. */
 interface Drawn {
@@ -25,7 +25,7 @@ interface Drawn {
 }
 
 function drawnBy({ model }: JudgedWell, string: StringModel): Drawn[] {
-  const screens = screensOf(string);
+  const screens = screenRuns(string);
   const passages = certainPassages(model).filter(({ fromM, toM }) =>
     screens.some((screen) => cut(screen, fromM, toM)),
   );
@@ -67,7 +67,7 @@ export const aquifersScreened: Rule = {
   judge: (well) =>
     judgePipes(well, () => {
       const { strings, strata } = well.model;
-      const screened = strings.filter((string) => screensOf(string).length > 1);
+      const screened = strings.filter((string) => screenRuns(string).length > 1);
       if (screened.length === 0) return notApplicable;
       if (strata.length === 0) return unjudged({ what: 'log', path: 'log' });
       const said = screened.flatMap((string) => {

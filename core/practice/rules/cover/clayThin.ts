@@ -21,7 +21,7 @@ import {
   type Run,
 } from './annulusRuns.ts';
 import { judgeScreens } from './judgeScreens.ts';
-import type { Screen } from './screens.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
 import { untoldRound } from './untoldFills.ts';
 
 /** A pack round a screen with what closes it above. */
@@ -33,7 +33,7 @@ interface Closure {
   readonly above: AnnulusZone | undefined;
 }
 
-function closuresOf({ model }: JudgedWell, screens: readonly Screen[]): Closure[] {
+function closuresOf({ model }: JudgedWell, screens: readonly ScreenRun[]): Closure[] {
   return [...new Set(screens.map(({ string }) => string))].flatMap((index) => {
     const zones = zonesRound(model, index);
     const seals = runsOf(zones, isSeal);

@@ -4,7 +4,8 @@ import { figureOf, judged, notApplicable, type JudgedWell, type Rule } from '../
 import { broken } from '../ruleCodes.ts';
 import { isPack, zonesRound } from './annulusRuns.ts';
 import { judgeFills } from './judgeScreens.ts';
-import { isObservationPipe, screensOf } from './screens.ts';
+import { screenRuns } from '../../../model/screenRuns.ts';
+import { isObservationPipe } from './observationPipe.ts';
 import { untoldRound } from './untoldFills.ts';
 import { untoldSizes } from './untoldSizes.ts';
 
@@ -51,7 +52,7 @@ export const gapNarrow: Rule = {
       const pumped = model.strings.filter((string) => !isObservationPipe(string));
       const packs = pumped.flatMap(({ index }) => zonesRound(model, index)).filter(isPack);
       const missing = [
-        ...untoldRound(model, pumped.flatMap(screensOf)),
+        ...untoldRound(model, pumped.flatMap(screenRuns)),
         ...packs.flatMap((zone) => untoldSizes(model, zone)),
       ];
       if (packs.length === 0 && missing.length === 0) return notApplicable;

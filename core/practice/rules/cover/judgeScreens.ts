@@ -1,27 +1,8 @@
-import type { StringModel, WellModel } from '../../../model/wellModel.ts';
-import {
-  judged,
-  notApplicable,
-  unjudged,
-  type JudgedWell,
-  type Missing,
-  type Verdict,
-} from '../rule.ts';
-import { givesWater } from './givesWater.ts';
-import { isObservationPipe, screensOf, type Screen } from './screens.ts';
-
-/**
- * What keeps a string's depths from being certain: nothing told where it stands, or a piece of
- * its tally has no length.
- */
-function doubtOf({ findings }: WellModel, { placedBy, path }: StringModel): Missing[] {
-  if (placedBy === 'holeBottom' || placedBy === 'ground')
-    return [{ what: 'measuredDepth', path: `${path}.measuredDepth` }];
-  const short = findings.find(
-    (finding) => finding.code === 'string.noLength' && finding.path.startsWith(path),
-  );
-  return short ? [{ what: 'strings', path: short.path }] : [];
-}
+import { judged, notApplicable, unjudged, type JudgedWell, type Verdict } from '../rule.ts';
+import { doubtsOf } from '../doubts.ts';
+import { givesWater } from '../stage.ts';
+import { screenRuns, type ScreenRun } from '../../../model/screenRuns.ts';
+import { isObservationPipe } from './observationPipe.ts';
 
 /** Judges a well with pipes; a hole that was given up, or has no pipes yet, is passed by. */
 export function judgePipes(well: JudgedWell, judge: () => Verdict): Verdict {
@@ -42,17 +23,17 @@ export function judgeFills(well: JudgedWell, judge: () => Verdict): Verdict {
 /** Judges the screens to pump from whose depths are certain; a well without any is passed by. */
 export function judgeScreens(
   well: JudgedWell,
-  judge: (screens: readonly Screen[]) => Verdict,
+  judge: (screens: readonly ScreenRun[]) => Verdict,
 ): Verdict {
   const screened = well.model.strings.filter(
-    (string) => screensOf(string).length > 0 && !isObservationPipe(string),
+    (string) => screenRuns(string).length > 0 && !isObservationPipe(string),
   );
   if (givesWater(well.record) && well.model.strings.length > 0 && screened.length === 0)
     return notApplicable;
   return judgeFills(well, () => {
-    const doubts = screened.flatMap((string) => doubtOf(well.model, string));
-    const certain = screened.filter((string) => doubtOf(well.model, string).length === 0);
-    const verdict = judge(certain.flatMap(screensOf));
+    const doubts = screened.flatMap((string) => doubtsOf(well.model, string));
+    const certain = screened.filter((string) => doubtsOf(well.model, string).length === 0);
+    const verdict = judge(certain.flatMap(screenRuns));
     return doubts.length === 0
       ? verdict
       : judged(verdict.findings, [...doubts, ...verdict.missing]);

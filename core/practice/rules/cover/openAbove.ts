@@ -7,12 +7,12 @@ import { broken } from '../ruleCodes.ts';
 import { isSeal, runsOf } from './annulusRuns.ts';
 import { firmnessAlong } from './firmness.ts';
 import { judgeFills } from './judgeScreens.ts';
-import { screensOf } from './screens.ts';
+import { screenRuns } from '../../../model/screenRuns.ts';
 import { wallZones } from './wall.ts';
 
 /** Where water goes in: the screens, or what is below the deepest pipe. */
 function intakesOf({ model }: JudgedWell): Range[] {
-  const screens = model.strings.flatMap(screensOf);
+  const screens = model.strings.flatMap(screenRuns);
   if (screens.length > 0) return screens;
   const footM = Math.max(...model.strings.map(({ bottomM }) => bottomM));
   return [{ fromM: footM, toM: Math.max(footM, model.bore.depthM ?? footM) }];

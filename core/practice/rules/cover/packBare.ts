@@ -7,7 +7,7 @@ import { broken } from '../ruleCodes.ts';
 import { isPack, isSeal, zonesRound } from './annulusRuns.ts';
 import { firmnessAlong, type Firmness } from './firmness.ts';
 import { judgeScreens } from './judgeScreens.ts';
-import type { Screen } from './screens.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
 
 /** A stretch of screen at which something else than pack stands. */
 interface Bare {
@@ -15,7 +15,7 @@ interface Bare {
   readonly stretch: { readonly fromM: number; readonly toM: number };
 }
 
-function bareOf({ model }: JudgedWell, screen: Screen): Bare[] {
+function bareOf({ model }: JudgedWell, screen: ScreenRun): Bare[] {
   return zonesRound(model, screen.string)
     .filter((zone) => !isPack(zone))
     .flatMap((zone) => {

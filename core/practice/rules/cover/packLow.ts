@@ -5,10 +5,10 @@ import { figureOf, judged, type JudgedWell, type Rule } from '../rule.ts';
 import { broken } from '../ruleCodes.ts';
 import { isPack, runsOf, zonesRound } from './annulusRuns.ts';
 import { judgeScreens } from './judgeScreens.ts';
-import type { Screen } from './screens.ts';
+import type { ScreenRun } from '../../../model/screenRuns.ts';
 
 /** Finds how far the pack that stands at the top slot of a screen goes on above it. */
-function checkScreen(well: JudgedWell, { fromM: screenM, string }: Screen): Finding[] {
+function checkScreen(well: JudgedWell, { fromM: screenM, string }: ScreenRun): Finding[] {
   const pack = runsOf(zonesRound(well.model, string), isPack).find(
     ({ fromM, toM }) =>
       fromM - screenM <= tapeToleranceM && toM > roundDepth(screenM + tapeToleranceM),

@@ -5,7 +5,7 @@ import { pouredLitres, sumKnown } from '../../../model/volumes.ts';
 import type { AnnulusZone } from '../../../model/wellModel.ts';
 import type { AnnulusFill, FillKind } from '../../../record/annulus.ts';
 import type { JudgedWell, Missing } from '../rule.ts';
-import { givesWater } from './givesWater.ts';
+import { givesWater } from '../stage.ts';
 import { untoldSizes } from './untoldSizes.ts';
 
 /** A fill with what was poured of it and what its space holds. */

@@ -1,7 +1,7 @@
 import { nestStrings } from '../../../model/column.ts';
 import { gapsIn, type Range } from '../../../model/range.ts';
 import type { AnnulusZone, StringModel, WellModel } from '../../../model/wellModel.ts';
-import { screensOf, type Screen } from './screens.ts';
+import { screenRuns, type ScreenRun } from '../../../model/screenRuns.ts';
 
 /** The parts of a range at which no string stands further out than this one. */
 function atWall(strings: readonly StringModel[], index: number, { fromM, toM }: Range): Range[] {
@@ -30,9 +30,9 @@ export function wallZones({ annulus, strings }: WellModel): AnnulusZone[] {
 }
 
 /** The screens that no other string stands round. */
-export function wallScreens({ strings }: WellModel): Screen[] {
+export function wallScreens({ strings }: WellModel): ScreenRun[] {
   return strings
-    .flatMap(screensOf)
+    .flatMap(screenRuns)
     .flatMap((screen) =>
       atWall(strings, screen.string, screen).map((part) => ({ ...screen, ...part })),
     );

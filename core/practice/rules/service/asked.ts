@@ -1,6 +1,6 @@
 import type { WellRecord } from '../../../record/schema.ts';
 import { notApplicable, unjudged, type Missing, type Verdict } from '../rule.ts';
-import { missingState, stageOf } from './stage.ts';
+import { missingState, stageOf } from '../stage.ts';
 
 /**
  * What a rule says that needs a part of the record: of a completed well the part is asked for, of

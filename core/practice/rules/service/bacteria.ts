@@ -4,7 +4,7 @@ import { notApplicable, unjudged, type JudgedWell, type Missing, type Verdict } 
 import { askedOf } from './asked.ts';
 import { isBefore } from './days.ts';
 import { dosesOf, type DoseRow } from './disinfections.ts';
-import { stageOf } from './stage.ts';
+import { stageOf } from '../stage.ts';
 
 /** A water sample in which somebody looked for bacteria, with its row. */
 export interface BacteriaSample {

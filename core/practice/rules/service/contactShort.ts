@@ -3,7 +3,7 @@ import { figureOf, judged, notApplicable, type Rule } from '../rule.ts';
 import { broken } from '../ruleCodes.ts';
 import { askedOf } from './asked.ts';
 import { dosesOf, type Dose } from './disinfections.ts';
-import { stageOf } from './stage.ts';
+import { stageOf } from '../stage.ts';
 
 /** Hours that the chlorine stood in the well: as written, else from dosing to pumping off. */
 function contactOf({ contactHours, at, pumpedOffAt }: Dose): number | undefined {

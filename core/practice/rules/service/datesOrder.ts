@@ -18,8 +18,9 @@ function dated(event: WellEvent, path: RecordPath, at: string | undefined): Date
 }
 
 /** Rest levels are read each morning while drilling goes on, and strikes are sampled. */
-function sinceStart({ levels = [], quality = [] }: WellRecord): Dated[] {
+function sinceStart({ levels = [], strikes = [], quality = [] }: WellRecord): Dated[] {
   return [
+    ...strikes.flatMap(({ at }, row) => dated('waterStruck', `strikes[${row}].at`, at)),
     ...levels.flatMap(({ at }, row) => dated('levelRead', `levels[${row}].at`, at)),
     ...quality.flatMap(({ takenAt }, row) =>
       dated('waterSampled', `quality[${row}].takenAt`, takenAt),

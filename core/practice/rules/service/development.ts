@@ -2,7 +2,7 @@ import type { DevelopmentEvent } from '../../../record/water.ts';
 import { notApplicable, type JudgedWell, type Verdict } from '../rule.ts';
 import { askedOf } from './asked.ts';
 import { isBefore } from './days.ts';
-import { stageOf } from './stage.ts';
+import { stageOf } from '../stage.ts';
 
 /** An event of development with its row. */
 export interface DevelopmentRow {

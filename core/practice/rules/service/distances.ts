@@ -3,7 +3,7 @@ import type { Surrounding } from '../../../record/site.ts';
 import type { FigureId } from '../../figures.ts';
 import { figureOf, judged, notApplicable, unjudged, type Rule } from '../rule.ts';
 import { broken } from '../ruleCodes.ts';
-import { stageOf } from './stage.ts';
+import { stageOf } from '../stage.ts';
 import type { SlopeWord } from './words.ts';
 
 interface Apart {

@@ -2,7 +2,7 @@ import type { WellRecord } from '../../../record/schema.ts';
 import { judged, notApplicable, unjudged, type Rule, type Verdict } from '../rule.ts';
 import { broken } from '../ruleCodes.ts';
 import { ofCompleted, ofGivenUp, type Expected } from './handoverItems.ts';
-import { missingState } from './stage.ts';
+import { missingState } from '../stage.ts';
 
 function lacking(record: WellRecord, expected: readonly Expected[]): Verdict {
   return judged(

@@ -5,7 +5,7 @@ import type { DepthM } from '../../../base/units.ts';
 import type { Surrounding } from '../../../record/site.ts';
 import { figureOf, judged, notApplicable, unjudged, type Missing, type Rule } from '../rule.ts';
 import { broken } from '../ruleCodes.ts';
-import { stageOf } from './stage.ts';
+import { stageOf } from '../stage.ts';
 
 interface Pit {
   readonly one: Surrounding;

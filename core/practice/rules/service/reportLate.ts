@@ -2,7 +2,7 @@ import type { WellRecord } from '../../../record/schema.ts';
 import { figureOf, judged, notApplicable, unjudged, type Rule } from '../rule.ts';
 import { broken } from '../ruleCodes.ts';
 import { daysBetween, isBefore } from './days.ts';
-import { stageOf } from './stage.ts';
+import { stageOf } from '../stage.ts';
 
 /** The last day of work on the well, pad and pump included, as far as days were written. */
 function workEndedOn({ bore, headworks, pump }: WellRecord): string | undefined {

@@ -3,6 +3,7 @@ export type WellEvent =
   | 'siteAgreed'
   | 'drillingStarted'
   | 'drillingFinished'
+  | 'waterStruck'
   | 'levelRead'
   | 'developmentStarted'
   | 'testStarted'

@@ -4,7 +4,7 @@ import type { InterfaceWords } from '../catalogue.ts';
 export const layingOut: InterfaceWords['layingOut'] = {
   title: 'Antes da colocação',
   inputs: 'Dados do plano de colocação',
-  pipeKinds: { plain: 'cego', screen: 'filtro' },
+  pipeKinds: { plain: 'tubo liso', screen: 'tubo-ralo' },
   propose: 'Propor completações',
   proposing: 'A procurar …',
   missing: 'Para propor, falta ainda:',
@@ -12,7 +12,7 @@ export const layingOut: InterfaceWords['layingOut'] = {
   changed: 'A ficha mudou entretanto. Proponha de novo.',
   cuts: (n: number) =>
     n === 0 ? 'nenhum tubo cortado' : n === 1 ? 'um tubo cortado' : `${n} tubos cortados`,
-  screen: (length: string) => `${length} de filtro`,
+  screen: (length: string) => `${length} de tubo-ralo`,
   findings: (n: number) =>
     n === 0 ? 'nenhuma observação' : n === 1 ? 'uma observação' : `${n} observações`,
   tally: 'Tubos pela ordem de descida',

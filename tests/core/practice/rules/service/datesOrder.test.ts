@@ -42,6 +42,7 @@ describe('dates.order', () => {
       ...inOrder,
       levels: [{ at: `${day}T06:00Z`, reading: 9, datum: 'ground' as const }],
       quality: [{ takenAt: day }],
+      strikes: [{ depth: 10, at: `${day}T10:00Z` }],
     });
     expect(judge('dates.order', on('2025-11-11'))).toEqual(met);
     expect(found('dates.order', on('2025-11-09'))).toEqual(['error bore.startedOn']);

@@ -34,11 +34,16 @@ it('says of the demo wells what belongs to their stories, and misses nothing in 
   });
 });
 
-it('raises no alarm over published wells, whose records say nothing of site and service', () => {
+it('raises no alarm over published wells, but for strikes dated before the hole', () => {
   expect(publishedWells.length).toBeGreaterThan(50);
-  for (const [name, record] of publishedWells)
-    expect(
-      verdictsOf(record).flatMap(({ findings }) => findings),
-      name,
-    ).toEqual([]);
+  const said = publishedWells.flatMap(([name, record]) =>
+    verdictsOf(record)
+      .flatMap(({ findings }) => findings)
+      .map(({ code, path, values }) => [name, code, path, values['earlierOn'], values['laterOn']]),
+  );
+  // As published: water was struck in these holes the day before they were begun.
+  expect(said).toEqual([
+    ['ags4/2370644 WS02', 'dates.order', 'strikes[0].at', '2020-03-09', '2020-03-08'],
+    ['ags4/2370644 BH01', 'dates.order', 'bore.startedOn', '2020-03-07', '2020-03-06'],
+  ]);
 });

@@ -1,5 +1,5 @@
-import type { StringModel, WellModel } from '../../../model/wellModel.ts';
-import type { Missing } from '../rule.ts';
+import type { StringModel, WellModel } from '../../model/wellModel.ts';
+import type { Missing } from './rule.ts';
 
 /**
  * What keeps a string's depths from being certain: nothing told where it stands, or a piece of

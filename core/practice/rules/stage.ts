@@ -1,5 +1,5 @@
-import type { WellRecord } from '../../../record/schema.ts';
-import type { Missing } from '../rule.ts';
+import type { WellRecord } from '../../record/schema.ts';
+import type { Missing } from './rule.ts';
 
 /**
  * How far a well has come, as rules on what stands above ground and on its water ask for it:
@@ -25,3 +25,8 @@ export function stageOf({ identity }: WellRecord): Stage {
 
 /** What a rule misses that asks a completed well for something, where nobody wrote the state. */
 export const missingState: Missing = { what: 'state', path: 'identity.state' };
+
+/** False for a hole that was given up: what stands round its pipes no longer serves a screen. */
+export function givesWater(record: WellRecord): boolean {
+  return stageOf(record) !== 'closed';
+}
