@@ -181,3 +181,30 @@ describe('exporting the sheet', () => {
     expect(asked).not.toContain('papers.asBuilt');
   });
 });
+
+describe('the practices of the user', () => {
+  const words = { en: 'Ours', fr: 'Ours', pt: 'Ours' };
+  const file = { id: 'ours', version: '1', name: words, scope: words, basedOn: 'machineRock' };
+  const kept = { file: { ...file, sources: {}, figures: {} }, changedAt };
+  const named = { ...record, identity: { practice: 'ours' } };
+
+  it('judge the open well as soon as another window made one', async () => {
+    const practices: object[] = [];
+    const base = { record: named, typed: {} };
+    const { place, tell } = placeWith({
+      'practices.list': { practices, unread: [] },
+      'wells.open': { ...stored, record: named, working: { ...working, base } },
+    });
+    await place.open('w');
+    expect(place.folder!.practice.id).toBe('handDrilled');
+    practices.push(kept);
+    tell({ name: 'practices.changed', data: {} });
+    await expect.poll(() => place.folder!.practice.id).toBe('ours');
+  });
+
+  it('that are refused say why, and stay as they were', async () => {
+    const { place } = placeWith({ 'practices.put': new Error('The disk is full.') });
+    expect(await place.practices.put(kept.file)).toBeUndefined();
+    expect(place.practices.refusal?.sentence).toBe('The disk is full.');
+  });
+});
