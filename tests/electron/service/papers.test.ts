@@ -38,6 +38,18 @@ describe('the as-built sheet', () => {
     expect(idOf('a', { language: 'en' })).toBe(idOf('a'));
   });
 
+  it('has another id where the practice that it was judged by says otherwise', () => {
+    const words = { en: 'Ours', fr: 'Ours', pt: 'Ours' };
+    const file = { id: 'ours', name: words, scope: words, basedOn: 'handDrilled' };
+    const idBy = (version: string) =>
+      makeAsBuilt(
+        { schemaVersion: 1, identity: { practice: 'ours' } },
+        { ...options, own: [{ ...file, version, sources: {}, figures: {} }] },
+      );
+    expect(idBy('1').drawing.paperId).not.toBe(idBy('2').drawing.paperId);
+    expect(idBy('1').svg(1)).toContain('Judged by: Ours 1');
+  });
+
   it('is drawn in the language asked for, and says so to readers of the file', () => {
     const sheet = makeAsBuilt({ schemaVersion: 1 }, { ...options, language: 'fr' });
     expect(sheet.drawing.language).toBe('fr');

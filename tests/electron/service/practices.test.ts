@@ -75,6 +75,24 @@ describe('a practice of the user', () => {
     expect(unread).toMatchObject([{ id: 'later', sentence: expect.stringContaining('newFigure') }]);
   });
 
+  it('judges the wells that name it, on paper and in the list', async () => {
+    const site = { surroundings: [{ kind: 'latrine' as const, distance: 40 }] };
+    const record = { schemaVersion: 1 as const, site, identity: { practice: 'ours' } };
+    const { id } = valueOf(await service.call('wells.create', { record }));
+    const near = async () => {
+      const { findings } = valueOf(await service.call('papers.asBuilt', { id, paper: 'A4' }));
+      return findings.filter(({ code }) => code === 'near.latrine').length;
+    };
+    const listed = async () => {
+      const { rows } = valueOf(await service.call('list.find', { filter: {} }));
+      const { errors, warnings, notes } = rows[0]!.findings!;
+      return errors + warnings + notes;
+    };
+    const before = [await near(), await listed()];
+    valueOf(await put(ours));
+    expect([await near(), await listed()]).toEqual([before[0]! + 1, before[1]! + 1]);
+  });
+
   it('is told to every page, also where another program made it', async () => {
     const heard: string[] = [];
     service.onEvent(({ name }) => heard.push(name));
