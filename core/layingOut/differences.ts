@@ -44,17 +44,10 @@ function centimetres(metres: Metres): Metres {
   return Math.round(metres * 100) / 100;
 }
 
-/** Slotted stretches: screens that follow on each other, without their end in the bell below. */
 function screenParts({ strings }: WellModel): Part[] {
-  const runs: { part: 'screen'; topM: DepthM; footM: DepthM }[] = [];
-  for (const piece of strings.flatMap(({ pieces }) => pieces)) {
-    if (piece.kind !== 'screen') continue;
-    const footM = centimetres(piece.bottomM - piece.insertionM);
-    const above = runs.at(-1);
-    if (above?.footM === centimetres(piece.topM)) above.footM = footM;
-    else runs.push({ part: 'screen', topM: piece.topM, footM });
-  }
-  return runs;
+  return strings
+    .flatMap(screenRuns)
+    .map(({ fromM, toM }): Part => ({ part: 'screen', topM: fromM, footM: toM }));
 }
 
 function partsOf(model: WellModel): Part[] {
@@ -121,10 +114,6 @@ function asPlanned(record: WellRecord, { strings, annulus }: KeptProposal): Well
   delete planned.strings;
   delete planned.annulus;
   return { ...planned, ...(strings ? { strings } : {}), ...(annulus ? { annulus } : {}) };
-}
-
-function centimetres(metres: Metres): Metres {
-  return Math.round(metres * 100) / 100;
 }
 
 /**

@@ -58,3 +58,20 @@ test('a string that hung 0.35 m higher and a seal that was left out are told par
 test('nothing is compared where no proposal was kept', () => {
   expect(differences(well, resolveWell(well))).toEqual([]);
 });
+
+test('of two seals planned, one built is told beside the nearer one', () => {
+  const log = logOf([8, clay], [12, sand], [16, clay], [26, sand], [30, clay]);
+  const two = wellOf(log, { drySeasonLevel: 9, drawdown: 3, pipes: [plain(10), screen(1)] });
+  const [first] = laidOut(two).proposals;
+  const plan = takeProposal(two, first!, '2026-03-02', practiceOf(two));
+  const seals = plan.annulus!.filter(({ fill }) => fill === 'claySeal');
+  expect(seals).toHaveLength(2);
+  const built = { ...plan, annulus: plan.annulus!.filter((fill) => fill !== seals[0]) };
+  const told = differences(built, resolveWell(built)).filter(({ fill }) => fill === 'claySeal');
+  expect(told.map(({ number, differenceM }) => [number, differenceM])).toEqual([
+    [1, undefined],
+    [1, undefined],
+    [2, 0],
+    [2, 0],
+  ]);
+});
