@@ -5,6 +5,7 @@ import type { Practice } from '../practice/practice.ts';
 import { metresOf, type Centimetres } from './centimetres.ts';
 import type { Aquifer, Bed } from './ground.ts';
 import type { Limits } from './limits.ts';
+import { sealedToCm } from './problem.ts';
 
 /** What the annulus is laid out round: one slotted stretch in an aquifer. */
 export interface Slotted {
@@ -23,10 +24,7 @@ const nearCm = 300;
 
 /** The shallowest that the pack may end for the seals that stand above it. */
 function shallowestPackCm({ aquifer: { roof } }: Slotted, least: Limits): Centimetres {
-  return Math.max(
-    least.sanitaryCm + least.clayCm,
-    roof ? roof.topCm + least.partingClayCm : -Infinity,
-  );
+  return Math.max(sealedToCm(least), roof ? roof.topCm + least.partingClayCm : -Infinity);
 }
 
 /**

@@ -23,6 +23,8 @@ export interface Limits {
   readonly sumpMostCm: Centimetres;
   readonly packCm: Centimetres;
   readonly clayCm: Centimetres;
+  /** Clay that at least keeps the sanitary seal's grout out of the pack; both together seal. */
+  readonly clayUnderGroutCm: Centimetres;
   /** A seal that parts two aquifers stands in the ground between them for at least this. */
   readonly partingClayCm: Centimetres;
   readonly sanitaryCm: Centimetres;
@@ -75,6 +77,7 @@ export function limitsOf(
     sumpMostCm: figure('sumpMostM'),
     packCm: figure('packAboveScreenM'),
     clayCm: figure('clayOnPackM'),
+    clayUnderGroutCm: figure('clayOnPackGraveM'),
     partingClayCm: figure('clayOnPackGraveM'),
     sanitaryCm: figure('sanitarySealToM'),
     stickUpLeastCm: leastCm,

@@ -73,14 +73,17 @@ function ofHole({ holeCm, limits }: Problem, practice: Practice): Waiver[] {
   ];
 }
 
-function ofSeals({ limits: { packCm, clayCm, sanitaryCm, partingClayCm } }: Problem): Waiver[] {
-  const [packM, clayM, sealM] = [packCm, clayCm, sanitaryCm].map(metresOf);
+function ofSeals({
+  limits: { packCm, clayUnderGroutCm, sanitaryCm, partingClayCm },
+}: Problem): Waiver[] {
+  const [packM, clayM, sealM] = [packCm, clayUnderGroutCm, sanitaryCm].map(metresOf);
   return [
     {
       code: 'noRoomForPackAndSeals',
       figure: 'packAboveScreenM',
       values: { packM: packM!, clayM: clayM!, sealM: sealM! },
-      lift: (problem) => withLimits(problem, { packCm: 0, clayCm: 0, sanitaryCm: 0 }),
+      lift: (problem) =>
+        withLimits(problem, { packCm: 0, clayCm: 0, clayUnderGroutCm: 0, sanitaryCm: 0 }),
     },
     {
       code: 'noRoomForPartingSeal',

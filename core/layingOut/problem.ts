@@ -16,6 +16,11 @@ export interface Problem {
   readonly pumpingCm: Centimetres;
 }
 
+/** How deep the seals reach at least: clay under the sanitary seal's grout, which seals with it. */
+export function sealedToCm({ sanitaryCm, clayUnderGroutCm, clayCm }: Limits): Centimetres {
+  return Math.max(sanitaryCm + clayUnderGroutCm, clayCm);
+}
+
 /**
  * The shallowest top of the slots in an aquifer: under the water
  * at rest and while pumping, low enough for pack and seals
@@ -25,8 +30,8 @@ export function highestSlotCm(
   { roof, topCm }: Aquifer,
   { limits, dryCm, pumpingCm }: Problem,
 ): Centimetres {
-  const { packCm, clayCm, sanitaryCm, partingClayCm } = limits;
-  const forSeals = sanitaryCm + clayCm + packCm;
+  const { packCm, partingClayCm } = limits;
+  const forSeals = sealedToCm(limits) + packCm;
   const forParting = roof ? roof.topCm + partingClayCm + packCm : 0;
   const forWater = Math.max(dryCm + limits.underDryCm, pumpingCm + limits.underPumpingCm);
   return Math.max(topCm, forWater, forSeals, forParting);

@@ -64,7 +64,7 @@ function thickTight(ground: readonly GroundKind[], leastCm: number) {
 function mayStand(problem: Problem, ground: readonly GroundKind[], top: number, foot: number) {
   const { limits, dryCm, pumpingCm } = problem;
   const { packCm, clayCm, sanitaryCm, partingClayCm, tightShare, aquitardCm } = limits;
-  if (top < sanitaryCm + clayCm + packCm) return false;
+  if (top < sanitaryCm + limits.clayUnderGroutCm + packCm || top < clayCm + packCm) return false;
   if (top < dryCm + limits.underDryCm || top < pumpingCm + limits.underPumpingCm) return false;
   const beside = ground.slice(top, foot);
   if (beside.filter((one) => one === 't').length > tightShare * (foot - top)) return false;

@@ -55,7 +55,7 @@ describe('where nothing meets the practice, the limit in the way is named', () =
   });
 
   test('a shallow well is laid out short of pack and clay, but not gravely', () => {
-    const shallow = wellOf(logOf([2, clay], [6.9, sand], [11, clay]), {
+    const shallow = wellOf(logOf([2, clay], [5.4, sand], [11, clay]), {
       drySeasonLevel: 3,
       drawdown: 1,
       pipes: [plain(5), screen(1)],

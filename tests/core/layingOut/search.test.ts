@@ -26,6 +26,7 @@ const limits: fc.Arbitrary<Limits> = fc.record({
   sumpMostCm: fc.constantFrom(70, 130),
   packCm: fc.constantFrom(10, 30),
   clayCm: fc.constantFrom(10, 30),
+  clayUnderGroutCm: fc.constantFrom(5, 15),
   partingClayCm: fc.constantFrom(5, 15),
   sanitaryCm: fc.constantFrom(20, 40),
   stickUpLeastCm: fc.constantFrom(10, 14),
