@@ -38,7 +38,7 @@ export const rooms: readonly Room[] = [
     world: 'handed',
   },
   { room: 'core/hydraulics', doors: findingSide, packages: [], world: 'handed' },
-  { room: 'core/water', doors: findingSide, packages: [], world: 'handed' },
+  { room: 'core/water', doors: practiceSide, packages: ['zod'], world: 'handed' },
   {
     room: 'core/drawing',
     doors: [...practiceSide, 'core/quantities', 'core/layingOut', 'core/hydraulics', 'core/water'],
