@@ -1,12 +1,21 @@
 import type { Language } from '../../core/base/language.ts';
 import { papers } from '../../core/drawing/paper.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
-import { laidOutOf } from '../../core/drawing/papers/layingOut/laidOut.ts';
+import { laidOutOf, type LaidOut } from '../../core/drawing/papers/layingOut/laidOut.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
+import type { WellModel } from '../../core/model/wellModel.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { fonts, type DrawnSheet } from './drawn.ts';
 import { laws } from './laws/index.ts';
+
+/** A model whose parts lead to where they stand in the record that was handed in. */
+function leading({ model, pathOf }: LaidOut): WellModel {
+  const isPath = (key: string) => key === 'path' || key === 'capPath';
+  return JSON.parse(JSON.stringify(model), (key, value: unknown) =>
+    isPath(key) && typeof value === 'string' ? pathOf(value) : value,
+  ) as WellModel;
+}
 
 /** The laying-out sheet of a record, made at a fixed moment, with the model that it is drawn from. */
 export function drawLaidOut(record: WellRecord, language: Language = 'en'): DrawnSheet {
@@ -20,7 +29,7 @@ export function drawLaidOut(record: WellRecord, language: Language = 'en'): Draw
   });
   const laid = laidOutOf(record, model);
   const words = sheetWordsIn(language);
-  return { record, model: laid.model, paper: papers.A4, drawing, words };
+  return { record, model: leading(laid), paper: papers.A4, drawing, words };
 }
 
 /** What a sketch without water and without words for the ground cannot keep. */

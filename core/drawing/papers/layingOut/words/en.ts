@@ -10,7 +10,7 @@ export const english: LayingOutWords = {
     practice: 'Practice',
     basis: 'Laid out from',
     fromRecord: 'the record',
-    asProposed: 'the proposal taken on {day}',
+    asProposed: 'proposal of {day}',
   },
   sketch: 'The well; A, B: tops of fills',
   beside: { casingTop: 'top', screen: 'screen', foot: 'foot', hole: 'hole' },

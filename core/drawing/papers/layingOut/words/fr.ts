@@ -10,7 +10,7 @@ export const french: LayingOutWords = {
     practice: 'Règle de l’art',
     basis: 'Établi d’après',
     fromRecord: 'la fiche',
-    asProposed: 'la proposition retenue le {day}',
+    asProposed: 'proposition du {day}',
   },
   sketch: 'Le forage ; A, B : hauts',
   beside: { casingTop: 'haut', screen: 'crép.', foot: 'pied', hole: 'trou' },

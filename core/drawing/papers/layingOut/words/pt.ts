@@ -10,7 +10,7 @@ export const portuguese: LayingOutWords = {
     practice: 'Boa prática',
     basis: 'Feito a partir de',
     fromRecord: 'a ficha',
-    asProposed: 'a proposta usada em {day}',
+    asProposed: 'proposta de {day}',
   },
   sketch: 'O furo; A, B: topos',
   beside: { casingTop: 'topo', screen: 'ralo', foot: 'pé', hole: 'furo' },
