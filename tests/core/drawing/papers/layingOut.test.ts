@@ -117,7 +117,7 @@ describe('a well that is built and keeps what was proposed', () => {
     expect(sources).toContain('layingOut.proposal.annulus[0]');
     expect([...sources].filter((one) => one?.startsWith('strings'))).toEqual([]);
     const said = textsOf(kept).map(({ item }) => item.text);
-    expect(said).toContain('the proposal taken on 2026-05-13');
+    expect(said).toContain('proposal of 2026-05-13');
     // The whole string of the proposal, not the 32.45 m that were built.
     expect(said).toContain('9.40');
     expect(said).not.toContain('32.45');
