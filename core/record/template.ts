@@ -8,7 +8,16 @@ import type { WellRecord } from './schema.ts';
  * marks and remarks; and keys that this version does not know.
  */
 const taken = {
-  identity: ['programme', 'contract', 'client', 'contractor', 'driller', 'supervisor', 'purpose'],
+  identity: [
+    'programme',
+    'contract',
+    'client',
+    'contractor',
+    'driller',
+    'supervisor',
+    'purpose',
+    'practice',
+  ],
   site: ['country', 'region', 'district', 'commune', 'positionMethod', 'elevationDatum'],
   bore: ['method', 'rig', 'fluid', 'additive'],
 } as const;

@@ -19,6 +19,7 @@ const well: WellRecord = {
     driller: 'A. Tonou',
     supervisor: 'B. Kalo',
     purpose: 'School',
+    practice: 'machineRock',
     state: 'completed',
   },
   site: {
@@ -86,6 +87,7 @@ describe('a template', () => {
       driller: 'A. Tonou',
       supervisor: 'B. Kalo',
       purpose: 'School',
+      practice: 'machineRock',
     });
     expect(site).toEqual({
       country: 'Kalo',
