@@ -60,7 +60,8 @@ export interface PhotosBlock {
 }
 
 /** What computed parts of a chapter are called; they are shown by whoever mounts the editor. */
-export type ViewId = 'proposals' | 'pours' | 'quantities' | 'differences';
+export type CompletionViewId = 'proposals' | 'pours' | 'quantities' | 'differences';
+export type ViewId = CompletionViewId;
 
 export interface ViewBlock {
   readonly kind: 'view';
