@@ -52,6 +52,12 @@ const reading = chapter({
   step: count('Step of a step test, from 1.').optional(),
 });
 
+/** Minutes that are counted as those of the readings are. */
+const straightPart = chapter({
+  from: amount('First minute of it.').optional(),
+  to: amount('Last minute of it.').optional(),
+});
+
 const test = chapter({
   kind: oneOf(['step', 'constantRate', 'recovery'], 'Kind of test.'),
   startedAt: moment('Start of pumping, or of the recovery.'),
@@ -61,6 +67,11 @@ const test = chapter({
   minutesPumped: amount('How long it was pumped, minutes.').optional(),
   pumpIntake: depth('Intake of the test pump.').optional(),
   series: z.array(reading).describe('Readings in order of time.').optional(),
+  window: straightPart
+    .describe(
+      'Straight part of the readings, where a person chose it; minutes, both ends included.',
+    )
+    .optional(),
   remark: text('Anything else.'),
 });
 
