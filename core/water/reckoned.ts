@@ -44,6 +44,7 @@ export type InputFrom =
   | { readonly assumed: AssumptionId }
   | 'asked'
   | 'model'
+  | 'guideline'
   | 'chemistry';
 
 /** An input of a formula, and where it comes from. */

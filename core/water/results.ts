@@ -4,7 +4,7 @@ import type { HeldFigure, InLanguages, Source } from '../practice/practice.ts';
 import type { Surrounding } from '../record/site.ts';
 import type { AssumptionId } from './assumptions.ts';
 import type { CautionCode } from './disinfection/cautions.ts';
-import type { BandId, Basis, HeldValue, ParameterId } from './guidelines/guidelineSet.ts';
+import type { BandId, HeldValue, ParameterId } from './guidelines/guidelineSet.ts';
 import type { ConversionCode } from './quality/conversionCodes.ts';
 import type { NoteCode } from './quality/noteCodes.ts';
 import type { Interval, Reckoned } from './reckoned.ts';
@@ -15,7 +15,7 @@ import type { MissingForEstimate } from './siting/missing.ts';
  * How a result stands to a guideline value. No state says that water may be drunk.
  * `limitTooHigh`: below a detection limit that lies past the value, so that nothing is told;
  * `unitUnknown`: its unit is absent or cannot be converted; `formUnknown`: as nitrate or as
- * nitrogen was not written, and it matters; `noValue`: the set gives no value to compare with.
+ * nitrogen was not written, and it matters.
  */
 export const valueStates = [
   'above',
@@ -25,7 +25,6 @@ export const valueStates = [
   'unitUnknown',
   'notTested',
   'within',
-  'noValue',
 ] as const;
 export type ValueState = (typeof valueStates)[number];
 
@@ -59,7 +58,8 @@ export interface Comparison {
 }
 
 /** Last against first; `unclear` where detection limits leave it open. */
-export type Direction = 'up' | 'down' | 'same' | 'unclear';
+export const directions = ['up', 'down', 'same', 'unclear'] as const;
+export type Direction = (typeof directions)[number];
 
 /** A parameter over repeated samples, in order of time; no statistics. */
 export interface Trend {
@@ -111,8 +111,11 @@ export interface QualityNote {
 export interface NitrogenRatio {
   readonly sample: number;
   readonly ratio: Reckoned;
-  readonly state: Extract<ValueState, 'within' | 'above' | 'limitTooHigh'>;
+  readonly state: Extract<ValueState, 'within' | 'above' | 'limitTooHigh' | 'formUnknown'>;
 }
+
+export const balanceStates = ['good', 'fair', 'poor', 'unclear'] as const;
+export type BalanceState = (typeof balanceStates)[number];
 
 /** Whether the charges of the major ions of a sample balance. */
 export interface IonBalance {
@@ -124,7 +127,8 @@ export interface IonBalance {
   /** Ions that were counted, and major ones that nobody measured. */
   readonly used: readonly ParameterId[];
   readonly lacking: readonly ParameterId[];
-  readonly state: 'good' | 'fair' | 'poor';
+  /** Good to 5 %, fair to 10 %; unclear where detection limits leave it open. */
+  readonly state: BalanceState;
 }
 
 /** What the samples of a well tell beside a set of guideline values. */
@@ -229,5 +233,3 @@ export interface DisinfectionPlan {
   readonly assumptions: readonly AssumptionId[];
   readonly cautions: readonly CautionCode[];
 }
-
-export type { Basis };

@@ -24,6 +24,10 @@ export const purposes = [
 ] as const;
 export type Purpose = (typeof purposes)[number];
 
+/** What water a value is asked of, where not of all. */
+export const conditions = ['chlorinated'] as const;
+export type Condition = (typeof conditions)[number];
+
 /** Places in an order: of risk by bacteria, and of taste by dissolved solids. */
 export const bandIds = [
   'low',
@@ -52,6 +56,8 @@ export interface GuidelineValue {
   readonly enoughBelow?: number;
   readonly basis: Basis;
   readonly purpose?: Purpose;
+  /** It is asked only of water that is so; it is compared, and does not count for the parameter. */
+  readonly when?: Condition;
   /** Key of its source. */
   readonly source: string;
 }
