@@ -19,7 +19,6 @@ export const quantityIds = [
   'aquiferLoss',
   'wellLoss',
   'laminarShare',
-  'residualAtEnd',
   'rateByDrawdown',
   'safeRate',
   'drawdown',
@@ -69,13 +68,15 @@ export type MissingCode = (typeof missingCodes)[number];
 export const checkCodes = [
   /** Values: first, last, limit. */
   'uSmall',
+  /** Values: first, last, limit. */
+  'bendSeen',
   /** Values: first, minutes. */
   'afterCasingStorage',
   /** Values: change, limit. */
   'straight',
   /** Values: cycles, limit. */
   'longEnough',
-  /** Values: atZero, slope. */
+  /** Values: atZero, limit. */
   'recoveryToRest',
   /** Values: value. */
   'lossPositive',
@@ -114,6 +115,7 @@ export const assumptionCodes = [
   'delayedStart',
   /** Values: level. */
   'restFromLevels',
+  'restFromSeries',
   'restFromPumpingTest',
   'rateFromPumpingTest',
   'pumpedFromPumpingTest',
@@ -126,6 +128,7 @@ export const assumptionCodes = [
   'unequalSteps',
   'nearSteady',
   'wellLossIgnored',
+  'wellLossInStorage',
   'automaticWindow',
   'handWindow',
   /** Values: days, hours. */

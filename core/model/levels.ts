@@ -18,7 +18,7 @@ interface Datum {
  * The innermost string whose top can be reached at the surface; without a string, the casing
  * height that was measured at the headworks.
  */
-function casingTop(record: WellRecord, strings: readonly StringModel[]): Datum | undefined {
+export function casingTop(record: WellRecord, strings: readonly StringModel[]): Datum | undefined {
   const nested = nestStrings(strings);
   const string = nested.findLast(({ stickUpM }) => stickUpM >= 0) ?? nested.at(-1);
   if (string) {
