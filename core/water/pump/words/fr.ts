@@ -21,10 +21,10 @@ export const french: PumpWords = {
     ruledOut: 'exclu',
   },
   reasons: {
-    liftWithin: 'La hauteur de refoulement en saison sèche, {liftM} m, reste dans ses {mostM} m.',
+    liftWithin: 'La hauteur d’élévation en saison sèche, {liftM} m, reste dans ses {mostM} m.',
     liftNearMost:
-      'La hauteur de refoulement en saison sèche, {liftM} m, dépasse les {wellM} m jusqu’où elle travaille bien ; sa limite est de {mostM} m.',
-    liftBeyond: 'La hauteur de refoulement, {liftM} m ou plus, dépasse ses {mostM} m.',
+      'La hauteur d’élévation en saison sèche, {liftM} m, dépasse les {wellM} m jusqu’où elle travaille bien ; sa limite est de {mostM} m.',
+    liftBeyond: 'La hauteur d’élévation, {liftM} m ou plus, dépasse ses {mostM} m.',
     flowReckoned:
       'Aucun débit n’est publié pour une hauteur de {liftM} m ; {flow} m³/h est calculé à partir du plus proche.',
     needMet:
@@ -123,7 +123,7 @@ export const french: PumpWords = {
   },
   quantities: {
     needLitresDay: 'besoin en eau',
-    liftM: 'hauteur de refoulement en saison sèche',
+    liftM: 'hauteur d’élévation en saison sèche',
     flowM3h: 'débit à cette hauteur',
     hoursDay: 'pompage',
     fillMinutes: 'temps pour remplir 20 l',
