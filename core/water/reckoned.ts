@@ -17,7 +17,6 @@ export const reckonedUnits = {
   packWaterLitres: 'l',
   riserWaterLitres: 'l',
   waterLitres: 'l',
-  chlorineG: 'g',
   productG: 'g',
   productMl: 'ml',
   teaspoons: '1',

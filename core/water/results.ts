@@ -227,6 +227,7 @@ export interface DisinfectionPlan {
   /** In the order of work. */
   readonly reckoned: readonly Reckoned[];
   readonly missing: readonly MissingInput<MissingForDosing>[];
+  /** At least as the practice says; overnight is better. */
   readonly contactH: { readonly least: HeldFigure; readonly advised: Interval };
   /** Bacteria are sampled this many days after pumping off, with no more chlorine than this. */
   readonly resample: { readonly waitDays: HeldFigure; readonly chlorineMgL: HeldFigure };

@@ -1,7 +1,7 @@
 import type { RecordPath } from '../../base/recordPath.ts';
 import type { Metres } from '../../base/units.ts';
 import type { Source } from '../../practice/practice.ts';
-import { assumptions, type AssumptionId } from '../assumptions.ts';
+import type { AssumptionId } from '../assumptions.ts';
 import { exactly, fromAssumption, fromRecord, reckoned } from '../reckon.ts';
 import type { Interval, Reckoned, ReckonedInput } from '../reckoned.ts';
 import type { TravelTime } from '../results.ts';
@@ -88,7 +88,7 @@ export function assumedIn({ inputs }: Reckoned): AssumptionId[] {
   const named = inputs.flatMap(({ from }) =>
     typeof from === 'object' && 'assumed' in from ? [from.assumed] : [],
   );
-  return [...named.filter((id) => id in assumptions), ...simplifications];
+  return [...named, ...simplifications];
 }
 
 /** How the days stand to those that are named as limits. */
