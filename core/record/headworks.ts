@@ -52,6 +52,8 @@ export const pump = chapter({
   rods: text('Rods.'),
   installedOn: day('When.'),
   rate: amount('Rate in use, cubic metres an hour.').optional(),
+  outletHeight: metres('Spout, or inlet of the tank, above ground.').optional(),
+  deliveryLength: metres('Pipe from the head of the well to the tank.').optional(),
   remark: text('Anything else.'),
 }).describe('The pump that serves the users.');
 

@@ -5,6 +5,7 @@ import {
   count,
   day,
   degrees,
+  flag,
   metres,
   oneOf,
   signedMetres,
@@ -34,6 +35,9 @@ const surrounding = chapter({
   remark: text('Anything else.'),
 });
 
+/** A caretaker with hand tools, a mechanic of the area with lifting gear, an electrical workshop. */
+const repairLevels = ['caretaker', 'areaMechanic', 'workshop'] as const;
+
 const committee = chapter({
   name: text('The village water users committee.'),
   chair: text('Who chairs it.'),
@@ -60,6 +64,10 @@ export const site = chapter({
   committee: committee.optional(),
   households: count('Households that will use it.').optional(),
   users: amount('People that will use it.').optional(),
+  litresPerPersonDay: amount('Water that each is to have, litres a day.').optional(),
+  repair: oneOf(repairLevels, 'The best that can put a pump right there.').optional(),
+  mains: flag('Electricity from a grid or a generator stands there.'),
+  sunHours: amount('Hours of full sun a day on a panel in the poorest month.').optional(),
 }).describe('Where the well is, what stands round it, who uses it.');
 
 export type Site = z.infer<typeof site>;

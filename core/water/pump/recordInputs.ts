@@ -30,7 +30,10 @@ interface Rate {
   readonly safeRateM3h?: number;
 }
 
-function rateOf({ tests = [], layingOut, pump }: WellRecord, analysedM3h?: number): Rate | undefined {
+function rateOf(
+  { tests = [], layingOut, pump }: WellRecord,
+  analysedM3h?: number,
+): Rate | undefined {
   if (analysedM3h !== undefined) return { by: 'analysed', safeRateM3h: analysedM3h };
   if (tests.some(({ kind, rate }) => kind === 'constantRate' && rate !== undefined))
     return { by: 'tested' };
