@@ -72,7 +72,7 @@ export const checkCodes = [
   'bendSeen',
   /** Values: first, minutes. */
   'afterCasingStorage',
-  /** Values: change, limit. */
+  /** Values: change, limit; per cent. */
   'straight',
   /** Values: cycles, limit. */
   'longEnough',
@@ -108,7 +108,7 @@ export const assumptionCodes = [
   /** Values: radius. */
   'riserIgnored',
   'casingUnknown',
-  /** Values: rate, spread. */
+  /** Values: rate in m³/h, spread in per cent. */
   'rateAveraged',
   'ratesSuperposed',
   /** Values: minutes. */
@@ -135,6 +135,7 @@ export const assumptionCodes = [
   'pumpedSoLong',
   'noRecharge',
   'noBoundary',
+  'slopesOfAllMethods',
   /** Values: C. */
   'lossFromSteps',
   'lossInLine',

@@ -85,7 +85,7 @@ export function checksOf(on: OnAxis, stretch: Stretch, setting: Setting): Check[
     ...(minutes === undefined
       ? []
       : [check('afterCasingStorage', first >= minutes, { first, minutes })]),
-    check('straight', straight, { change, limit: limits.slopeChange }),
+    check('straight', straight, { change: 100 * change, limit: 100 * limits.slopeChange }),
     check('longEnough', cycles >= limits.cycles, { cycles, limit: limits.cycles }),
   ];
 }

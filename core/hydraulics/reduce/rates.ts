@@ -77,6 +77,7 @@ export function ratesOf(rows: readonly SeriesReading[], wholeM3h: number | undef
   const spread = told.length > 1 ? spreadOf(told) : 0;
   return {
     rates: [{ fromMin: 0, rateM3d: perDay(rateM3h) }],
-    assumptions: spread > 0 ? [{ code: 'rateAveraged', values: { rate: rateM3h, spread } }] : [],
+    assumptions:
+      spread > 0 ? [{ code: 'rateAveraged', values: { rate: rateM3h, spread: 100 * spread } }] : [],
   };
 }

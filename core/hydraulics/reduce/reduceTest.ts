@@ -221,7 +221,8 @@ export function reduceTest(record: WellRecord, model: WellModel, index: number):
     ...known({
       pumpedMin: timed.pumpedMin,
       restReadM: restM,
-      restDepthM: restM === undefined || heightM === undefined ? undefined : roundDepth(restM - heightM),
+      restDepthM:
+        restM === undefined || heightM === undefined ? undefined : roundDepth(restM - heightM),
     }),
     assumptions: [...(rest?.assumptions ?? []), ...timed.assumptions],
     missing: missingOf(test, timed, restM).map((what) => ({
