@@ -119,7 +119,6 @@ export const assumptionCodes = [
   'restFromPumpingTest',
   'rateFromPumpingTest',
   'pumpedFromPumpingTest',
-  'pumpedFromSeries',
   'minutesRunOn',
   'stepsByRate',
   /** Values: minutes. */
@@ -156,7 +155,6 @@ export type LimitCode = (typeof limitCodes)[number];
 export const sourceIds = [
   'theis1935',
   'cooperJacob1946',
-  'jacob1947',
   'hantushBierschenk',
   'edenHazel1973',
   'birsoySummers1980',

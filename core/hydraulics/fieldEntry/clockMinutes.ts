@@ -1,19 +1,9 @@
+import { readClock } from '../../base/clock.ts';
 import type { Minutes } from '../results.ts';
 
 const minutesPerDay = 1440;
 
-/** `7:05`, `07:05:30`, `7h05`, `7 h`; hours, minutes and seconds. */
-const clock = /^(\d{1,2})\s*(?:[:hH]\s*(\d{1,2})?)(?:\s*[:mM]\s*(\d{1,2}))?\s*$/;
 const plain = /^\d+(?:[.,]\d+)?$/;
-
-/** Minutes since midnight of a time as a watch shows it; undefined where it is none. */
-export function readClock(text: string): Minutes | undefined {
-  const parts = clock.exec(text.trim());
-  if (!parts) return undefined;
-  const [hours, minutes, seconds] = parts.slice(1).map((part) => Number(part ?? 0));
-  if (hours! > 23 || minutes! > 59 || seconds! > 59) return undefined;
-  return hours! * 60 + minutes! + seconds! / 60;
-}
 
 /** Minutes as they are written alone, with point or comma; undefined where they are not. */
 export function readMinutes(text: string): Minutes | undefined {

@@ -175,7 +175,6 @@ export const english: HydraulicsWords = {
   sources: {
     theis1935: 'Theis 1935',
     cooperJacob1946: 'Cooper and Jacob 1946',
-    jacob1947: 'Jacob 1947',
     hantushBierschenk: 'Jacob 1947, Hantush 1964, Bierschenk 1963',
     edenHazel1973: 'Eden and Hazel 1973 (from memory)',
     birsoySummers1980: 'Birsoy and Summers 1980 (from memory)',

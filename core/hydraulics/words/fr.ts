@@ -180,7 +180,6 @@ export const french: HydraulicsWords = {
   sources: {
     theis1935: 'Theis 1935',
     cooperJacob1946: 'Cooper et Jacob 1946',
-    jacob1947: 'Jacob 1947',
     hantushBierschenk: 'Jacob 1947, Hantush 1964, Bierschenk 1963',
     edenHazel1973: 'Eden et Hazel 1973 (de mémoire)',
     birsoySummers1980: 'Birsoy et Summers 1980 (de mémoire)',

@@ -179,7 +179,6 @@ export const portuguese: HydraulicsWords = {
   sources: {
     theis1935: 'Theis 1935',
     cooperJacob1946: 'Cooper e Jacob 1946',
-    jacob1947: 'Jacob 1947',
     hantushBierschenk: 'Jacob 1947, Hantush 1964, Bierschenk 1963',
     edenHazel1973: 'Eden e Hazel 1973 (de memória)',
     birsoySummers1980: 'Birsoy e Summers 1980 (de memória)',
