@@ -3,6 +3,7 @@ import type { DepthM } from '../../base/units.ts';
 import { nestStrings } from '../../model/column.ts';
 import type { StringModel, WellModel } from '../../model/wellModel.ts';
 import type { Practice } from '../../practice/practice.ts';
+import { stageOf } from '../../practice/rules/stage.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import { seasonLevels, type SeasonLevels } from '../levels/seasonLevels.ts';
 import { pumpAssumptions, type PumpAssumptionId } from './assumptions.ts';
@@ -28,6 +29,8 @@ export interface PumpBasis {
   readonly levels: SeasonLevels;
   /** The string that the pump hangs in. */
   readonly string?: StringModel;
+  /** No casing is told, and the well is not completed without: there will be some. */
+  readonly casingUntold: boolean;
   readonly footM?: DepthM;
   readonly safeRate?: Known;
   readonly users?: Known;
@@ -57,14 +60,14 @@ function given(inputs: PumpInputs, id: PumpInputId): Known | undefined {
 
 /** The last constant rate that the well was pumped at in a test. */
 function testedRate({ tests = [] }: WellRecord): Known | undefined {
-  const at = tests.findLastIndex(({ kind, rate }) => kind === 'constantRate' && rate !== undefined);
+  const at = tests.findLastIndex(({ kind, rate = 0 }) => kind === 'constantRate' && rate > 0);
   const value = tests[at]?.rate;
   return value === undefined ? undefined : { value, from: { path: `tests[${at}].rate` } };
 }
 
 function usersOf({ site }: WellRecord): Known | undefined {
   const value = site?.users;
-  return value === undefined ? undefined : { value, from: { path: 'site.users' } };
+  return !value ? undefined : { value, from: { path: 'site.users' } };
 }
 
 const leastPh = 0;
@@ -124,6 +127,7 @@ export function readBasis(
     inputs,
     levels,
     missingLevels: missingLevels(levels),
+    casingUntold: string === undefined && stageOf(record) !== 'serves',
     ...known({
       string,
       footM: footOf(model, string),

@@ -1,6 +1,7 @@
 import { known } from '../../base/known.ts';
 import type { WellModel } from '../../model/wellModel.ts';
 import type { Practice } from '../../practice/practice.ts';
+import { givesWater } from '../../practice/rules/stage.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import { readBasis, type PumpBasis } from './basis.ts';
 import { cautionsOf } from './cautionsOf.ts';
@@ -15,6 +16,7 @@ import { judgeCorrosion, judgeCover, judgeRepair } from './judge/upkeep.ts';
 import { pumpKinds } from './kinds.ts';
 import { inOrder } from './order.ts';
 import { partsOf } from './partsOf.ts';
+import { soundInputs } from './soundInputs.ts';
 import type { PumpKindData } from './pumpKind.ts';
 import type {
   KindJudgement,
@@ -72,14 +74,10 @@ function judgeKind(kind: PumpKindData, basis: PumpBasis): KindJudgement {
   };
 }
 
-function isForUse({ identity }: WellRecord): boolean {
-  return identity?.state !== 'dry' && identity?.state !== 'abandonedAndSealed';
-}
-
 /**
  * Generic kinds of pump for a well, the most suitable first, each with why. It chooses between
- * kinds, never between makes; who answers for the well takes the choice, by local rules. A dry or
- * sealed well takes no pump.
+ * kinds, never between makes; who answers for the well takes the choice, by local rules. A well
+ * that was given up takes no pump.
  */
 export function rankPumps(
   record: WellRecord,
@@ -87,8 +85,8 @@ export function rankPumps(
   practice: Practice,
   inputs: PumpInputs = {},
 ): PumpRanking {
-  if (!isForUse(record)) return { kinds: [], quantities: [], missing: [] };
-  const read = readBasis(record, model, practice, inputs);
+  if (!givesWater(record)) return { kinds: [], quantities: [], missing: [] };
+  const read = readBasis(record, model, practice, soundInputs(inputs));
   const basis: PumpBasis = { ...read, ...known({ lift: liftOf(read), need: needOf(read) }) };
   const kinds = inOrder(pumpKinds.map((kind) => judgeKind(kind, basis)));
   return {

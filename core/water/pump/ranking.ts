@@ -150,6 +150,7 @@ export const pumpMissingWhats = [
   'ph',
   'repair',
   'wellFoot',
+  'strings',
   'mains',
   'sunHours',
 ] as const;

@@ -15,21 +15,22 @@ interface Room {
 const given = 'casingInsideMm';
 
 /** The inside of what a pump passes on its way to a depth: pipes, or the hole where it has none. */
-function roomTo(depthM: DepthM, { model, inputs }: PumpBasis): Room {
+function roomTo(depthM: DepthM, { model, inputs, casingUntold }: PumpBasis): Room {
   if (inputs.casingInsideMm !== undefined) return { insideMm: inputs.casingInsideMm, missing: [] };
   const pieces = model.strings
     .flatMap((string) => string.pieces)
     .filter(({ topM, kind }) => topM < depthM && kind !== 'cap');
-  const sections = model.bore.sections.filter(({ fromM }) => fromM < depthM);
-  const sizes = pieces.length > 0 ? pieces.map(({ insideMm }) => insideMm) : [];
-  const bored = pieces.length > 0 ? [] : sections.map(({ diameterMm }) => diameterMm);
-  const told = [...sizes, ...bored].filter((size) => size !== undefined);
+  const bored = model.bore.sections
+    .filter(({ fromM }) => fromM < depthM)
+    .map(({ diameterMm }) => diameterMm);
+  const uncased = casingUntold ? [] : bored;
+  const sizes = pieces.length > 0 ? pieces.map(({ insideMm }) => insideMm) : uncased;
+  const told = sizes.filter((size) => size !== undefined);
   const unknown = pieces.find(({ insideMm }) => insideMm === undefined);
   const path = unknown ? `${unknown.path}.wall` : 'strings';
-  const lacking = unknown !== undefined || told.length === 0;
   return {
     ...(told.length > 0 ? { insideMm: Math.min(...told) } : {}),
-    missing: lacking ? [{ what: 'casingInside', path, given }] : [],
+    missing: unknown || told.length === 0 ? [{ what: 'casingInside', path, given }] : [],
   };
 }
 

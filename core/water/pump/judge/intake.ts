@@ -47,8 +47,8 @@ function isRoomy({ fromM, toM, where }: IntakeWindow): boolean {
 export function intakeOf(kind: PumpKindData, basis: PumpBasis): Intake | undefined {
   const { levels, footM, practice } = basis;
   const levelM = levels.dryPumpingM;
-  if (kind.id === 'bucketAndWindlass' || levelM === undefined || footM === undefined)
-    return undefined;
+  if (kind.id === 'bucketAndWindlass' || basis.casingUntold) return undefined;
+  if (levelM === undefined || footM === undefined) return undefined;
   const underLevelM = practice.figures.intakeUnderPumpingLevelM.value;
   const motorM = kind.drive === 'hand' ? 0 : pumpAssumptions.motorM.value;
   const aboveFootM = practice.figures.intakeAboveBottomM.value + motorM;
@@ -72,6 +72,7 @@ export function judgeIntake(
   intake: Intake | undefined,
 ): Aspect {
   if (kind.id === 'bucketAndWindlass') return says();
+  if (basis.casingUntold) return lacks({ what: 'strings', path: 'strings' });
   if (basis.footM === undefined) return lacks({ what: 'wellFoot', path: 'bore.depthReached' });
   if (!intake) return says();
   const { intakeUnderPumpingLevelM: under, intakeAboveBottomM: above } = basis.practice.figures;

@@ -92,6 +92,7 @@ export const english: PumpWords = {
     ph: 'pH of the water',
     repair: 'what can be repaired there',
     wellFoot: 'depth of the well’s foot',
+    strings: 'casing tally',
     mains: 'whether electricity is there',
     sunHours: 'hours of full sun in the poorest month',
   },

@@ -101,6 +101,7 @@ export const french: PumpWords = {
     ph: 'pH de l’eau',
     repair: 'ce qui peut être réparé sur place',
     wellFoot: 'profondeur du fond du forage',
+    strings: 'relevé des tubes',
     mains: 'présence d’électricité',
     sunHours: 'heures de plein soleil du mois le plus pauvre',
   },

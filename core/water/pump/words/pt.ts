@@ -99,6 +99,7 @@ export const portuguese: PumpWords = {
     ph: 'pH da água',
     repair: 'o que se pode reparar no local',
     wellFoot: 'profundidade do fundo do furo',
+    strings: 'registo dos tubos',
     mains: 'se há eletricidade',
     sunHours: 'horas de sol pleno no mês mais pobre',
   },
