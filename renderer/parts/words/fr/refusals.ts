@@ -72,4 +72,10 @@ export const refusals = {
   practiceShipped:
     'Cette règle de l’art vient avec le programme et reste telle quelle. Donnez un autre identifiant à la vôtre et faites-la partir de celle-là.',
   practiceInUse: 'Une autre règle de l’art part de celle-ci. Faites-la d’abord partir d’une autre.',
+  guidelinesUnknown:
+    'Ce jeu de valeurs guides, ou celui dont il part, n’est pas là. Choisissez-en un autre, ou ajoutez celui qui manque.',
+  guidelinesRound:
+    'Ce jeu de valeurs guides part de lui-même par un détour. Changez celui dont il part.',
+  guidelinesIncomplete:
+    'Il manque à ce jeu de valeurs guides un nom, une unité ou une source. Faites-le partir d’un autre qui l’a, ou ajoutez-les.',
 };

@@ -65,4 +65,10 @@ export const refusals: typeof french = {
   practiceShipped:
     'Esta regra de boa prática vem com o programa e fica como está. Dê outro identificador à sua e baseie-a naquela.',
   practiceInUse: 'Outra regra de boa prática baseia-se nesta. Baseie-a primeiro noutra.',
+  guidelinesUnknown:
+    'Este conjunto de valores-guia, ou aquele em que se baseia, não está cá. Escolha outro, ou junte o que falta.',
+  guidelinesRound:
+    'Este conjunto de valores-guia baseia-se em si próprio por um desvio. Mude aquele em que se baseia.',
+  guidelinesIncomplete:
+    'Falta a este conjunto de valores-guia um nome, uma unidade ou uma fonte. Baseie-o noutro que os tenha, ou junte-os.',
 };

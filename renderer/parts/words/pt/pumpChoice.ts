@@ -1,0 +1,36 @@
+import type { InterfaceWords } from '../catalogue.ts';
+
+export const pumpChoice: InterfaceWords['pumpChoice'] = {
+  title: 'Que bomba convém',
+  inputs: 'O que conta para a escolha, além dos outros capítulos',
+  repair: {
+    caretaker: 'zelador',
+    areaMechanic: 'mecânico de área',
+    workshop: 'oficina elétrica',
+  },
+  noPump: 'Um furo seco ou selado não leva bomba.',
+  rateBy: {
+    analysed: 'O caudal do furo é o caudal seguro segundo os seus ensaios de bombagem.',
+    tested: 'O caudal do furo é o do seu último ensaio de caudal constante.',
+    laidOut: 'Nenhum ensaio dá o caudal do furo: vale em seu lugar o caudal previsto no plano.',
+    pumpInUse: 'Nenhum ensaio dá o caudal do furo: vale em seu lugar o da bomba em uso.',
+  },
+  missing: 'Ainda falta:',
+  speaksFor: 'A favor',
+  against: 'Contra',
+  effects: { rulesOut: 'exclui-a', doubts: 'uma dúvida', notes: 'uma nota' },
+  intake: 'Onde a captação da bomba pode ficar',
+  levels: (level, foot) => `Água em bombagem na época seca a ${level}, fundo do furo a ${foot}:`,
+  margins: (under, above) => `Ficam livres ${under} abaixo desse nível e ${above} acima do fundo.`,
+  parts: 'O que leva da captação à superfície',
+  pieces: (count, each, long) => `${count} de ${each} para ${long}`,
+  spaced: (count, each) => `${count}, uma a cada ${each}`,
+  quantities: 'Valores',
+  cautions: 'A ter em conta',
+  formula: 'Fórmula',
+  source: 'Fonte',
+  go: 'Ir ao campo',
+  ofKind: 'publicado para este tipo',
+  ofWell: 'dos níveis e da tubagem',
+  assumed: 'suposto',
+};
