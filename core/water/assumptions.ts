@@ -1,5 +1,5 @@
 import type { Source } from '../practice/practice.ts';
-import type { Interval } from './reckoned.ts';
+import type { Interval } from './interval.ts';
 import { sources } from './sources.ts';
 
 interface Assumption {

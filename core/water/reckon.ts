@@ -1,13 +1,8 @@
 import type { RecordPath } from '../base/recordPath.ts';
 import type { Source } from '../practice/practice.ts';
 import { assumptions, type AssumptionId } from './assumptions.ts';
-import {
-  reckonedUnits,
-  type Interval,
-  type Reckoned,
-  type ReckonedId,
-  type ReckonedInput,
-} from './reckoned.ts';
+import type { Interval } from './interval.ts';
+import { reckonedUnits, type Reckoned, type ReckonedId, type ReckonedInput } from './reckoned.ts';
 
 /** A figure without width. */
 export function exactly(value: number): Interval {

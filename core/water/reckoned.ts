@@ -2,6 +2,9 @@ import type { RecordPath } from '../base/recordPath.ts';
 import type { FigureId } from '../practice/figures.ts';
 import type { Source } from '../practice/practice.ts';
 import type { AssumptionId } from './assumptions.ts';
+import type { Interval } from './interval.ts';
+
+export type { Interval } from './interval.ts';
 
 /** What is reckoned about the water, each with its unit as printed; `1` is a plain number. */
 export const reckonedUnits = {
@@ -28,12 +31,6 @@ export const reckonedUnits = {
 } as const satisfies Record<string, string>;
 export type ReckonedId = keyof typeof reckonedUnits;
 export type ReckonedUnit = (typeof reckonedUnits)[ReckonedId];
-
-/** A figure that is known only between two bounds; both are the same where it is known well. */
-export interface Interval {
-  readonly least: number;
-  readonly most: number;
-}
 
 /** Where the value of an input comes from; `model` is the well as it is resolved from the record. */
 export type InputFrom =

@@ -7,7 +7,8 @@ import type { CautionCode } from './disinfection/cautions.ts';
 import type { BandId, HeldValue, ParameterId } from './guidelines/guidelineSet.ts';
 import type { ConversionCode } from './quality/conversionCodes.ts';
 import type { NoteCode } from './quality/noteCodes.ts';
-import type { Interval, Reckoned } from './reckoned.ts';
+import type { Interval } from './interval.ts';
+import type { Reckoned } from './reckoned.ts';
 import type { GroundClass } from './siting/groundClasses.ts';
 import type { MissingForEstimate } from './siting/missing.ts';
 

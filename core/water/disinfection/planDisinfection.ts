@@ -3,7 +3,8 @@ import type { Practice } from '../../practice/practice.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import type { AssumptionId } from '../assumptions.ts';
 import { fromReckoned, reckoned, sumOf } from '../reckon.ts';
-import type { Interval, Reckoned, ReckonedInput } from '../reckoned.ts';
+import type { Interval } from '../interval.ts';
+import type { Reckoned, ReckonedInput } from '../reckoned.ts';
 import type { DisinfectionPlan, MissingForDosing, MissingInput } from '../results.ts';
 import { sources } from '../sources.ts';
 import { cautionCodes } from './cautions.ts';
@@ -22,6 +23,11 @@ export interface AskedDisinfection extends DosedParts {
 
 /** Hours that are advised for drilled wells (from memory: AWWA C654; ICRC). */
 const advisedContactH: Interval = { least: 12, most: 24 };
+
+function advisedAbove(leastH: number): Interval {
+  const { least, most } = advisedContactH;
+  return { least: Math.max(least, leastH), most: Math.max(most, leastH) };
+}
 
 /** No dose is above nothing; one that is not is as good as not asked. */
 function above(value: number | undefined, most: number): number | undefined {
@@ -106,7 +112,7 @@ export function planDisinfection(
     doseMgL: dose.value.most,
     strengthPercent: strength.value.most,
     ...steps,
-    contactH: { least: contactH, advised: advisedContactH },
+    contactH: { least: contactH, advised: advisedAbove(contactH.value) },
     resample: { waitDays: sampleWaitDays, chlorineMgL: sampleChlorineMgL },
     assumptions: assumedIn(steps.reckoned),
     cautions: cautionCodes,

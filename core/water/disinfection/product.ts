@@ -7,7 +7,8 @@ import {
   scaled,
   type AssumedFigure,
 } from '../reckon.ts';
-import type { Interval, Reckoned, ReckonedInput } from '../reckoned.ts';
+import type { Interval } from '../interval.ts';
+import type { Reckoned, ReckonedInput } from '../reckoned.ts';
 import { sources } from '../sources.ts';
 
 /** A dose of chlorine and the product that brings it; where nobody asked, what is assumed. */

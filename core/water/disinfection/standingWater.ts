@@ -6,7 +6,8 @@ import type { AnnulusZone, WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import { assumptions } from '../assumptions.ts';
 import { counted, exactly, fromAssumption, reckoned } from '../reckon.ts';
-import type { Interval, Reckoned, ReckonedInput } from '../reckoned.ts';
+import type { Interval } from '../interval.ts';
+import type { Reckoned, ReckonedInput } from '../reckoned.ts';
 import type { MissingForDosing, MissingInput } from '../results.ts';
 import { sources } from '../sources.ts';
 

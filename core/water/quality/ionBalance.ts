@@ -1,6 +1,7 @@
 import type { ParameterId } from '../guidelines/guidelineSet.ts';
 import { fromReckoned, fromRecord, reckoned, scaled, sumOf } from '../reckon.ts';
-import type { Interval, Reckoned, ReckonedInput } from '../reckoned.ts';
+import type { Interval } from '../interval.ts';
+import type { Reckoned, ReckonedInput } from '../reckoned.ts';
 import type { BalanceState, IonBalance, Reading } from '../results.ts';
 import { sources } from '../sources.ts';
 import { conversion } from '../units/convert.ts';

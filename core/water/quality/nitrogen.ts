@@ -1,6 +1,6 @@
 import type { GuidelineSet, HeldParameter } from '../guidelines/guidelineSet.ts';
 import { exactly, fromRecord, reckoned, scaled, sumOf } from '../reckon.ts';
-import type { Interval } from '../reckoned.ts';
+import type { Interval } from '../interval.ts';
 import type { NitrogenRatio, Reading } from '../results.ts';
 import { sources } from '../sources.ts';
 import { conversion } from '../units/convert.ts';

@@ -1,7 +1,7 @@
 import { dayOf, minutesBetween } from '../../record/moment.ts';
 import type { WaterSample } from '../../record/quality.ts';
 import type { ParameterId } from '../guidelines/guidelineSet.ts';
-import type { Interval } from '../reckoned.ts';
+import type { Interval } from '../interval.ts';
 import type { QualityNote } from '../results.ts';
 import { holdingTimes, measuredInField, type Holding } from './holding.ts';
 import type { ReadParameter } from './readReadings.ts';

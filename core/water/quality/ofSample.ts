@@ -1,5 +1,5 @@
 import type { ParameterId } from '../guidelines/guidelineSet.ts';
-import type { Interval } from '../reckoned.ts';
+import type { Interval } from '../interval.ts';
 import type { Reading } from '../results.ts';
 import { inOrder, type ReadParameter } from './readReadings.ts';
 

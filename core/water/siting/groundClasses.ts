@@ -1,4 +1,4 @@
-import type { Interval } from '../reckoned.ts';
+import type { Interval } from '../interval.ts';
 
 /** Ground as far as it tells how fast water moves in it. */
 export interface GroundFigures {

@@ -78,7 +78,18 @@ const factors: Readonly<Record<Exclude<UnitKind, 'count'>, Factors>> = {
   },
   temperature: { '°c': 1, c: 1, degc: 1 },
   colour: { tcu: 1, hazen: 1, ucv: 1, uh: 1, 'mg/lpt': 1, 'mg/lpt-co': 1, 'mgpt/l': 1, 'pt-co': 1 },
-  plain: { '': 1, '-': 1, '–': 1, '1': 1, ph: 1, unit: 1, units: 1, unités: 1, unidades: 1 },
+  plain: {
+    '': 1,
+    '-': 1,
+    '–': 1,
+    '1': 1,
+    ph: 1,
+    phunits: 1,
+    units: 1,
+    unitésph: 1,
+    unitésdeph: 1,
+    unidadesdeph: 1,
+  },
 };
 
 const kinds = Object.entries(factors) as [keyof typeof factors, Factors][];

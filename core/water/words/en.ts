@@ -140,7 +140,7 @@ export const english: WaterWords = {
     },
     contact: 'Leave it for at least {leastH} h, better {fromH} to {toH} h, overnight.',
     resample:
-      'Sample for bacteria {waitDays} days or more after pumping off, with {chlorineMgL} mg/l of free chlorine at the most.',
+      'Sample for bacteria {waitDays} d or more after pumping off, with {chlorineMgL} mg/l of free chlorine at the most.',
     reservation:
       'A dose, no assurance: only a sample tells whether it worked, and a well that is fouled again and again has a cause.',
   },

@@ -144,7 +144,7 @@ export const french: WaterWords = {
     },
     contact: 'Laisser agir au moins {leastH} h, mieux {fromH} à {toH} h, la nuit.',
     resample:
-      'Prélever pour la bactériologie {waitDays} jours ou plus après l’évacuation, avec {chlorineMgL} mg/l de chlore libre au plus.',
+      'Prélever pour la bactériologie {waitDays} j ou plus après l’évacuation, avec {chlorineMgL} mg/l de chlore libre au plus.',
     reservation:
       'Une dose, pas une garantie : seul un prélèvement dit si elle a agi, et un forage souillé sans cesse a une cause.',
   },

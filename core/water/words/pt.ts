@@ -142,7 +142,7 @@ export const portuguese: WaterWords = {
     },
     contact: 'Deixar atuar pelo menos {leastH} h, melhor {fromH} a {toH} h, durante a noite.',
     resample:
-      'Colher para bacteriologia {waitDays} dias ou mais depois de bombear, com {chlorineMgL} mg/l de cloro livre no máximo.',
+      'Colher para bacteriologia {waitDays} d ou mais depois de bombear, com {chlorineMgL} mg/l de cloro livre no máximo.',
     reservation:
       'Uma dose, não uma garantia: só uma amostra diz se resultou, e um furo sujo vez após vez tem uma causa.',
   },
