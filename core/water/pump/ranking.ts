@@ -86,6 +86,7 @@ export interface PumpQuantity {
   readonly id: PumpQuantityId;
   readonly value: number;
   readonly unit: PumpUnit;
+  /** Plain text, as in `t = V / (1000 · min(Q, Qs))`; `n ≤` is the greatest whole number. */
   readonly formula: string;
   readonly inputs: readonly PumpQuantityInput[];
   readonly source: Source;

@@ -28,10 +28,16 @@ export const pumpSources = {
     mark: 'common',
   },
   handpumpsBrief: printed('WaterAid, technical brief Handpumps, 2013', 'read'),
-  handpumps: printed('Akvopedia, Handpumps', 'read'),
   ropePump: printed('Akvopedia, Rope pump', 'read'),
   ropePumpNote: printed('Akvopedia, Rope pump; RWSN note', 'read'),
-  practicalAction: printed('Practical Action, human-powered water lifters', 'read'),
+  practicalAction: {
+    title: {
+      en: 'Practical Action, pages on handpumps',
+      fr: 'Practical Action, pages sur les pompes manuelles',
+      pt: 'Practical Action, páginas sobre bombas manuais',
+    },
+    mark: 'read',
+  },
   directAction: {
     title: {
       en: 'maker’s data on a direct action pump to IS 14106',
@@ -42,7 +48,6 @@ export const pumpSources = {
   },
   directActionHeavy: printed('Akvopedia, heavy-duty direct action pump', 'read'),
   is15500: printed('Akvopedia, deepwell lever handpumps of the IS 15500 family', 'read'),
-  is9301: printed('IS 9301:1982', 'read'),
   ratedFlow: {
     title: {
       en: 'Published table of rated flow of the IS 15500 lever handpump',
@@ -67,7 +72,14 @@ export const pumpSources = {
     },
     mark: 'fromMemory',
   },
-  sphere: printed('Sphere Handbook, 2018', 'read'),
+  sphere: {
+    title: {
+      en: 'Sphere Handbook, 2018, as a published note lists it',
+      fr: 'Sphere Handbook, 2018, selon une note publiée',
+      pt: 'Sphere Handbook, 2018, segundo uma nota publicada',
+    },
+    mark: 'read',
+  },
   sphereTable: {
     title: {
       en: 'Published note on Sphere figures, handpump over about 8 hours a day',

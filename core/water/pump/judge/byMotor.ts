@@ -83,7 +83,7 @@ function powerOf(
   const hydraulic = quantity(
     'hydraulicW',
     hydraulicWatts(flow.value, head.value),
-    'Ph = ρ · g · Q · Ht / 3600',
+    'Ph = 1000 · 9.81 · Q · Ht / 3600',
     [fromQuantity('Q', flow), fromQuantity('Ht', head)],
     pumpSources.geometry,
   );

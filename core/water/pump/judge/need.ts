@@ -29,7 +29,7 @@ export function liftOf({
   return quantity(
     'liftM',
     Math.max(0, dryPumpingM + outlet.value),
-    'H = h + a',
+    'H = max(0, h + a)',
     [{ symbol: 'h', value: dryPumpingM, unit: 'm', from: 'model' }, input('a', outlet, 'm')],
     pumpSources.geometry,
   );

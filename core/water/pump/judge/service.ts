@@ -65,7 +65,7 @@ export function queueOf(supply: Supply): PumpQuantity {
   return quantity(
     'queueMinutes',
     Math.max(0, pumpedH - hours) * minutesAnHour,
-    'w = 60 · (s · V / (1000 · min(Q, Qs)) − P)',
+    'w = max(0, 60 · (s · V / (1000 · min(Q, Qs)) − P))',
     [
       assumed('s', 'peakShare'),
       fromQuantity('V', supply.need),
@@ -85,7 +85,7 @@ export function servedOf(supply: Supply, kind: PumpKindData, { inputs }: PumpBas
   return quantity(
     'peopleServed',
     Math.min(byFlow, most?.value ?? Infinity),
-    most ? 'n = min(1000 · min(Q, Qs) · t / w, N)' : 'n = 1000 · min(Q, Qs) · t / w',
+    most ? 'n ≤ min(1000 · min(Q, Qs) · t / w, N)' : 'n ≤ 1000 · min(Q, Qs) · t / w',
     [
       ...rates(supply),
       input('t', hours, 'h/d'),
