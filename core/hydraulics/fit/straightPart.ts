@@ -55,7 +55,8 @@ export function stretchOf(
   return { first, last, line, cycles, slopeChange: change, straight };
 }
 
-function borders({ x }: AxisReadings): number[] {
+/** Readings at which windows may begin and end. */
+export function bordersOf(x: readonly number[]): number[] {
   if (x.length <= mostBorders) return x.map((_, at) => at);
   const step = Math.abs(x.at(-1)! - x[0]!) / (mostBorders - 1);
   const wanted = Array.from({ length: mostBorders }, (_, at) => at * step);
@@ -67,7 +68,7 @@ function borders({ x }: AxisReadings): number[] {
 export type Allows = (stretch: Stretch) => boolean;
 
 function admissible(readings: AxisReadings, allows: Allows): Stretch[] {
-  const at = borders(readings);
+  const at = bordersOf(readings.x);
   const found: Stretch[] = [];
   for (const first of at)
     for (const last of at) {
