@@ -145,7 +145,7 @@ function riserWater({ pump }: WellRecord, restM: DepthM): StandingWater {
   if (outsideMm === undefined)
     return { volumes: [], missing: [{ what: 'riser', path: 'pump.riserDiameter' }] };
   const spoutM = assumptions.spout.value.most;
-  const value = exactly(cylinderLitres(outsideMm, restM + spoutM));
+  const value = exactly(cylinderLitres(outsideMm, Math.max(0, restM + spoutM)));
   const inputs: ReckonedInput[] = [
     {
       symbol: 'D',

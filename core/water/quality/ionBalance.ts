@@ -93,7 +93,7 @@ export function ionBalance(
   const minus = charges(anions, readings, formIn);
   const [positive, negative] = [summed('cationsMeqL', plus), summed('anionsMeqL', minus)];
   const [cation, anion] = [positive.value, negative.value];
-  if (cation.most === 0 && anion.most === 0) return undefined;
+  if (cation.least + anion.most <= 0 || cation.most + anion.least <= 0) return undefined;
   const value = {
     least: percent(cation.least, anion.most),
     most: percent(cation.most, anion.least),

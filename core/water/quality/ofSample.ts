@@ -29,5 +29,5 @@ export function lastFirst(read: readonly ReadParameter[]): SampleReadings[] {
 /** Between what a reading may be: nothing and its limit below detection, else its figure or forms. */
 export function rangeOf({ possible, below }: Reading): Interval {
   const most = Math.max(...possible);
-  return { least: below ? 0 : Math.min(...possible), most };
+  return { least: below ? Math.min(0, most) : Math.min(...possible), most };
 }
