@@ -50,6 +50,11 @@ export interface StackBlock {
   /** Name of the list inside, with its table. */
   readonly inner: string;
   readonly table: TableShape;
+  /** The table again, where what can be typed in it hangs on a field of its item. */
+  readonly tableBy?: {
+    readonly field: string;
+    readonly table: (value: unknown) => TableShape;
+  };
   /** Buttons that put one more at the end, each with what it starts as. */
   readonly adds: readonly { readonly label: string; readonly item: object }[];
 }
@@ -61,7 +66,9 @@ export interface PhotosBlock {
 
 /** What computed parts of a chapter are called; they are shown by whoever mounts the editor. */
 export type CompletionViewId = 'proposals' | 'pours' | 'quantities' | 'differences';
-export type ViewId = CompletionViewId;
+export type QualityViewId = 'quality' | 'disinfection';
+export type WaterViewId = 'tests' | 'safeRate' | 'development';
+export type ViewId = CompletionViewId | WaterViewId | QualityViewId | 'siting' | 'pumps';
 
 export interface ViewBlock {
   readonly kind: 'view';

@@ -41,11 +41,16 @@ const chapterOf: Readonly<Record<string, ChapterId>> = {
   quality: 'water',
   disinfection: 'water',
   pump: 'pump',
+  'site.litresPerPersonDay': 'pump',
+  'site.repair': 'pump',
+  'site.mains': 'pump',
+  'site.sunHours': 'pump',
   photos: 'handover',
   marks: 'handover',
 };
 
 /** The chapter in which a path can be edited; undefined where none can. */
 export function chapterFor(path: RecordPath): ChapterId | undefined {
-  return chapterOf[String(readPath(path)[0] ?? '')];
+  const steps = readPath(path);
+  return chapterOf[steps.slice(0, 2).join('.')] ?? chapterOf[String(steps[0] ?? '')];
 }

@@ -1,9 +1,35 @@
-import { fieldWords as f, sheetWords } from '../../parts/words.ts';
-import type { Block } from '../chapter.ts';
-import { choiceField } from '../fields/choice.ts';
+import { fieldWords as f, say, sheetWords } from '../../parts/words.ts';
+import type { Block, FoldBlock } from '../chapter.ts';
+import { choiceField, flagField } from '../fields/choice.ts';
 import { dayField } from '../fields/moment.ts';
 import { amountField, depthField } from '../fields/number.ts';
 import { textField } from '../fields/text.ts';
+
+const servicePaths =
+  /^(site\.(litresPerPersonDay|repair|mains|sunHours)|pump\.(outletHeight|deliveryLength))$/;
+
+/** Kinds of pump that suit the well, and what they are chosen from besides the other chapters. */
+const choice = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.pumpChoice.title,
+  holds: (path) => servicePaths.test(path),
+  blocks: [
+    {
+      kind: 'form',
+      heading: say.pumpChoice.inputs,
+      base: '',
+      fields: [
+        amountField('site.litresPerPersonDay', f.litresPerPersonDay, f.litresADay),
+        choiceField('site.repair', f.repair, say.pumpChoice.repair),
+        flagField('site.mains', f.mains),
+        amountField('site.sunHours', f.sunHours, f.hoursADay),
+        amountField('pump.outletHeight', f.outletHeight, 'm'),
+        amountField('pump.deliveryLength', f.deliveryLength, 'm'),
+      ],
+    },
+    { kind: 'view', view: 'pumps' },
+  ],
+});
 
 export const pumpBlocks = (): readonly Block[] => [
   {
@@ -25,4 +51,5 @@ export const pumpBlocks = (): readonly Block[] => [
       textField('remark', f.remark),
     ],
   },
+  choice(),
 ];

@@ -1,4 +1,4 @@
-import { choiceWords, fieldWords as f } from '../../parts/words.ts';
+import { choiceWords, fieldWords as f, say } from '../../parts/words.ts';
 import type { Block } from '../chapter.ts';
 import { choiceField } from '../fields/choice.ts';
 import { dayField } from '../fields/moment.ts';
@@ -53,5 +53,12 @@ export const siteBlocks = (): readonly Block[] => [
       choiceField('slope', f.slope, choiceWords.slope),
     ],
     more: [amountField('pitBase', f.pitBase, 'm'), textField('remark', f.remark)],
+  },
+  {
+    kind: 'fold',
+    heading: say.siting.title,
+    isThere: ({ site }) => (site?.surroundings ?? []).length > 0,
+    holds: () => false,
+    blocks: [{ kind: 'view', view: 'siting' }],
   },
 ];

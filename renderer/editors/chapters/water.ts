@@ -1,6 +1,8 @@
-import { choiceWords, fieldWords as f } from '../../parts/words.ts';
-import type { Block, StackBlock, TableBlock } from '../chapter.ts';
+import type { WellRecord } from '../../../core/record/schema.ts';
+import { choiceWords, fieldWords as f, say } from '../../parts/words.ts';
+import type { Block, FoldBlock, StackBlock, TableBlock, TableShape } from '../chapter.ts';
 import { choiceField, flagField } from '../fields/choice.ts';
+import { bucketField, minutesField } from '../fields/reading.ts';
 import { momentField } from '../fields/moment.ts';
 import { amountField, countField, depthField, numberField } from '../fields/number.ts';
 import { textField } from '../fields/text.ts';
@@ -46,6 +48,29 @@ const development = (): TableBlock => ({
   ],
 });
 
+/** How development went, over the hours worked. */
+const developed = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.water.development.title,
+  isThere: ({ development: events = [] }) => events.length > 0,
+  holds: () => false,
+  blocks: [{ kind: 'view', view: 'development' }],
+});
+
+/** Readings of a test; times of day can be typed where its start has one. */
+const seriesTable = (startedAt: unknown): TableShape => ({
+  heading: f.series,
+  columns: [
+    minutesField('minutes', f.minutes, startedAt, required),
+    depthField('reading', f.reading, required),
+    bucketField('rate', f.rate),
+    countField('step', f.step),
+  ],
+  more: [],
+  starts: likeTheLast([countField('step', f.step)], ['step']),
+  sortBy: 'minutes',
+});
+
 const tests = (): StackBlock => ({
   kind: 'stack',
   heading: f.tests,
@@ -62,18 +87,8 @@ const tests = (): StackBlock => ({
     textField('remark', f.remark),
   ],
   inner: 'series',
-  table: {
-    heading: f.series,
-    columns: [
-      amountField('minutes', f.minutes, 'min', required),
-      depthField('reading', f.reading, required),
-      rate(),
-      countField('step', f.step),
-    ],
-    more: [],
-    starts: likeTheLast([countField('step', f.step)], ['step']),
-    sortBy: 'minutes',
-  },
+  table: seriesTable(undefined),
+  tableBy: { field: 'startedAt', table: seriesTable },
   adds: [
     { label: f.addStep, item: { kind: 'step' } },
     { label: f.addConstant, item: { kind: 'constantRate' } },
@@ -131,10 +146,53 @@ const disinfection = (): TableBlock => ({
   ],
 });
 
+/** Samples beside guideline values. */
+const compared = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.quality.title,
+  isThere: ({ quality: samples = [] }) => samples.length > 0,
+  holds: () => false,
+  blocks: [{ kind: 'view', view: 'quality' }],
+});
+
+/** What a disinfection takes, step by step; there is one as soon as there is a hole. */
+const dosing = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.disinfection.title,
+  isThere: ({ strings = [], bore }) => strings.length > 0 || (bore?.sections ?? []).length > 0,
+  holds: () => false,
+  blocks: [{ kind: 'view', view: 'disinfection' }],
+});
+
+const isTested = ({ tests: all = [] }: WellRecord) => all.length > 0;
+
+/** What each test says, with its plots. */
+const analysed = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.water.tests.title,
+  isThere: isTested,
+  holds: (path) => /^tests\[\d+\]\.window/.test(path),
+  blocks: [{ kind: 'view', view: 'tests' }],
+});
+
+/** What the well can give in the dry season. */
+const safe = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.water.safe.title,
+  isThere: isTested,
+  holds: () => false,
+  blocks: [{ kind: 'view', view: 'safeRate' }],
+});
+
 export const waterBlocks = (): readonly Block[] => [
   levels(),
   development(),
+  developed(),
   tests(),
+  analysed(),
+  safe(),
   quality(),
+  compared(),
   disinfection(),
+  dosing(),
 ];

@@ -1,6 +1,6 @@
 import { say } from '../../parts/words.ts';
 import { readAs, unread, type Reading } from '../../state/field.ts';
-import { ownUnit, unitOf } from './units.ts';
+import { ownUnit, unitOf, type Kind } from './units.ts';
 
 const vulgar: Readonly<Record<string, string>> = {
   '¼': ' 1/4',
@@ -88,4 +88,15 @@ export function readMeasure(text: string, unit: string): Reading | undefined {
   const reading = asOwn ? readAs(first.amount) : converted(text.trim(), terms, unit);
   if (!reading.ok || !written.startsWith('-')) return reading;
   return readAs(-(reading.value as number));
+}
+
+/**
+ * What a text with units comes to, unrounded: litres of a volume, minutes of a time. Undefined
+ * where it names no unit, or one of another kind.
+ */
+export function exactly(text: string, kind: Kind): number | undefined {
+  const terms = spelledOut(termsOf(plain(text)) ?? []);
+  const known = terms.map(({ amount, unit }) => ({ amount, unit: unitOf(unit) }));
+  if (known.length === 0 || known.some(({ unit }) => unit?.kind !== kind)) return undefined;
+  return known.reduce((sum, { amount, unit }) => sum + amount * unit!.worth, 0);
 }

@@ -190,4 +190,12 @@ export const fields = {
   stickUp: 'Casing above ground',
   sitePipes: 'Pipes on site',
   pipeLabel: 'Mark on the pipe',
+  litresPerPersonDay: 'Water for each person',
+  litresADay: 'l a day',
+  repair: 'Repairs that can be had',
+  mains: 'Electricity on site',
+  sunHours: 'Full sun in the poorest month',
+  hoursADay: 'h a day',
+  outletHeight: 'Outlet above ground',
+  deliveryLength: 'Pipe to the tank',
 };

@@ -8,10 +8,14 @@ import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
 import { photos } from './photos.ts';
 import { practices } from './practices.ts';
+import { pumpChoice } from './pumpChoice.ts';
+import { disinfection, quality } from './quality.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
 import { sheet } from './sheet.ts';
+import { siting } from './siting.ts';
 import { table } from './table.ts';
+import { water } from './water.ts';
 
 /** Every text of the interface in British English. Texts of the sheets stand with the sheets. */
 export const english = {
@@ -32,8 +36,13 @@ export const english = {
   look,
   photos,
   practices,
+  disinfection,
+  pumpChoice,
+  quality,
+  siting,
   reading,
   sheet,
+  water,
   defect: (words: string) =>
     `Something went wrong in the program (${words}). What was shown as saved is safe. Load the page again.`,
 };

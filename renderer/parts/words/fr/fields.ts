@@ -192,4 +192,12 @@ export const fields: FieldWords = {
   stickUp: 'Tubage hors sol',
   sitePipes: 'Tubes sur le chantier',
   pipeLabel: 'Marque sur le tube',
+  litresPerPersonDay: 'Eau par personne',
+  litresADay: 'l par jour',
+  repair: 'Réparations possibles',
+  mains: 'Électricité sur place',
+  sunHours: 'Plein soleil au pire mois',
+  hoursADay: 'h par jour',
+  outletHeight: 'Sortie au-dessus du sol',
+  deliveryLength: 'Conduite jusqu’au réservoir',
 };

@@ -192,4 +192,12 @@ export const fields: FieldWords = {
   stickUp: 'Tubo acima do solo',
   sitePipes: 'Tubos na obra',
   pipeLabel: 'Marca no tubo',
+  litresPerPersonDay: 'Água por pessoa',
+  litresADay: 'l por dia',
+  repair: 'Reparações possíveis',
+  mains: 'Eletricidade no local',
+  sunHours: 'Sol pleno no pior mês',
+  hoursADay: 'h por dia',
+  outletHeight: 'Saída acima do solo',
+  deliveryLength: 'Tubo até ao reservatório',
 };

@@ -9,10 +9,14 @@ import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
 import { photos } from './photos.ts';
 import { practices } from './practices.ts';
+import { pumpChoice } from './pumpChoice.ts';
+import { disinfection, quality } from './quality.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
 import { sheet } from './sheet.ts';
+import { siting } from './siting.ts';
 import { table } from './table.ts';
+import { water } from './water.ts';
 
 /** Every text of the interface in Portuguese. */
 export const portuguese: InterfaceWords = {
@@ -29,9 +33,14 @@ export const portuguese: InterfaceWords = {
   look,
   photos,
   practices,
+  disinfection,
+  pumpChoice,
+  quality,
+  siting,
   reading,
   saving,
   sheet,
+  water,
   table,
   defect: (words) =>
     `Houve uma falha no programa (${words}). O que se mostrava como estando no disco está em segurança. Carregue a página de novo.`,

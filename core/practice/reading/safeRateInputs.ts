@@ -1,0 +1,26 @@
+import { known } from '../../base/known.ts';
+import type { DepthM, Metres } from '../../base/units.ts';
+import type { WellRecord } from '../../record/schema.ts';
+import type { Practice } from '../practice.ts';
+import { designRateM3h, dryLevelM } from './water.ts';
+
+/** What a safe rate is reckoned from besides the tests: margins of the practice, asks of the record. */
+export interface SafeRateReading {
+  readonly waterOverIntakeM: Metres;
+  readonly waterOverScreenM: Metres;
+  readonly askedM3h?: number;
+  readonly drySeasonLevelM?: DepthM;
+  readonly intakeM?: DepthM;
+}
+
+export function safeRateInputs(record: WellRecord, { figures }: Practice): SafeRateReading {
+  return {
+    waterOverIntakeM: figures.intakeUnderPumpingLevelM.value,
+    waterOverScreenM: figures.screenUnderPumpingLevelM.value,
+    ...known({
+      askedM3h: designRateM3h(record),
+      drySeasonLevelM: dryLevelM(record),
+      intakeM: record.pump?.intake,
+    }),
+  };
+}
