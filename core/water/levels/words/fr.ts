@@ -17,7 +17,7 @@ export const french: LevelWords = {
     turbidityNtu: 'turbidité en fin, au plus',
     sandMgL: 'sable en fin, au plus',
   },
-  states: { met: 'atteint', notMet: 'non atteint', cantSay: 'indécidable' },
+  states: { met: 'atteint', notMet: 'non atteint', cantSay: 'impossible à dire' },
   missing: {
     boreDiameter: 'diamètre du trou',
     boreDepth: 'profondeur du trou',

@@ -16,7 +16,7 @@ export const portuguese: LevelWords = {
     turbidityNtu: 'turbidez no fim, no máximo',
     sandMgL: 'areia no fim, no máximo',
   },
-  states: { met: 'cumprido', notMet: 'não cumprido', cantSay: 'indecidível' },
+  states: { met: 'cumprido', notMet: 'não cumprido', cantSay: 'não se pode dizer' },
   missing: {
     boreDiameter: 'diâmetro do furo',
     boreDepth: 'profundidade do furo',

@@ -1,3 +1,4 @@
+import { pumpAssumptions } from '../assumptions.ts';
 import { givenOrAssumed, type PumpBasis } from '../basis.ts';
 import { flowAt } from '../flowAt.ts';
 import type { PumpKindData } from '../pumpKind.ts';
@@ -53,7 +54,8 @@ export function judgeByHand(kind: PumpKindData, basis: PumpBasis): Aspect {
     return { missing, reasons: [...reckoned, ...ofUsers], quantities: [flow] };
   const supply = { flow, safeRate, need };
   const [hours, queue] = [hoursOf(supply), queueOf(supply)];
-  const most = givenOrAssumed(inputs, 'hoursMost');
+  const most = givenOrAssumed(inputs, 'hoursMost').value;
+  const { source } = pumpAssumptions.hoursMost;
   const gives = { flow: flow.value, rate: safeRate.value };
   const less =
     flow.value > safeRate.value
@@ -62,7 +64,7 @@ export function judgeByHand(kind: PumpKindData, basis: PumpBasis): Aspect {
   return {
     ...nothing,
     reasons: [
-      ...judgeHours(hours, supply, most, flow.source),
+      ...judgeHours(hours, supply, { most, ofAnyPump: most, source }),
       ...judgeQueue(queue),
       ...ofUsers,
       ...less,

@@ -160,6 +160,8 @@ export function judgeByMotor(
   if (!need || !safeRate || !runs) return lacks(...missing);
   const flow = flowOf(need, runs, safeRate);
   const supply: Supply = { flow, safeRate, need };
+  const ofAnyPump = givenOrAssumed(inputs, 'hoursMost').value;
+  const source = kind.drive === 'sun' ? pumpSources.common : pumpAssumptions.hoursMost.source;
   const hours = quantity(
     'hoursDay',
     need.value / 1000 / flow.value,
@@ -170,7 +172,7 @@ export function judgeByMotor(
   return {
     ...nothing,
     missing,
-    reasons: judgeHours(hours, supply, runs),
+    reasons: judgeHours(hours, supply, { most: runs.value, ofAnyPump, source }),
     quantities: [
       flow,
       hours,

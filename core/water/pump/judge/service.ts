@@ -96,23 +96,29 @@ export function servedOf(supply: Supply, kind: PumpKindData, { inputs }: PumpBas
   );
 }
 
+/** Hours that a pump of the kind runs in a day, and those of any pump. */
+export interface HoursLimit {
+  readonly most: number;
+  readonly ofAnyPump: number;
+  readonly source: Source;
+}
+
 /** Whether hours of pumping are within a day’s; where not, whether the well or the pump is short. */
 export function judgeHours(
   hours: PumpQuantity,
   supply: Supply,
-  most: Known,
-  flowSource: Source = pumpSources.geometry,
+  { most, ofAnyPump, source }: HoursLimit,
 ): Reason[] {
   const wellHours = supply.need.value / 1000 / supply.safeRate.value;
-  const values = { hours: hours.value, most: most.value };
-  const limit = pumpSources.sphereTable;
-  if (wellHours > most.value) {
-    const short = { rate: supply.safeRate.value, hours: wellHours, most: most.value };
-    return [speaksAgainst('wellShort', 'doubts', short, limit)];
+  const values = { hours: hours.value, most };
+  if (wellHours > Math.max(most, ofAnyPump)) {
+    const short = { rate: supply.safeRate.value, hours: wellHours, most: ofAnyPump };
+    return [speaksAgainst('wellShort', 'doubts', short, source)];
   }
-  if (hours.value > hoursADay) return [speaksAgainst('flowTooLow', 'rulesOut', values, flowSource)];
-  if (hours.value > most.value) return [speaksAgainst('longHours', 'doubts', values, limit)];
-  return [speaksFor('needMet', values, limit)];
+  if (hours.value > hoursADay)
+    return [speaksAgainst('flowTooLow', 'rulesOut', values, supply.flow.source)];
+  if (hours.value > most) return [speaksAgainst('longHours', 'doubts', values, source)];
+  return [speaksFor('needMet', values, source)];
 }
 
 /** Whether people wait longer than they should. */

@@ -52,8 +52,8 @@ export const english: PumpWords = {
     phHolds: 'pH {ph} is not below {least}, at which galvanised pipe corrodes fast.',
     phCorrodes:
       'pH {ph} is below {least}: galvanised pipe and rods corrode, and iron gets into the water.',
-    repairThere: 'It takes {needs} to repair, which is there.',
-    repairBeyond: 'It takes {needs} to repair; the best that is there is {there}.',
+    repairThere: 'Repair takes {needs}: available there.',
+    repairBeyond: 'Repair takes {needs}; the best that is there is {there}.',
     intakeFits: 'The intake can hang in plain pipe, from {fromM} m to {toM} m.',
     intakeInScreen:
       'The intake can hang only within the screen, from {fromM} m to {toM} m: keep the rate low and watch for sand.',

@@ -16,9 +16,9 @@ export const french: PumpWords = {
   },
   verdicts: {
     possible: 'possible',
-    doubtful: 'douteux',
-    cantSay: 'indécidable',
-    ruledOut: 'exclu',
+    doubtful: 'sous réserve',
+    cantSay: 'impossible à dire',
+    ruledOut: 'à écarter',
   },
   reasons: {
     liftWithin: 'La hauteur d’élévation en saison sèche, {liftM} m, reste dans ses {mostM} m.',
@@ -29,10 +29,11 @@ export const french: PumpWords = {
       'Aucun débit n’est publié pour une hauteur de {liftM} m ; {flow} m³/h est calculé à partir du plus proche.',
     needMet:
       'Le besoin des usagers demande {hours} h de pompage par jour, dans la limite de {most} h.',
-    longHours: 'Le besoin des usagers demande {hours} h de pompage par jour, plus que {most} h.',
+    longHours:
+      'Le besoin des usagers demande {hours} h de pompage par jour, soit plus de {most} h.',
     flowTooLow: 'Le besoin des usagers demanderait {hours} h de pompage par jour.',
     longQueue:
-      'Aux heures de pointe on attend jusqu’à {minutes} min, plus que {most} min : moins d’usagers, ou un second point d’eau.',
+      'Aux heures de pointe on attend jusqu’à {minutes} min, soit plus de {most} min : moins d’usagers, ou un second point d’eau.',
     usersWithin: '{users} usagers restent dans les {most} qu’une pompe dessert.',
     usersAboveAdvised:
       '{users} usagers dépassent les {advised} conseillés ; jusqu’à {most} sont rapportés.',
@@ -42,7 +43,7 @@ export const french: PumpWords = {
     wellGivesLess:
       'Elle élève {flow} m³/h, plus que les {rate} m³/h de l’essai du forage : le niveau peut descendre jusqu’à l’aspiration, et les usagers attendent alors.',
     wellShort:
-      'Aux {rate} m³/h de l’essai du forage, le besoin des usagers demande {hours} h par jour, plus que {most} h, quelle que soit la pompe.',
+      'Aux {rate} m³/h de l’essai du forage, le besoin des usagers demande {hours} h par jour, soit plus de {most} h, quelle que soit la pompe.',
     casingFits:
       'Le tubage, {insideMm} mm intérieur, est assez large pour elle ({leastMm} mm au moins).',
     casingTight:
@@ -52,24 +53,24 @@ export const french: PumpWords = {
     casingNarrow:
       'Le tubage, {insideMm} mm intérieur, est plus étroit que les {leastMm} mm qu’elle demande.',
     corrosionProof:
-      'Ce qui pend dans l’eau est en plastique et en acier inoxydable, et ne se corrode pas.',
+      'Ce qui est dans l’eau est en plastique et en acier inoxydable, et ne se corrode pas.',
     phHolds: 'Le pH de {ph} n’est pas sous {least}, où le tube galvanisé se corrode vite.',
     phCorrodes:
       'Le pH de {ph} est sous {least} : tubes et tringles galvanisés se corrodent, et le fer passe dans l’eau.',
-    repairThere: 'Sa réparation demande {needs}, qui s’y trouve.',
-    repairBeyond: 'Sa réparation demande {needs} ; le mieux qui s’y trouve est {there}.',
-    intakeFits: 'L’aspiration peut pendre dans un tube plein, de {fromM} m à {toM} m.',
+    repairThere: 'Sa réparation demande {needs} : disponible sur place.',
+    repairBeyond: 'Sa réparation demande {needs} ; le mieux sur place est {there}.',
+    intakeFits: 'L’aspiration peut être placée en tube plein, de {fromM} m à {toM} m.',
     intakeInScreen:
-      'L’aspiration ne peut pendre que dans la crépine, de {fromM} m à {toM} m : garder un débit faible et surveiller le sable.',
+      'L’aspiration ne peut être placée que dans la crépine, de {fromM} m à {toM} m : garder un débit faible et surveiller le sable.',
     intakeInOpenHole:
-      'L’aspiration ne peut pendre que dans le trou nu, de {fromM} m à {toM} m : seulement si la roche tient.',
+      'L’aspiration ne peut être placée que dans le trou nu, de {fromM} m à {toM} m : seulement si la roche tient.',
     intakeNoRoom:
       'Entre le niveau dynamique, {levelM} m, et le fond, {footM} m, il n’y a pas place pour {underM} m d’eau au-dessus de l’aspiration et {aboveM} m au-dessous.',
     closed: 'Elle est fermée, et tient les mains et la saleté loin de l’eau.',
     notClosed: 'Elle n’est pas tout à fait fermée : le capot et la dalle doivent rester entiers.',
     priming: 'Il faut l’amorcer, ce qui introduit de l’eau sale dans le forage.',
     lastResort:
-      'Le forage reste ouvert, et le seau et la corde y portent des germes : un dernier recours.',
+      'Le forage reste ouvert, et le seau et la corde y portent des germes : dernier recours.',
     noMains: 'Il n’y a pas d’alimentation électrique.',
   },
   cautions: {

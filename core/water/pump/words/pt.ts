@@ -16,9 +16,9 @@ export const portuguese: PumpWords = {
   },
   verdicts: {
     possible: 'possível',
-    doubtful: 'duvidoso',
-    cantSay: 'indecidível',
-    ruledOut: 'excluído',
+    doubtful: 'com reserva',
+    cantSay: 'não se pode dizer',
+    ruledOut: 'a excluir',
   },
   reasons: {
     liftWithin: 'A altura de elevação na estação seca, {liftM} m, cabe nos seus {mostM} m.',
@@ -30,10 +30,10 @@ export const portuguese: PumpWords = {
     needMet:
       'O que os utilizadores precisam leva {hours} h de bombagem por dia, dentro de {most} h.',
     longHours:
-      'O que os utilizadores precisam leva {hours} h de bombagem por dia, mais do que {most} h.',
+      'O que os utilizadores precisam leva {hours} h de bombagem por dia, ou seja, mais de {most} h.',
     flowTooLow: 'O que os utilizadores precisam levaria {hours} h de bombagem por dia.',
     longQueue:
-      'Nas horas de ponta espera-se até {minutes} min, mais do que {most} min: menos utilizadores, ou um segundo ponto de água.',
+      'Nas horas de ponta espera-se até {minutes} min, ou seja, mais de {most} min: menos utilizadores, ou um segundo ponto de água.',
     usersWithin: '{users} utilizadores cabem nos {most} que uma bomba serve.',
     usersAboveAdvised:
       '{users} utilizadores são mais do que os {advised} aconselhados; há relatos de até {most}.',
@@ -43,9 +43,9 @@ export const portuguese: PumpWords = {
     wellGivesLess:
       'Eleva {flow} m³/h, mais do que os {rate} m³/h do ensaio do furo: o nível pode descer até à aspiração, e os utilizadores esperam então.',
     wellShort:
-      'Com os {rate} m³/h do ensaio do furo, o que os utilizadores precisam leva {hours} h por dia, mais do que {most} h, seja qual for a bomba.',
+      'Com os {rate} m³/h do ensaio do furo, o que os utilizadores precisam leva {hours} h por dia, ou seja, mais de {most} h, seja qual for a bomba.',
     casingFits:
-      'O revestimento, {insideMm} mm por dentro, é bastante largo para ela ({leastMm} mm no mínimo).',
+      'O revestimento, {insideMm} mm por dentro, tem largura suficiente para ela ({leastMm} mm no mínimo).',
     casingTight:
       'O revestimento, {insideMm} mm por dentro, é justo; {easyMm} mm dá folga. Comparar com o diâmetro do fabricante.',
     casingAtLimit:
@@ -57,8 +57,8 @@ export const portuguese: PumpWords = {
       'O pH de {ph} não está abaixo de {least}, em que o tubo galvanizado se corrói depressa.',
     phCorrodes:
       'O pH de {ph} está abaixo de {least}: tubos e varas galvanizados corroem-se, e o ferro passa para a água.',
-    repairThere: 'A reparação pede {needs}, que existe no local.',
-    repairBeyond: 'A reparação pede {needs}; o melhor que existe no local é {there}.',
+    repairThere: 'A reparação pede {needs}: disponível no local.',
+    repairBeyond: 'A reparação pede {needs}; o melhor no local é {there}.',
     intakeFits: 'A aspiração pode ficar em tubo liso, de {fromM} m a {toM} m.',
     intakeInScreen:
       'A aspiração só pode ficar dentro do tubo-ralo, de {fromM} m a {toM} m: manter o caudal baixo e vigiar a areia.',
@@ -69,7 +69,7 @@ export const portuguese: PumpWords = {
     closed: 'É fechada, e afasta mãos e sujidade da água.',
     notClosed: 'Não é bem fechada: a cobertura e a laje têm de se manter inteiras.',
     priming: 'Tem de ser escorvada, o que leva água suja para o furo.',
-    lastResort: 'O furo fica aberto, e o balde e a corda levam germes para ele: um último recurso.',
+    lastResort: 'O furo fica aberto, e o balde e a corda levam germes para ele: último recurso.',
     noMains: 'Não há eletricidade no local.',
   },
   cautions: {

@@ -92,7 +92,7 @@ describe('what a choice of pump says', () => {
       ({ code }) => code === 'repairBeyond',
     )!;
     expect(sayReason(reason, 'en')).toBe(
-      'It takes an area mechanic with lifting gear to repair; the best that is there is a caretaker with hand tools.',
+      'Repair takes an area mechanic with lifting gear; the best that is there is a caretaker with hand tools.',
     );
   });
 
