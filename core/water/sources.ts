@@ -15,7 +15,9 @@ export const sources = {
   },
   arithmetic: { title: { en: 'arithmetic', fr: 'calcul', pt: 'cálculo' }, mark: 'common' },
   whoRatio: {
-    title: all('WHO, Guidelines for drinking-water quality, 4th ed. with addenda, 2022, ch. 12'),
+    title: all(
+      'WHO, Guidelines for drinking-water quality, 4th ed. incorporating the first and second addenda, 2022, ch. 12',
+    ),
     mark: 'fromMemory',
   },
   hydrochemistry: {
@@ -83,9 +85,9 @@ export const sources = {
   },
   productData: {
     title: {
-      en: 'product data of calcium hypochlorite granules',
-      fr: 'fiches de produit de l’hypochlorite de calcium en granulés',
-      pt: 'fichas de produto do hipoclorito de cálcio em grânulos',
+      en: 'product data of hypochlorites',
+      fr: 'fiches de produit des hypochlorites',
+      pt: 'fichas de produto dos hipocloritos',
     },
     mark: 'fromMemory',
   },

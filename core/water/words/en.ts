@@ -135,7 +135,7 @@ export const english: WaterWords = {
       closeToUsers:
         'Close the pump and post somebody: nobody draws water until the chlorine is pumped off.',
       dischargeAway:
-        'Lead the strong water to bare ground, away from streams, ponds, wetlands, crops and latrines.',
+        'Lead the strongly chlorinated water to bare ground, away from streams, ponds, wetlands, crops and latrines.',
       sampleWithoutChlorine: 'Sample for bacteria only when the chlorine is gone.',
     },
     contact: 'Leave it for at least {leastH} h, better {fromH} to {toH} h, overnight.',

@@ -116,8 +116,8 @@ export const french: WaterWords = {
       restLevel: 'niveau statique',
       pipeInside: 'diamètre intérieur du tubage',
       hole: 'profondeur et diamètre du trou sous l’eau',
-      packSizes: 'diamètres autour du massif filtrant',
-      riser: 'diamètre de la colonne d’exhaure',
+      packSizes: 'diamètres autour du massif de gravier',
+      riser: 'diamètre de la colonne montante',
       rate: 'débit de la pompe',
     },
     cautions: {
@@ -139,14 +139,14 @@ export const french: WaterWords = {
       closeToUsers:
         'Fermer la pompe et poster quelqu’un : personne ne puise avant que le chlore soit évacué.',
       dischargeAway:
-        'Mener l’eau forte sur un sol nu, loin des cours d’eau, mares, zones humides, cultures et latrines.',
+        'Mener l’eau fortement chlorée sur un sol nu, loin des cours d’eau, mares, zones humides, cultures et latrines.',
       sampleWithoutChlorine: 'Ne prélever pour la bactériologie que lorsque le chlore a disparu.',
     },
     contact: 'Laisser agir au moins {leastH} h, mieux {fromH} à {toH} h, la nuit.',
     resample:
       'Prélever pour la bactériologie {waitDays} j ou plus après l’évacuation, avec {chlorineMgL} mg/l de chlore libre au plus.',
     reservation:
-      'Une dose, pas une garantie : seul un prélèvement dit si elle a agi, et un forage souillé sans cesse a une cause.',
+      'Une dose, pas une garantie : seul un prélèvement dit si elle a agi, et un forage contaminé à répétition l’est pour une raison.',
   },
   reckoned: {
     nitrogenRatio: 'nitrates et nitrites ensemble',
@@ -158,8 +158,8 @@ export const french: WaterWords = {
     travelDays: 'temps de parcours',
     pipeWaterLitres: 'eau dans le tubage',
     holeWaterLitres: 'eau dans le trou nu',
-    packWaterLitres: 'eau dans le massif filtrant',
-    riserWaterLitres: 'eau dans la colonne d’exhaure au-dessus du niveau statique',
+    packWaterLitres: 'eau dans le massif de gravier',
+    riserWaterLitres: 'eau dans la colonne montante au-dessus du niveau statique',
     waterLitres: 'eau à traiter',
     productG: 'produit, sec',
     productMl: 'produit, liquide',
@@ -176,7 +176,7 @@ export const french: WaterWords = {
     gradient: 'pente de la nappe entre 1 et 10 m par kilomètre',
     conductivityByGround: 'conductivité hydraulique d’une table, selon le terrain',
     porosityByGround: 'porosité efficace, d’après une table de porosité de drainage',
-    porosityOfRock: 'porosité de fissures d’un manuel',
+    porosityOfRock: 'porosité de fissures, d’après un manuel',
     fastestGround:
       'le terrain le plus rapide sous le niveau de l’eau, d’après la coupe de ce forage',
     wholeHole: 'niveau statique inconnu : toute la coupe compte',
@@ -185,7 +185,7 @@ export const french: WaterWords = {
     noWayDown: 'le temps à travers le terrain sec au-dessus n’est pas compté',
     noPumping: 'l’appel de la pompe n’est pas compté ; près du forage l’eau va plus vite',
     downhillToo: 'à l’aval : compté tout de même, car le pompage peut inverser l’écoulement',
-    packVoids: 'vides du massif filtrant',
+    packVoids: 'vides du massif de gravier',
     strength: 'chlore actif des granulés',
     liquidStrength: 'chlore actif de l’eau de Javel',
     dose: 'dose',

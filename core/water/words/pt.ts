@@ -68,7 +68,7 @@ export const portuguese: WaterWords = {
     notes: {
       'sample.undated': 'Ninguém escreveu quando a amostra foi colhida; conta como a mais antiga.',
       'sample.late':
-        'O frasco chegou ao laboratório após {hours} h; {mostHours} h é o máximo. O resultado pode ser baixo de mais.',
+        'O frasco chegou ao laboratório após {hours} h; {mostHours} h é o máximo. O resultado pode ser demasiado baixo.',
       'sample.aging':
         'O frasco chegou ao laboratório após {hours} h; a boa prática é de {goodHours} h.',
       'sample.ageUnknown':
@@ -108,7 +108,7 @@ export const portuguese: WaterWords = {
       channels: 'calcário ou cavidades: a água pode correr em canais a qualquer velocidade',
     },
     reservation:
-      'Uma ordem de grandeza tirada de tabelas, não uma medição. Pode mostrar que uma distância é curta de mais; nunca mostra que chega.',
+      'Uma ordem de grandeza tirada de tabelas, não uma medição. Pode mostrar que uma distância é demasiado curta; nunca mostra que chega.',
   },
   disinfection: {
     missing: {
@@ -116,7 +116,7 @@ export const portuguese: WaterWords = {
       pipeInside: 'diâmetro interior do revestimento',
       hole: 'profundidade e diâmetro do furo abaixo da água',
       packSizes: 'diâmetros em volta do maciço filtrante',
-      riser: 'diâmetro da coluna de elevação',
+      riser: 'diâmetro da coluna de subida',
       rate: 'caudal da bomba',
     },
     cautions: {
@@ -137,14 +137,14 @@ export const portuguese: WaterWords = {
       closeToUsers:
         'Fechar a bomba e pôr alguém de guarda: ninguém tira água antes de o cloro ser retirado.',
       dischargeAway:
-        'Levar a água forte para solo nu, longe de ribeiros, charcos, zonas húmidas, culturas e latrinas.',
+        'Levar a água muito clorada para solo nu, longe de ribeiros, charcos, zonas húmidas, culturas e latrinas.',
       sampleWithoutChlorine: 'Colher para bacteriologia só quando o cloro tiver desaparecido.',
     },
     contact: 'Deixar atuar pelo menos {leastH} h, melhor {fromH} a {toH} h, durante a noite.',
     resample:
       'Colher para bacteriologia {waitDays} d ou mais depois de bombear, com {chlorineMgL} mg/l de cloro livre no máximo.',
     reservation:
-      'Uma dose, não uma garantia: só uma amostra diz se resultou, e um furo sujo vez após vez tem uma causa.',
+      'Uma dose, não uma garantia: só uma amostra diz se resultou, e um furo contaminado repetidas vezes está-o por alguma razão.',
   },
   reckoned: {
     nitrogenRatio: 'nitrato e nitrito em conjunto',
@@ -157,7 +157,7 @@ export const portuguese: WaterWords = {
     pipeWaterLitres: 'água no revestimento',
     holeWaterLitres: 'água no furo aberto',
     packWaterLitres: 'água no maciço filtrante',
-    riserWaterLitres: 'água na coluna de elevação acima do nível estático',
+    riserWaterLitres: 'água na coluna de subida acima do nível estático',
     waterLitres: 'água a tratar',
     productG: 'produto, seco',
     productMl: 'produto, líquido',
