@@ -13,6 +13,8 @@ export const quality = {
   written: (text: string) => `written: ${text}`,
   noValue: 'no value in the set',
   trend: (first: string, last: string, count: number) => `${first} to ${last}, ${count} samples`,
+  pastHealth: 'Above or below a health value:',
+  pastUse: 'Above or below a value of taste or use:',
   missing: 'Asked for before handover, and not tested:',
   untested: 'Not tested:',
   unknown: 'Written, but unknown to the set:',

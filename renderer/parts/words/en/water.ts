@@ -17,6 +17,7 @@ export const water = {
     from: (lowest: string) => `from ${lowest} on`,
     between: (lowest: string, highest: string) => `${lowest} to ${highest}`,
     used: (n: string, from: string, to: string) => `${n} from ${from} to ${to} min`,
+    usedAt: (n: string, minutes: string) => `${n} at ${minutes} min`,
     chosen: {
       automatic: 'chosen by the program',
       byHand: 'chosen by hand',
@@ -48,6 +49,7 @@ export const water = {
     linear: 'Drawdown over time',
     semiLog: 'Semi-log, with the straight line',
     logLog: 'Log-log, with type curve and derivative',
+    logLogDerivative: 'Log-log, with the derivative',
     stepLine: 'Drawdown for each rate, over the rate',
     residuals: 'Residuals: reading less method',
     minutes: 'Minutes since pumping began',

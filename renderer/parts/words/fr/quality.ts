@@ -14,6 +14,8 @@ export const quality: InterfaceWords['quality'] = {
   written: (text) => `écrit : ${text}`,
   noValue: 'pas de valeur dans le jeu',
   trend: (first, last, count) => `${first} à ${last}, ${count} analyses`,
+  pastHealth: 'Au-delà d’une valeur de santé :',
+  pastUse: 'Au-delà d’une valeur de goût ou d’usage :',
   missing: 'Exigé avant la remise, et non analysé :',
   untested: 'Non analysé :',
   unknown: 'Écrit, mais inconnu du jeu :',

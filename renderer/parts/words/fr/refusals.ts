@@ -78,4 +78,6 @@ export const refusals = {
     'Ce jeu de valeurs guides part de lui-même par un détour. Changez celui dont il part.',
   guidelinesIncomplete:
     'Il manque à ce jeu de valeurs guides un nom, une unité ou une source. Faites-le partir d’un autre qui l’a, ou ajoutez-les.',
+  guidelinesUnread:
+    'Ce fichier n’est pas encore un jeu de valeurs guides entier. Corrigez-le, ou reprenez-en un autre.',
 };

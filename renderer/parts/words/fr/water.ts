@@ -18,6 +18,7 @@ export const water: InterfaceWords['water'] = {
     from: (lowest) => `à partir de ${lowest}`,
     between: (lowest, highest) => `${lowest} à ${highest}`,
     used: (n, from, to) => `${n} de ${from} à ${to} min`,
+    usedAt: (n, minutes) => `${n} à ${minutes} min`,
     chosen: {
       automatic: 'choisies par le programme',
       byHand: 'choisies à la main',
@@ -49,6 +50,7 @@ export const water: InterfaceWords['water'] = {
     linear: 'Rabattement dans le temps',
     semiLog: 'Semi-logarithmique, avec la droite',
     logLog: 'Bilogarithmique, avec courbe type et dérivée',
+    logLogDerivative: 'Bilogarithmique, avec la dérivée',
     stepLine: 'Rabattement spécifique selon le débit',
     residuals: 'Résidus : lecture moins méthode',
     minutes: 'Minutes depuis le début du pompage',

@@ -14,6 +14,8 @@ export const quality: InterfaceWords['quality'] = {
   written: (text) => `escrito: ${text}`,
   noValue: 'sem valor no conjunto',
   trend: (first, last, count) => `${first} a ${last}, ${count} análises`,
+  pastHealth: 'Fora de um valor de saúde:',
+  pastUse: 'Fora de um valor de sabor ou uso:',
   missing: 'Exigido antes da entrega, e não analisado:',
   untested: 'Não analisado:',
   unknown: 'Escrito, mas desconhecido do conjunto:',

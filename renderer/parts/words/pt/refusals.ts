@@ -71,4 +71,6 @@ export const refusals: typeof french = {
     'Este conjunto de valores-guia baseia-se em si próprio por um desvio. Mude aquele em que se baseia.',
   guidelinesIncomplete:
     'Falta a este conjunto de valores-guia um nome, uma unidade ou uma fonte. Baseie-o noutro que os tenha, ou junte-os.',
+  guidelinesUnread:
+    'Este ficheiro ainda não é um conjunto de valores-guia inteiro. Corrija-o, ou use outro.',
 };

@@ -18,6 +18,7 @@ export const water: InterfaceWords['water'] = {
     from: (lowest) => `a partir de ${lowest}`,
     between: (lowest, highest) => `${lowest} a ${highest}`,
     used: (n, from, to) => `${n} de ${from} a ${to} min`,
+    usedAt: (n, minutes) => `${n} aos ${minutes} min`,
     chosen: {
       automatic: 'escolhidas pelo programa',
       byHand: 'escolhidas à mão',
@@ -49,6 +50,7 @@ export const water: InterfaceWords['water'] = {
     linear: 'Rebaixamento ao longo do tempo',
     semiLog: 'Semilogarítmico, com a reta',
     logLog: 'Bilogarítmico, com curva-tipo e derivada',
+    logLogDerivative: 'Bilogarítmico, com a derivada',
     stepLine: 'Rebaixamento por caudal, segundo o caudal',
     residuals: 'Resíduos: leitura menos método',
     minutes: 'Minutos desde o início da bombagem',
