@@ -29,7 +29,7 @@ export function logLogPlot(
   const all = drawn.flatMap(({ places }) => places);
   const recovers = kind === 'recovery';
   return {
-    title: words.logLog,
+    title: curve ? words.logLog : words.logLogDerivative,
     x: logAxisOver(
       recovers ? words.minutesStopped : words.minutes,
       all.map(([x]) => x),
