@@ -19,10 +19,8 @@ import type {
 } from './results.ts';
 import type { Setting } from './setting.ts';
 import { settingOf } from './settingOf.ts';
+import { soundResults } from './sound.ts';
 import { casingStorageMinutes } from './transmissivity.ts';
-
-const present = (results: readonly (MethodResult | undefined)[]) =>
-  results.filter((result) => result !== undefined);
 
 /** The transmissivity of a result; undefined where it has none. */
 export function transmissivityOf(result: MethodResult | undefined): M2PerDay | undefined {
@@ -32,7 +30,7 @@ export function transmissivityOf(result: MethodResult | undefined): M2PerDay | u
 function ofConstantRate(reduced: ReducedTest, setting: Setting): MethodResult[] {
   const { readings, assumptions } = reduced;
   const line = cooperJacob(reduced, setting, assumptions);
-  return present([
+  return soundResults([
     line,
     theis(reduced, setting, transmissivityOf(line), assumptions),
     logan(readings),
@@ -41,13 +39,13 @@ function ofConstantRate(reduced: ReducedTest, setting: Setting): MethodResult[] 
 }
 
 function ofRecovery(reduced: ReducedTest, setting: Setting): MethodResult[] {
-  return present([theisRecovery(reduced, setting, reduced.assumptions)]);
+  return soundResults([theisRecovery(reduced, setting, reduced.assumptions)]);
 }
 
 function ofSteps(reduced: ReducedTest, setting: Setting): MethodResult[] {
   const { readings, assumptions } = reduced;
   const all = fitSteps(reduced, setting);
-  return present([
+  return soundResults([
     hantushBierschenk(stepEnds(reduced, all), assumptions),
     all && edenHazel(all, setting, assumptions),
     specificCapacity(readings),

@@ -159,7 +159,6 @@ export const sourceIds = [
   'edenHazel1973',
   'birsoySummers1980',
   'logan1964',
-  'papadopulosCooper1967',
   'bourdet1989',
   'common',
 ] as const;

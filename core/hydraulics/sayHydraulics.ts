@@ -36,7 +36,7 @@ export function sayFigure(value: number, language: Language): string {
   if (value !== 0 && Math.abs(value) < leastPlain) return asPower(value, language);
   const before = Math.floor(Math.log10(Math.max(Math.abs(value), leastPlain))) + 1;
   const step = 10 ** Math.max(0, before - digits);
-  const rounded = Math.round(value / step) * step;
+  const rounded = step > 1 ? Math.round(value / step) * step : value;
   return formatShort(rounded, Math.max(0, digits - before), decimalMarks[language]);
 }
 

@@ -125,6 +125,7 @@ export function fitTheis(
   for (let step = search.from; step <= search.to; step += search.step)
     grid.push(at(longest - least + step));
   const usable = grid.filter(({ sumOfSquares }) => Number.isFinite(sumOfSquares));
+  if (usable.length === 0) return undefined;
   const lowest = usable.reduce((best, one) => (one.sumOfSquares < best.sumOfSquares ? one : best));
   const { lnTerm } = lowest;
   if (lowest === usable[0] || lowest === usable.at(-1)) return undefined;

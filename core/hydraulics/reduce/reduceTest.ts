@@ -155,7 +155,7 @@ function why(
 ): LeftOut[] {
   const said = (code: LeftOut['why']) => [{ path, why: code, minutes }];
   if (!(minutes > startMin)) return said('notAfterStart');
-  if (readM <= restM) return said('aboveRest');
+  if (!(roundDepth(readM - restM) > 0)) return said('aboveRest');
   const { pumpIntake = Infinity } = test;
   return heightM !== undefined && readM - heightM > pumpIntake ? said('belowIntake') : [];
 }

@@ -17,6 +17,7 @@ import type {
   Said,
 } from '../results.ts';
 import { screenTopM } from '../settingOf.ts';
+import { allFinite } from '../sound.ts';
 import { intervalLevel } from '../special/studentT.ts';
 import { minutesPerDay } from '../transmissivity.ts';
 import { cornersOf, drawdownAt, drawdownLaw, rateFor, type DrawdownLaw } from './drawdownLaw.ts';
@@ -196,12 +197,13 @@ export function safeRate(
   const law = drawdownLaw(record, model, cycles, choices);
   const dry = drySeason(record, model, inputs);
   const limit = deepest(model, intakeM, inputs);
-  if (law && dry && limit) {
-    const known = { law, dry, limit, intakeM, testedM3h: testedM3h(record, model) };
-    return { known: true, value: reckon(known, inputs) };
-  }
+  const value =
+    law && dry && limit
+      ? reckon({ law, dry, limit, intakeM, testedM3h: testedM3h(record, model) }, inputs)
+      : undefined;
+  if (value && allFinite(value)) return { known: true, value };
   const missing: MissingForTest[] = [
-    ...(law ? [] : [{ what: 'pumpingTest' as const, path: 'tests' }]),
+    ...(law && !value ? [] : [{ what: 'pumpingTest' as const, path: 'tests' }]),
     ...(dry ? [] : [{ what: 'drySeasonLevel' as const, path: 'layingOut.drySeasonLevel' }]),
     ...(limit ? [] : [{ what: 'screenOrIntake' as const, path: 'strings' }]),
   ];

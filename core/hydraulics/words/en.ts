@@ -132,7 +132,7 @@ export const english: HydraulicsWords = {
     uByLargestStorage:
       'u is reckoned with the largest storage, {storage}, and a radius of {radius} m: it is rather too large.',
     riserIgnored:
-      'Casing storage by 25 rc²/T with rc {radius} m; the riser pipe inside is left out, so that the time is rather too long.',
+      'Casing storage by 25 rc²/T (Papadopulos and Cooper 1967, from memory) with rc {radius} m; the riser pipe inside is left out, so that the time is rather too long.',
     casingUnknown:
       'The inside of the casing is not known, so that no early readings are masked for casing storage.',
     rateAveraged: 'One rate, {rate} m³/h; single readings lie within {spread} % of their mean.',
@@ -179,7 +179,6 @@ export const english: HydraulicsWords = {
     edenHazel1973: 'Eden and Hazel 1973 (from memory)',
     birsoySummers1980: 'Birsoy and Summers 1980 (from memory)',
     logan1964: 'Logan 1964 (from memory)',
-    papadopulosCooper1967: 'Papadopulos and Cooper 1967 (from memory)',
     bourdet1989: 'Bourdet, Ayoub and Pirard 1989 (from memory)',
     common: 'common practice',
   },

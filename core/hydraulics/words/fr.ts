@@ -135,7 +135,7 @@ export const french: HydraulicsWords = {
     uByLargestStorage:
       'u est calculé avec le plus grand emmagasinement, {storage}, et un rayon de {radius} m : il est plutôt trop grand.',
     riserIgnored:
-      'Effet de capacité par 25 rc²/T avec rc {radius} m ; la colonne de refoulement n’est pas déduite, le temps est donc plutôt trop long.',
+      'Effet de capacité par 25 rc²/T (Papadopulos et Cooper 1967, de mémoire) avec rc {radius} m ; la colonne de refoulement n’est pas déduite, le temps est donc plutôt trop long.',
     casingUnknown:
       'L’intérieur du tubage n’est pas connu : aucune mesure du début n’est écartée pour l’effet de capacité.',
     rateAveraged: 'Un seul débit, {rate} m³/h ; les mesures restent à {spread} % de leur moyenne.',
@@ -184,7 +184,6 @@ export const french: HydraulicsWords = {
     edenHazel1973: 'Eden et Hazel 1973 (de mémoire)',
     birsoySummers1980: 'Birsoy et Summers 1980 (de mémoire)',
     logan1964: 'Logan 1964 (de mémoire)',
-    papadopulosCooper1967: 'Papadopulos et Cooper 1967 (de mémoire)',
     bourdet1989: 'Bourdet, Ayoub et Pirard 1989 (de mémoire)',
     common: 'usage courant du métier',
   },

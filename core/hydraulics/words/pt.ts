@@ -135,7 +135,7 @@ export const portuguese: HydraulicsWords = {
     uByLargestStorage:
       'u é calculado com o maior armazenamento, {storage}, e um raio de {radius} m: é antes grande demais.',
     riserIgnored:
-      'Armazenamento da tubagem por 25 rc²/T com rc {radius} m; a coluna de subida não é descontada, e o tempo é antes longo demais.',
+      'Armazenamento da tubagem por 25 rc²/T (Papadopulos e Cooper 1967, de memória) com rc {radius} m; a coluna de subida não é descontada, e o tempo é antes longo demais.',
     casingUnknown:
       'O interior da tubagem não é conhecido: nenhuma leitura inicial é excluída pela água da tubagem.',
     rateAveraged: 'Um só caudal, {rate} m³/h; as leituras ficam a {spread} % da sua média.',
@@ -183,7 +183,6 @@ export const portuguese: HydraulicsWords = {
     edenHazel1973: 'Eden e Hazel 1973 (de memória)',
     birsoySummers1980: 'Birsoy e Summers 1980 (de memória)',
     logan1964: 'Logan 1964 (de memória)',
-    papadopulosCooper1967: 'Papadopulos e Cooper 1967 (de memória)',
     bourdet1989: 'Bourdet, Ayoub e Pirard 1989 (de memória)',
     common: 'prática corrente do ofício',
   },

@@ -88,7 +88,7 @@ const demoWells = [
   { name: 'sixty-intervals-58m', T: 40, C: 1.5e-4 },
 ];
 
-describe.each(demoWells)('the demo well $name', ({ name, T, C }) => {
+describe.each(demoWells)('the demo well $name', ({ name, T }) => {
   const file = fileNames.find((one) => one.startsWith(name))!;
   const analyses = analyse(well(file));
 
