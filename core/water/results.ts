@@ -14,7 +14,8 @@ import type { MissingForEstimate } from './siting/missing.ts';
 
 /**
  * How a result stands to a guideline value. No state says that water may be drunk.
- * `limitTooHigh`: below a detection limit that lies past the value, so that nothing is told;
+ * `limitTooHigh`: below a detection limit that lies past the value or was not written, so that
+ * nothing is told;
  * `unitUnknown`: its unit is absent or cannot be converted; `formUnknown`: as nitrate or as
  * nitrogen was not written, and it matters.
  */

@@ -26,6 +26,7 @@ function compareOne(
 }
 
 function stateOf(held: HeldValue, reading: Reading, parameter: HeldParameter): ValueState {
+  if (reading.below && reading.written.value === undefined) return 'limitTooHigh';
   const way = conversion(parameter.id, held, parameter);
   if (!way.ok || reading.possible.length === 0) return 'unitUnknown';
   const value = held.value * way.factor;

@@ -3,6 +3,7 @@ export const conversionCodes = [
   'unit',
   'form',
   'formUnwritten',
+  'limitUnwritten',
   'fnuAsNtu',
   'mpnAsCount',
   'ppmAsMgL',

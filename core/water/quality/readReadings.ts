@@ -3,6 +3,7 @@ import type { WaterSample } from '../../record/quality.ts';
 import type { GuidelineSet, HeldParameter } from '../guidelines/guidelineSet.ts';
 import type { Reading, UnknownResult } from '../results.ts';
 import { conversion, openForms, type Conversion } from '../units/convert.ts';
+import { readForm } from '../units/readForm.ts';
 import type { ConversionCode } from './conversionCodes.ts';
 import { formInName, parameterOf } from './parameterOf.ts';
 
@@ -18,10 +19,14 @@ export interface ReadSamples {
   readonly unknown: readonly UnknownResult[];
 }
 
-/** Every way in which a figure may be converted: one, or one for each form that it may be in. */
+/**
+ * Every way in which a figure may be converted: one, or one for each form that it may be in. What
+ * stands as form and is none, as in `total`, tells nothing.
+ */
 function conversionsOf(result: Result, parameter: HeldParameter): Conversion[] {
   const { unit } = result;
-  const as = result.as ?? formInName(result.parameter, parameter.id);
+  const written = result.as === undefined ? undefined : readForm(result.as);
+  const as = written ?? formInName(result.parameter, parameter.id);
   const one = conversion(parameter.id, { unit, as }, parameter);
   if (one.ok) return [one];
   if (one.why === 'unit' || as !== undefined) return [];
@@ -43,23 +48,26 @@ function codesOf(ways: readonly Conversion[]): ConversionCode[] {
 
 function readingOf(
   result: Result,
-  value: number,
+  value: number | undefined,
   parameter: HeldParameter,
   place: Pick<Reading, 'path' | 'sample' | 'at'>,
 ): Reading {
-  const ways = conversionsOf(result, parameter);
-  const possible = [...new Set(ways.map(({ factor }) => value * factor))];
+  const ways = value === undefined ? [] : conversionsOf(result, parameter);
+  const possible = [...new Set(ways.map(({ factor }) => (value ?? 0) * factor))];
   return {
     ...place,
-    written: { parameter: result.parameter, value, ...known({ unit: result.unit, as: result.as }) },
+    written: { parameter: result.parameter, ...known({ value, unit: result.unit, as: result.as }) },
     below: result.below === true,
     ...known({ value: possible.length === 1 ? possible[0] : undefined }),
     possible,
-    conversions: codesOf(ways),
+    conversions: value === undefined ? ['limitUnwritten'] : codesOf(ways),
   };
 }
 
-/** Results of all samples by the parameters of a set. One without a figure tells nothing. */
+/**
+ * Results of all samples by the parameters of a set. One without a figure tells nothing, unless it
+ * says that it lay below detection.
+ */
 export function readSamples(samples: readonly WaterSample[], set: GuidelineSet): ReadSamples {
   const read: ReadParameter[] = [];
   const unknown: UnknownResult[] = [];
@@ -68,7 +76,7 @@ export function readSamples(samples: readonly WaterSample[], set: GuidelineSet):
       const path = `quality[${sample}].results[${row}]`;
       const parameter = parameterOf(result.parameter, set.parameters);
       if (!parameter) unknown.push({ path, written: result.parameter });
-      else if (result.value !== undefined) {
+      else if (result.value !== undefined || result.below) {
         const place = { path, sample, ...known({ at: takenAt }) };
         read.push({ parameter, reading: readingOf(result, result.value, parameter, place) });
       }

@@ -21,6 +21,14 @@ export const groundFigures = {
   coarseSand: { conductivityMd: { least: 20, most: 100 }, porosity: { least: 0.2, most: 0.35 } },
   sandAndGravel: { conductivityMd: { least: 5, most: 100 }, porosity: { least: 0.2, most: 0.35 } },
   gravel: { conductivityMd: { least: 100, most: 1000 }, porosity: { least: 0.12, most: 0.35 } },
+  fineToMediumSand: {
+    conductivityMd: { least: 1, most: 20 },
+    porosity: { least: 0.1, most: 0.32 },
+  },
+  mediumToCoarseSand: {
+    conductivityMd: { least: 5, most: 100 },
+    porosity: { least: 0.15, most: 0.35 },
+  },
   anySand: { conductivityMd: { least: 1, most: 100 }, porosity: { least: 0.1, most: 0.35 } },
   sandstone: { conductivityMd: { least: 0.001, most: 1 }, porosity: { least: 0.05, most: 0.27 } },
   weatheredRock: {

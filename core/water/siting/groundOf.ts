@@ -46,7 +46,9 @@ const softRocks: Partial<Record<Material, GroundClass>> = {
 
 const sands: Partial<Record<NonNullable<LogInterval['grain']>, GroundClass>> = {
   fine: 'fineSand',
+  fineToMedium: 'fineToMediumSand',
   medium: 'mediumSand',
+  mediumToCoarse: 'mediumToCoarseSand',
   coarse: 'coarseSand',
 };
 

@@ -63,6 +63,12 @@ describe('a result below its detection limit', () => {
   });
 });
 
+it('below a limit that nobody wrote was looked for, and tells nothing', () => {
+  const lead = judgeOne({ parameter: 'Lead', below: true, unit: 'mg/l' }, 'lead');
+  expect(lead).toMatchObject({ health: 'limitTooHigh', last: { conversions: ['limitUnwritten'] } });
+  expect(lead.last?.value).toBeUndefined();
+});
+
 describe('bacteria', () => {
   // Bands of WHO/UNICEF household surveys (from memory): <1, 1–10, 11–100, >100 in 100 ml.
   it.each([
@@ -107,6 +113,13 @@ describe('the form of nitrate', () => {
     const row = { parameter: 'Nitrate', unit: 'mg/l', as: 'N' };
     expect(judgeOne({ ...row, value: 11.3 }, 'nitrate').health).toBe('within');
     expect(judgeOne({ ...row, value: 11.4 }, 'nitrate').health).toBe('above');
+  });
+
+  it('is no form where it is a word: total iron is iron', () => {
+    const iron = { parameter: 'Iron', value: 0.2, unit: 'mg/l', as: 'total' };
+    expect(judgeOne(iron, 'iron')).toMatchObject({ use: 'within', last: { value: 0.2 } });
+    const nitrate = { parameter: 'Nitrate', value: 20, unit: 'mg/l', as: 'total' };
+    expect(judgeOne(nitrate, 'nitrate').health).toBe('formUnknown');
   });
 
   it('that nobody wrote is left open only where it matters', () => {

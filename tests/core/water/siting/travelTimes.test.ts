@@ -64,6 +64,8 @@ describe('ground is classed by its description', () => {
   it.each([
     [{ material: 'sand' }, 'anySand'],
     [{ material: 'sand', grain: 'coarse' }, 'coarseSand'],
+    [{ material: 'sand', grain: 'fineToMedium' }, 'fineToMediumSand'],
+    [{ material: 'sand', grain: 'mediumToCoarse' }, 'mediumToCoarseSand'],
     [{ material: 'sand', qualifiers: [{ material: 'gravel' }] }, 'sandAndGravel'],
     [{ material: 'gravel', qualifiers: [{ material: 'sand' }] }, 'sandAndGravel'],
     [{ material: 'gravel', qualifiers: [{ material: 'sand', degree: 'slightly' }] }, 'gravel'],
