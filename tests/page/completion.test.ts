@@ -70,6 +70,7 @@ describe('a well that is drilled', () => {
 
       await page.locator('summary', { hasText: 'Poured as we go' }).focus();
       await press('Enter');
+      await kept(page);
       const { annulus = [] } = (await storedDesk(program, number)).desk.record;
       const pack = annulus.findIndex(({ fill }) => fill === 'gravelPack');
       expect(pack).toBeGreaterThanOrEqual(0);
@@ -98,8 +99,8 @@ describe('a well that is drilled', () => {
       await press('Alt+4');
       await page.locator('.proposals > button').click();
       await page.locator('article').first().waitFor();
-      for (const summary of await page.locator('details.fold:not([open]) > summary').all())
-        await summary.click();
+      const folded = page.locator('details.fold:not([open]) > summary');
+      while ((await folded.count()) > 0) await folded.first().click();
       expect(await page.evaluate(textFaults)).toEqual([]);
       await page.evaluate(axe.source);
       const faults = await page.evaluate(async () => {

@@ -57,10 +57,9 @@ describe('the service', () => {
   it('tells with an edit what contradicts itself beside the findings', async () => {
     const service = freshService();
     const { id } = given(await service.call('wells.create', { record }));
-    const bore = { startedOn: '2026-03-04', finishedOn: '2026-03-01' };
-    const odd = { ...record, bore: { ...record.bore, ...bore } };
-    const kept = given(await retype(service, id, odd));
-    expect(kept.troubles.map(({ path }) => path)).toEqual(['bore.finishedOn']);
+    const development = [{ startedAt: '2026-03-04', endedAt: '2026-03-01' }];
+    const kept = given(await retype(service, id, { ...record, development }));
+    expect(kept.troubles.map(({ path }) => path)).toEqual(['development[0].endedAt']);
   });
 
   it('opens a well with the working copy from its opening on, and gives the desk alone', async () => {
