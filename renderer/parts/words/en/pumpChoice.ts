@@ -28,6 +28,7 @@ export const pumpChoice = {
   spaced: (count: string, each: string) => `${count}, one each ${each}`,
   quantities: 'Figures',
   cautions: 'To mind',
+  named: (what: string, which: string) => `${what}: ${which}`,
   formula: 'Formula',
   source: 'Source',
   go: 'Go to the field',

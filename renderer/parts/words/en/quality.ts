@@ -24,6 +24,7 @@ export const quality = {
   notes: 'About the samples',
   sources: 'Sources of the values',
   reckoned: {
+    named: (what: string, which: string) => `${what}: ${which}`,
     formula: 'Formula',
     source: 'Source',
     go: 'Go to the field',

@@ -29,6 +29,7 @@ export const pumpChoice: InterfaceWords['pumpChoice'] = {
   spaced: (count, each) => `${count}, une tous les ${each}`,
   quantities: 'Chiffres',
   cautions: 'À observer',
+  named: (what, which) => `${what} : ${which}`,
   formula: 'Formule',
   source: 'Source',
   go: 'Aller au champ',

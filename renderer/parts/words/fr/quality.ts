@@ -25,6 +25,7 @@ export const quality: InterfaceWords['quality'] = {
   notes: 'À propos des échantillons',
   sources: 'Sources des valeurs',
   reckoned: {
+    named: (what, which) => `${what} : ${which}`,
     formula: 'Formule',
     source: 'Source',
     go: 'Aller au champ',

@@ -27,6 +27,7 @@ export const pumpChoice: InterfaceWords['pumpChoice'] = {
   spaced: (count, each) => `${count}, uma a cada ${each}`,
   quantities: 'Valores',
   cautions: 'A ter em conta',
+  named: (what, which) => `${what}: ${which}`,
   formula: 'Fórmula',
   source: 'Fonte',
   go: 'Ir ao campo',

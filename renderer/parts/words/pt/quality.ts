@@ -25,6 +25,7 @@ export const quality: InterfaceWords['quality'] = {
   notes: 'Sobre as amostras',
   sources: 'Fontes dos valores',
   reckoned: {
+    named: (what, which) => `${what}: ${which}`,
     formula: 'Fórmula',
     source: 'Fonte',
     go: 'Ir ao campo',
