@@ -98,6 +98,11 @@ const groupOf: Readonly<Record<FigureId, FigureGroup>> = {
   padDryRatio: 'quantities',
   padWaterCement: 'quantities',
   padExtraShare: 'quantities',
+  looseCementKgL: 'quantities',
+  looseSandKgL: 'quantities',
+  drainWidthM: 'quantities',
+  pvcKgL: 'quantities',
+  steelKgL: 'quantities',
   payloadKg: 'quantities',
 };
 

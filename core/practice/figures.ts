@@ -87,6 +87,11 @@ export const figures = {
   padDryRatio: '1',
   padWaterCement: '1',
   padExtraShare: '1',
+  looseCementKgL: 'kg/l',
+  looseSandKgL: 'kg/l',
+  drainWidthM: 'm',
+  pvcKgL: 'kg/l',
+  steelKgL: 'kg/l',
   payloadKg: 'kg',
 } as const;
 

@@ -2,18 +2,11 @@ import type { RecordPath } from '../base/recordPath.ts';
 import type { FigureId } from '../practice/figures.ts';
 import { figures } from '../practice/figures.ts';
 import type { Practice } from '../practice/practice.ts';
-import { assumptions, type AssumptionId } from './assumptions.ts';
 import type { Quantity, QuantityInput } from './quantity.ts';
 
 /** An input that the practice sets. */
 export function fromFigure(symbol: string, id: FigureId, { figures: held }: Practice) {
   return { symbol, value: held[id].value, unit: figures[id], from: { figure: id } } as const;
-}
-
-/** An input that no practice sets yet. */
-export function fromAssumption(symbol: string, id: AssumptionId): QuantityInput {
-  const { value, unit } = assumptions[id];
-  return { symbol, value, unit, from: { assumed: id } };
 }
 
 /** An input as it stands in the record. */

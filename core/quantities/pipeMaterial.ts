@@ -1,4 +1,4 @@
-import type { AssumptionId } from './assumptions.ts';
+import type { FigureId } from '../practice/figures.ts';
 
 /** Words by which people name what pipes are made of, in three languages. */
 const pvc = /pvc/i;
@@ -7,7 +7,7 @@ const glue = /glu|solvent|cement|coll|cola/i;
 const noGlue = /thread|screw|filet|viss|rosc|weld|soud|sold|rivet|\bno\b|not |sans|sem /i;
 
 /** Density of a pipe's material; undefined where its words tell none. */
-export function densityOf(material: string | undefined): AssumptionId | undefined {
+export function densityOf(material: string | undefined): FigureId | undefined {
   if (material === undefined) return undefined;
   if (pvc.test(material)) return 'pvcKgL';
   return steel.test(material) ? 'steelKgL' : undefined;

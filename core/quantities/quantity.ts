@@ -5,7 +5,6 @@ import type { FigureId } from '../practice/figures.ts';
 import type { Source } from '../practice/practice.ts';
 import type { MissingWhat } from '../practice/rules/missing.ts';
 import type { ComponentKind } from '../record/strings.ts';
-import type { AssumptionId } from './assumptions.ts';
 
 /** Units that quantities are told in. */
 export const quantityUnits = ['litres', 'kg', 'g', 'm', 'sacks', 'pieces', 'trips'] as const;
@@ -88,7 +87,6 @@ export type InputFrom =
   | { readonly figure: FigureId }
   | { readonly path: RecordPath }
   | { readonly quantity: QuantityId }
-  | { readonly assumed: AssumptionId }
   | 'model';
 
 /** An input of a formula, and where it comes from. */

@@ -22,16 +22,4 @@ export const sources = {
     title: { en: 'handbooks of concrete', fr: 'manuels du béton', pt: 'manuais do betão' },
     mark: 'fromMemory',
   },
-  pvc: {
-    title: {
-      en: 'ISO 1452, resin data',
-      fr: 'ISO 1452, données des résines',
-      pt: 'ISO 1452, dados das resinas',
-    },
-    mark: 'fromMemory',
-  },
-  steel: {
-    title: { en: 'EN 10220', fr: 'EN 10220', pt: 'EN 10220' },
-    mark: 'fromMemory',
-  },
 } as const satisfies Record<string, Source>;

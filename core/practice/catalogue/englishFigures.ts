@@ -86,5 +86,10 @@ export const englishFigures: Readonly<Record<FigureId, string>> = {
   padDryRatio: 'dry volume to volume of concrete',
   padWaterCement: 'water to cement of the concrete, by mass',
   padExtraShare: 'concrete to have beyond the volume',
+  looseCementKgL: 'cement, poured loose',
+  looseSandKgL: 'sand, poured loose',
+  drainWidthM: 'width of the drain, floor and both sides laid flat',
+  pvcKgL: 'rigid PVC',
+  steelKgL: 'steel',
   payloadKg: 'load that a vehicle carries',
 };

@@ -86,5 +86,10 @@ export const frenchFigures: Readonly<Record<FigureId, string>> = {
   padDryRatio: 'volume sec sur volume de béton',
   padWaterCement: 'eau sur ciment du béton, en masse',
   padExtraShare: 'béton à prévoir en plus du volume',
+  looseCementKgL: 'ciment, versé en vrac',
+  looseSandKgL: 'sable, versé en vrac',
+  drainWidthM: 'largeur de la rigole, fond et deux bords à plat',
+  pvcKgL: 'PVC rigide',
+  steelKgL: 'acier',
   payloadKg: 'charge que porte un véhicule',
 };

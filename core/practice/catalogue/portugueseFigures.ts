@@ -88,5 +88,10 @@ export const portugueseFigures: Readonly<Record<FigureId, string>> = {
   padDryRatio: 'volume seco sobre volume de betão',
   padWaterCement: 'água sobre cimento do betão, em massa',
   padExtraShare: 'betão a ter além do volume',
+  looseCementKgL: 'cimento, vertido a granel',
+  looseSandKgL: 'areia, vertida a granel',
+  drainWidthM: 'largura da caleira, fundo e dois lados rebatidos',
+  pvcKgL: 'PVC rígido',
+  steelKgL: 'aço',
   payloadKg: 'carga que um veículo leva',
 };

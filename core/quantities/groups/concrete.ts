@@ -1,5 +1,5 @@
 import type { FigureId } from '../../practice/figures.ts';
-import { fromAssumption, fromFigure, fromQuantity, fromRecord } from '../inputs.ts';
+import { fromFigure, fromQuantity, fromRecord } from '../inputs.ts';
 import type { Missing, Quantity, QuantityId, QuantityInput } from '../quantity.ts';
 import { nothing, reckon, sacksOf, sumOf, told, type Reckoned } from '../reckon.ts';
 import type { ReckonedWell } from '../reckonedWell.ts';
@@ -43,7 +43,7 @@ function reckonSlabs(well: ReckonedWell): Reckoned {
   ]);
   const drain = slab('drainLitres', 'V = L · w · t', [
     measured(well, 'L', 'drainLength', 'drainLengthM'),
-    fromAssumption('w', 'drainWidthM'),
+    fromFigure('w', 'drainWidthM', well.practice),
     thickness,
   ]);
   const missing: Missing[] = [
@@ -86,7 +86,7 @@ function mix(volume: Quantity, well: ReckonedWell): (Quantity | undefined)[] {
     share(volume, 'sand', well),
     share(volume, 'gravel', well),
   ];
-  const density = fromAssumption('ρ', 'looseCementKgL');
+  const density = fromFigure('ρ', 'looseCementKgL', practice);
   const kg = reckon('concreteCementKg', cement.litres * density.value, {
     formula: 'm = V · (1 + e) · k · c / (c + s + g) · ρ',
     inputs: [...cement.inputs, density],

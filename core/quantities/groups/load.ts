@@ -1,4 +1,4 @@
-import { counted, fromAssumption, fromFigure, fromQuantity } from '../inputs.ts';
+import { counted, fromFigure, fromQuantity } from '../inputs.ts';
 import type { Missing, Quantity, QuantityId, QuantityInput } from '../quantity.ts';
 import { eachOnce, reckon, told, wholeOf, wholes, type Reckoned } from '../reckon.ts';
 import type { ReckonedWell } from '../reckonedWell.ts';
@@ -48,7 +48,7 @@ function termsOf(
     ...amountOf(mud, 'mudAdditiveKg'),
     ...amountOf(pipes, 'pipesKg'),
     ...sacks(concrete, 'concreteCementSacks'),
-    ...amountOf(concrete, 'concreteSandLitres', fromAssumption('ρ', 'looseSandKgL')),
+    ...amountOf(concrete, 'concreteSandLitres', fromFigure('ρ', 'looseSandKgL', well.practice)),
     ...amountOf(concrete, 'concreteGravelLitres', fromFigure('ρ', 'gravelKgL', well.practice)),
   ];
 }

@@ -2,7 +2,8 @@ import { known } from '../../base/known.ts';
 import type { RecordPath } from '../../base/recordPath.ts';
 import { ringLitres, type Metres } from '../../base/units.ts';
 import type { PieceModel, StringModel } from '../../model/wellModel.ts';
-import { counted, fromAssumption, fromModel, fromQuantity } from '../inputs.ts';
+import type { Practice } from '../../practice/practice.ts';
+import { counted, fromFigure, fromModel, fromQuantity } from '../inputs.ts';
 import { densityOf } from '../pipeMaterial.ts';
 import type { Missing, PipeSize, Quantity } from '../quantity.ts';
 import { reckon, told, type Reckoned } from '../reckon.ts';
@@ -71,10 +72,14 @@ function metresOf({ size, lengthsM }: SizedPipes): Quantity | undefined {
  * Mass of pipes by their wall, of a reducer by its lower end; slots and bells, which take away and
  * add little, do not count.
  */
-function massOf({ size, insideMm }: SizedPipes, metres: Quantity): Quantity | undefined {
+function massOf(
+  { size, insideMm }: SizedPipes,
+  metres: Quantity,
+  practice: Practice,
+): Quantity | undefined {
   const density = densityOf(size.material);
   if (size.outsideMm === undefined || insideMm === undefined || !density) return undefined;
-  const kgPerL = fromAssumption('ρ', density);
+  const kgPerL = fromFigure('ρ', density, practice);
   return reckon(
     'pipeKg',
     ringLitres(size.outsideMm, insideMm, metres.value) * kgPerL.value,
@@ -100,7 +105,7 @@ function missingOfMass({ size, path = 'strings' }: SizedPipes): Missing {
 }
 
 /** How many of a size, how long together, how heavy. */
-export function reckonSize(pipes: SizedPipes): Reckoned {
+export function reckonSize(pipes: SizedPipes, practice: Practice): Reckoned {
   const { size, lengthsM, path } = pipes;
   const count = reckon(
     'pipeCount',
@@ -116,7 +121,7 @@ export function reckonSize(pipes: SizedPipes): Reckoned {
   );
   if (path === undefined) return { quantities: told([count]), missing: [] };
   const metres = metresOf(pipes);
-  const mass = metres && massOf(pipes, metres);
+  const mass = metres && massOf(pipes, metres, practice);
   return {
     quantities: told([count, metres, mass]),
     missing: mass ? [] : [missingOfMass(pipes)],

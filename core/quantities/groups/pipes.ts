@@ -41,7 +41,7 @@ export function reckonPipes(well: ReckonedWell): Reckoned {
       ? nothing
       : { quantities: [], missing: [{ what: 'strings', path: 'strings' }] };
   const sizes = [...pipesOfOneSize(model.strings), ...looseCaps(model.strings)];
-  const bySize = sizes.map(reckonSize);
+  const bySize = sizes.map((size) => reckonSize(size, well.practice));
   const quantities = bySize.flatMap((one) => one.quantities);
   const lengths = lengthsMissing(well);
   const masses = bySize.flatMap(({ missing }) => missing);

@@ -79,13 +79,6 @@ export const english: QuantityWords = {
     pipeLength: 'length of the pipe',
     joint: 'how the pipes are joined',
   },
-  assumptions: {
-    looseCementKgL: 'loose cement',
-    looseSandKgL: 'loose sand',
-    drainWidthM: 'width of the drain, floor and both sides laid flat',
-    pvcKgL: 'rigid PVC',
-    steelKgL: 'steel',
-  },
   prices: {
     gravelSack: 'sack of gravel',
     claySack: 'sack of clay',

@@ -80,13 +80,6 @@ export const french: QuantityWords = {
     pipeLength: 'longueur du tube',
     joint: 'mode d’assemblage des tubes',
   },
-  assumptions: {
-    looseCementKgL: 'ciment en vrac',
-    looseSandKgL: 'sable en vrac',
-    drainWidthM: 'largeur développée de la rigole, fond et deux côtés',
-    pvcKgL: 'PVC rigide',
-    steelKgL: 'acier',
-  },
   prices: {
     gravelSack: 'sac de gravier',
     claySack: 'sac d’argile',

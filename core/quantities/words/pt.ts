@@ -80,13 +80,6 @@ export const portuguese: QuantityWords = {
     pipeLength: 'comprimento do tubo',
     joint: 'modo de união dos tubos',
   },
-  assumptions: {
-    looseCementKgL: 'cimento solto',
-    looseSandKgL: 'areia solta',
-    drainWidthM: 'largura da vala de drenagem, fundo e dois lados planificados',
-    pvcKgL: 'PVC rígido',
-    steelKgL: 'aço',
-  },
   prices: {
     gravelSack: 'saco de cascalho',
     claySack: 'saco de argila',

@@ -1,4 +1,3 @@
-import type { AssumptionId } from '../assumptions.ts';
 import type { PriceKey } from '../costOf.ts';
 import type { GroupId, ownMissingWhats, QuantityId, QuantityUnit } from '../quantity.ts';
 
@@ -14,7 +13,6 @@ export interface QuantityWords {
   readonly names: Readonly<Record<QuantityId, string>>;
   readonly units: Readonly<Record<QuantityUnit, UnitWords>>;
   readonly missing: Readonly<Record<(typeof ownMissingWhats)[number], string>>;
-  readonly assumptions: Readonly<Record<AssumptionId, string>>;
   readonly prices: Readonly<Record<PriceKey, string>>;
   /** Between wall and casing, where nobody wrote what stands there. */
   readonly unrecorded: string;

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { assumptions } from '../../../core/quantities/assumptions.ts';
 import { priced } from '../../../core/quantities/costOf.ts';
 import { quantityKinds, type QuantityId } from '../../../core/quantities/quantity.ts';
 import { fileNames, well } from '../../demo-data/wells.ts';
@@ -19,7 +18,7 @@ describe('the page on quantities', () => {
   it('has a row for each quantity, and for nothing that is none', () => {
     const ids = Object.keys(quantityKinds);
     expect(ids.filter((id) => rowOf(id) === undefined)).toEqual([]);
-    const known = [...ids, ...Object.keys(assumptions), ...Object.keys(priced)];
+    const known = [...ids, ...Object.keys(priced)];
     const named = rows.flatMap((row) =>
       [...row.split(' | ')[0]!.matchAll(/`(\w+)`/g)].map(([, name]) => name!),
     );
@@ -37,18 +36,6 @@ describe('the page on quantities', () => {
     const tried = new Set(told.map(({ id }) => id));
     const untried = (Object.keys(quantityKinds) as QuantityId[]).filter((id) => !tried.has(id));
     expect(untried).toEqual(['insideZoneLitres', 'loadKg']);
-  });
-
-  it('gives each assumption with its value and source', () => {
-    for (const [id, { value, unit, source }] of Object.entries(assumptions)) {
-      expect(rowOf(id)).toContain(`${value} ${unit}`);
-      expect(rowOf(id)).toContain(source.title.en);
-    }
-  });
-
-  it('marks the sources that were not looked up', () => {
-    for (const [id, { source }] of Object.entries(assumptions))
-      expect(rowOf(id)!.includes('_memory_')).toBe((source.mark as string) === 'fromMemory');
   });
 
   it('gives each key of prices with what it is paid for', () => {

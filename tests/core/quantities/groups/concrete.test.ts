@@ -27,7 +27,7 @@ describe('concrete', () => {
     ]);
     expect(those(reckoned, 'drainLitres')[0]!.inputs.map(({ from }) => from)).toEqual([
       { figure: 'drainLengthM' },
-      { assumed: 'drainWidthM' },
+      { figure: 'drainWidthM' },
       { figure: 'padThicknessM' },
     ]);
     // 2 × 2 × 0.1 + 3 × 0.6 × 0.1 m³.
