@@ -82,11 +82,16 @@ function admissible(readings: AxisReadings, allows: Allows): Stretch[] {
   return found;
 }
 
+/** The later one, and of those that end together the longer one. */
+function isBetter(one: Stretch, other: Stretch): boolean {
+  return one.last > other.last || (one.last === other.last && one.first < other.first);
+}
+
 /**
  * The straight part of a test, chosen by the objective: of all stretches with at least 5 readings
  * and half a log cycle that rise, meet what the method asks for, and whose slope changes by no
  * more than a tenth from end to end (or by less than their scatter lets see), the longest in log
- * cycles; of those nearly as long, the latest. Undefined where there is none.
+ * cycles; of those nearly as long, the one that ends latest. Undefined where there is none.
  */
 export function chooseStraightPart(readings: AxisReadings, allows: Allows): Stretch | undefined {
   const all = admissible(readings, allows);
@@ -94,10 +99,7 @@ export function chooseStraightPart(readings: AxisReadings, allows: Allows): Stre
   return all
     .filter(({ cycles }) => cycles >= nearlyLongest * longest)
     .reduce<Stretch | undefined>(
-      (best, one) =>
-        !best || one.last > best.last || (one.last === best.last && one.first > best.first)
-          ? one
-          : best,
+      (best, one) => (!best || isBetter(one, best) ? one : best),
       undefined,
     );
 }

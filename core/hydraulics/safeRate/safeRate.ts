@@ -90,7 +90,10 @@ function spanOf(values: readonly number[]): Interval {
 }
 
 function estimate(id: Estimate['id'], unit: string, [value, ...ends]: readonly number[]): Estimate {
-  return { id, value: value!, unit, interval: spanOf(ends) };
+  const interval = spanOf(ends);
+  // Where a limit holds all of them, the ends say nothing.
+  if (interval.lowest === interval.highest) return { id, value: value!, unit };
+  return { id, value: value!, unit, interval };
 }
 
 function atRate(law: DrawdownLaw, rateM3h: number, dryM: DepthM, overIntakeM: Metres) {
