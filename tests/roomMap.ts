@@ -125,7 +125,13 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'renderer/editors',
-    doors: [...pureCore, 'core/hydraulics/fieldEntry', 'renderer/state', 'renderer/parts'],
+    doors: [
+      ...pureCore,
+      'core/hydraulics/fieldEntry',
+      'core/exchange/logger',
+      'renderer/state',
+      'renderer/parts',
+    ],
     packages: ['svelte'],
     world: 'page',
   },

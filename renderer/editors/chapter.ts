@@ -27,7 +27,7 @@ export interface TableShape {
   /** What a row says in words, kept in the remarks of the one that it is joined to. */
   readonly describe?: (row: unknown) => string;
   /** What else can be done with the whole table. */
-  readonly deed?: 'makeLog';
+  readonly deed?: 'makeLog' | 'takeReadings';
   /** A column that is computed, not typed. */
   readonly computed?: {
     readonly label: string;

@@ -46,6 +46,14 @@ async function drag(at: number, byX: number) {
   await page.mouse.up();
 }
 
+async function faultsForAxe(): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
+}
+
 describe('the straight part of a test', () => {
   it(
     'is dragged by the mouse, moved by keys, typed, and undone',
@@ -117,6 +125,39 @@ describe('readings typed as they are read', () => {
   );
 });
 
+describe('a logger’s file', () => {
+  it(
+    'is taken into the series after a question, in room that fits its words',
+    async () => {
+      page = await openWell(program, number, 1024, 768);
+      await page.keyboard.press('Alt+5');
+      const start = page.getByRole('button', { name: 'Take readings from a logger’s file' }).nth(1);
+      const [picker] = await Promise.all([page.waitForEvent('filechooser'), start.click()]);
+      await picker.setFiles({
+        name: 'logger.csv',
+        mimeType: 'text/csv',
+        buffer: Buffer.from('minutes,level\n1,11.2\n2,11.3\n'),
+      });
+      await page.getByText('2 readings, from 11.20 to 11.30 m').waitFor();
+      expect(await page.evaluate(textFaults)).toEqual([]);
+      expect(await faultsForAxe()).toEqual([]);
+      await page.getByRole('button', { name: 'Take these readings' }).click();
+      await page.getByRole('button', { name: 'Replace', exact: true }).click();
+      await page.getByText('2 readings taken').waitFor();
+      await kept(page);
+      const { record } = (await storedDesk(program, number)).desk;
+      expect(record.tests?.[1]?.series).toEqual([
+        { minutes: 1, reading: 11.2 },
+        { minutes: 2, reading: 11.3 },
+      ]);
+      await page.keyboard.press('Control+z');
+      await kept(page);
+      expect((await storedDesk(program, number)).desk.record.tests?.[1]?.series).toHaveLength(25);
+    },
+    patience,
+  );
+});
+
 /** Lays open every fold of the chapter, and what is folded in them. */
 async function openAll() {
   await page.keyboard.press('Alt+5');
@@ -128,14 +169,6 @@ async function openAll() {
       summaries.forEach((summary) => summary.click());
     }, folded);
   await page.locator('.test figure').first().waitFor();
-}
-
-async function faultsForAxe(): Promise<string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
 }
 
 describe('the Water chapter laid open', () => {

@@ -69,6 +69,7 @@ const seriesTable = (startedAt: unknown): TableShape => ({
   more: [],
   starts: likeTheLast([countField('step', f.step)], ['step']),
   sortBy: 'minutes',
+  deed: 'takeReadings',
 });
 
 const tests = (): StackBlock => ({
