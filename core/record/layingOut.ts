@@ -43,6 +43,13 @@ const proposal = chapter({
 export const layingOut = chapter({
   rate: amount('Rate that the well is to give, cubic metres an hour.').optional(),
   drySeasonLevel: depth('Lowest rest level to be expected in the dry season.').optional(),
+  seasonalSwing: metres(
+    'Between the highest and the lowest rest level of a year, as people there tell it.',
+  ).optional(),
+  lowMonths: z
+    .array(z.number().int().min(1).max(12))
+    .describe('Months in which the water is at its lowest, 1 to 12.')
+    .optional(),
   drawdown: metres('Drawdown to be expected at that rate.').optional(),
   stickUp: metres('Top of the casing to stand above ground.').optional(),
   grainMin: millimetres('Finest grain of the gravel on site.').optional(),

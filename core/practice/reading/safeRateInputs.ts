@@ -1,5 +1,6 @@
 import { known } from '../../base/known.ts';
 import type { DepthM, Metres } from '../../base/units.ts';
+import type { WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import type { Practice } from '../practice.ts';
 import { designRateM3h, dryLevelM } from './water.ts';
@@ -13,13 +14,17 @@ export interface SafeRateReading {
   readonly intakeM?: DepthM;
 }
 
-export function safeRateInputs(record: WellRecord, { figures }: Practice): SafeRateReading {
+export function safeRateInputs(
+  record: WellRecord,
+  model: WellModel,
+  { figures }: Practice,
+): SafeRateReading {
   return {
     waterOverIntakeM: figures.intakeUnderPumpingLevelM.value,
     waterOverScreenM: figures.screenUnderPumpingLevelM.value,
     ...known({
       askedM3h: designRateM3h(record),
-      drySeasonLevelM: dryLevelM(record),
+      drySeasonLevelM: dryLevelM(record, model),
       intakeM: record.pump?.intake,
     }),
   };

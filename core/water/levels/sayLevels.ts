@@ -1,6 +1,6 @@
 import type { Language } from '../../base/language.ts';
 import { bindMarks } from '../../base/text/bindMarks.ts';
-import type { DryAssumptionCode } from './dryEstimate.ts';
+import type { DryAssumptionCode } from '../../practice/reading/season/dryEstimate.ts';
 import { english } from './words/en.ts';
 import { french } from './words/fr.ts';
 import { portuguese } from './words/pt.ts';

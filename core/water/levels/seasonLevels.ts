@@ -2,9 +2,13 @@ import { known } from '../../base/known.ts';
 import type { DepthM, Metres } from '../../base/units.ts';
 import { latestRest } from '../../model/levels.ts';
 import type { WellModel } from '../../model/wellModel.ts';
-import { dryLevelM } from '../../practice/reading/water.ts';
+import {
+  dryEstimate,
+  type DryEstimate,
+  type SeasonInputs,
+} from '../../practice/reading/season/dryEstimate.ts';
+import { seasonOf } from '../../practice/reading/water.ts';
 import type { WellRecord } from '../../record/schema.ts';
-import { dryEstimate, type DryEstimate, type SeasonInputs } from './dryEstimate.ts';
 
 export interface LevelInputs {
   readonly season?: SeasonInputs;
@@ -60,7 +64,7 @@ function sum(level: DepthM | undefined, drawdown: Metres | undefined): DepthM | 
 export function seasonLevels(
   record: WellRecord,
   model: WellModel,
-  { season, drawdownM: given }: LevelInputs = {},
+  { season = seasonOf(record), drawdownM: given }: LevelInputs = {},
 ): SeasonLevels {
   const rest = latestRest(model.levels);
   const restM = rest?.depthM;
@@ -68,7 +72,7 @@ export function seasonLevels(
   const readM = deepest(...read.map(({ depthM }) => depthM));
   const seenM = restM === undefined || readM === undefined ? undefined : Math.max(0, readM - restM);
   const drawdownM = given ?? record.layingOut?.drawdown ?? testedDrawdownM(record) ?? seenM;
-  const saidM = dryLevelM(record);
+  const saidM = record.layingOut?.drySeasonLevel;
   const estimate =
     saidM === undefined && rest && season ? dryEstimate(rest.depthM, rest.at, season) : undefined;
   const dryRestM = saidM ?? estimate?.levelM;

@@ -2,6 +2,7 @@ import type { WellRecord } from '../../../core/record/schema.ts';
 import { fieldWords as f, say } from '../../parts/words.ts';
 import type { FoldBlock, FormBlock, TableBlock } from '../chapter.ts';
 import { choiceField } from '../fields/choice.ts';
+import { numbersField } from '../fields/list.ts';
 import { amountField, countField, depthField, numberField } from '../fields/number.ts';
 import { textField } from '../fields/text.ts';
 import { likeTheLast } from './starts.ts';
@@ -15,6 +16,8 @@ const inputs = (): FormBlock => ({
   fields: [
     amountField('rate', f.designRate, 'm³/h'),
     depthField('drySeasonLevel', f.drySeasonLevel),
+    amountField('seasonalSwing', f.seasonalSwing, 'm'),
+    numbersField('lowMonths', f.lowMonths, f.monthNumbers),
     amountField('drawdown', f.drawdown, 'm'),
     amountField('stickUp', f.stickUp, 'm'),
     amountField('grainMin', f.grainMin, 'mm'),

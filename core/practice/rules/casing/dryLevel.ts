@@ -16,7 +16,7 @@ function judgeScreens(well: JudgedWell, { label, runs }: ScreenedString) {
       const severity = run.toM <= levelM ? 'error' : 'warning';
       return broken('screened.dry', severity, run.path, { string: label, levelM, limitM }, run);
     });
-  const certain = findings.length > 0 || dryLevelM(record) !== undefined;
+  const certain = findings.length > 0 || dryLevelM(record, model) !== undefined;
   return certain ? judged(findings) : unjudged(missing);
 }
 

@@ -1,5 +1,5 @@
 import type { CriterionId, CriterionState, DevelopmentMissing } from '../developmentSeries.ts';
-import type { DryAssumptionCode } from '../dryEstimate.ts';
+import type { DryAssumptionCode } from '../../../practice/reading/season/dryEstimate.ts';
 import type { DryBy } from '../seasonLevels.ts';
 
 /** What levels and development say in one language. */

@@ -198,4 +198,7 @@ export const fields = {
   hoursADay: 'h a day',
   outletHeight: 'Outlet above ground',
   deliveryLength: 'Pipe to the tank',
+  seasonalSwing: 'Swing of the water in a year',
+  lowMonths: 'Months of lowest water',
+  monthNumbers: '1 to 12',
 };

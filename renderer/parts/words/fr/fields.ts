@@ -200,4 +200,7 @@ export const fields: FieldWords = {
   hoursADay: 'h par jour',
   outletHeight: 'Sortie au-dessus du sol',
   deliveryLength: 'Conduite jusqu’au réservoir',
+  seasonalSwing: 'Battement annuel de l’eau',
+  lowMonths: 'Mois des plus basses eaux',
+  monthNumbers: '1 à 12',
 };

@@ -200,4 +200,7 @@ export const fields: FieldWords = {
   hoursADay: 'h por dia',
   outletHeight: 'Saída acima do solo',
   deliveryLength: 'Tubo até ao reservatório',
+  seasonalSwing: 'Oscilação anual da água',
+  lowMonths: 'Meses de água mais baixa',
+  monthNumbers: '1 a 12',
 };

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { languages } from '../../../../core/base/language.ts';
-import { dryAssumptionCodes } from '../../../../core/water/levels/dryEstimate.ts';
+import { dryAssumptionCodes } from '../../../../core/practice/reading/season/dryEstimate.ts';
 import { levelWords, sayDryAssumption } from '../../../../core/water/levels/sayLevels.ts';
 
 it('says what an estimate rests on in a sentence, in every language', () => {

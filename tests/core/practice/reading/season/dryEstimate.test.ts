@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { dryEstimate } from '../../../../core/water/levels/dryEstimate.ts';
-import { monthsIntoYear, shareOverLowest } from '../../../../core/water/levels/yearlySwing.ts';
+import { dryEstimate } from '../../../../../core/practice/reading/season/dryEstimate.ts';
+import {
+  monthsIntoYear,
+  shareOverLowest,
+} from '../../../../../core/practice/reading/season/yearlySwing.ts';
 
 describe('where a day stands in its year', () => {
   it('counts months from January', () => {

@@ -1,4 +1,4 @@
-import type { DepthM, Metres } from '../../base/units.ts';
+import type { DepthM, Metres } from '../../../base/units.ts';
 import { monthsIntoYear, shareOverLowest } from './yearlySwing.ts';
 
 /** What an estimate of the dry season's level rests on; each is to be said beside it. */
