@@ -29,3 +29,10 @@ export function momentFigure(at: string): string {
 export function dayFigure(at: string): string {
   return at.slice(0, 10);
 }
+
+/** A measured value to so many significant digits, without the zeros that end its decimals. */
+export function significantFigure(kit: Kit, value: number, digits = 3): string {
+  if (value === 0 || !Number.isFinite(value)) return plainFigure(kit, value, 0);
+  const decimals = digits - 1 - Math.floor(Math.log10(Math.abs(value)));
+  return plainFigure(kit, value, Math.min(9, Math.max(0, decimals)));
+}

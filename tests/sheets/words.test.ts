@@ -3,6 +3,8 @@ import { faceIds, missingGlyph } from '../../core/base/text/metrics.ts';
 import { languages } from '../../core/base/language.ts';
 import { layingOutWordsIn } from '../../core/drawing/papers/layingOut/words/languages.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
+import { qualityWordsIn } from '../../core/drawing/papers/asBuilt/words/qualityLanguages.ts';
+import { testWordsIn } from '../../core/drawing/papers/asBuilt/words/testLanguages.ts';
 import { catalogueOf } from '../../core/practice/catalogue.ts';
 import { drawSheet } from './drawn.ts';
 import { strangeLetters } from './examples/strangeLetters.ts';
@@ -23,6 +25,8 @@ describe.each(languages)('every word that a sheet prints of its own in %s', (lan
   const own = [
     ...stringsIn(sheetWordsIn(language), 'words'),
     ...stringsIn(layingOutWordsIn(language), 'layingOut'),
+    ...stringsIn(testWordsIn(language), 'tests'),
+    ...stringsIn(qualityWordsIn(language), 'quality'),
   ];
   const words = [...own, ...stringsIn(catalogueOf(language), 'catalogue')];
 

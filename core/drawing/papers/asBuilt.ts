@@ -9,12 +9,14 @@ import type { Drawing, Page } from '../items.ts';
 import { papers, type PaperName } from '../paper.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import { sheetWordsIn } from '../words/languages.ts';
+import { drawFlowPage } from './asBuilt/flowPages.ts';
 import { drawParticularsPage } from './asBuilt/particularsPage.ts';
 import { hasOwnPage, type Plan } from './asBuilt/page.ts';
 import { drawPhotoPage, photoPages } from './asBuilt/photoPages.ts';
 import { planSheet } from './asBuilt/plan.ts';
 import type { SheetInput, ShownJudgement } from './asBuilt/sheetInput.ts';
 import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
+import { waterPages } from './asBuilt/waterPages.ts';
 import { drawWellPage } from './asBuilt/wellPage.ts';
 
 export interface AsBuiltOptions {
@@ -62,7 +64,9 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const planned = options.plan ?? planSheet(input);
   const plan = options.memory?.share('plan', planned) ?? planned;
   const pictured = photoPages(input);
-  const before = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
+  const water = waterPages(input);
+  const ofWell = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
+  const before = ofWell + water.length;
   const sheets = before + pictured.length;
   const common = {
     madeAt: options.madeAt,
@@ -76,16 +80,20 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
     const facts = { depthScale: plan.scale, ...(widthScale !== undefined && { widthScale }) };
     return drawWellPage(input, plan, at, fieldsFor(facts, at + 1));
   });
-  const own = hasOwnPage(plan) ? [drawParticularsPage(input, plan, fieldsFor({}, before))] : [];
+  const own = hasOwnPage(plan) ? [drawParticularsPage(input, plan, fieldsFor({}, ofWell))] : [];
+  const waters = water.map(({ name, document, items }, at) =>
+    drawFlowPage(input, name, items, fieldsFor({ document }, ofWell + at + 1)),
+  );
   const photos = pictured.map((each, at) =>
     drawPhotoPage(input, each, fieldsFor({}, before + at + 1)),
   );
-  return [...wells, ...own, ...photos];
+  return [...wells, ...own, ...waters, ...photos];
 }
 
 /**
  * The as-built sheet of a well, true to scale: log and section on one depth axis, quantities,
- * legend, particulars, marks and title block, on as many pages as it takes.
+ * legend, particulars, marks and title block, on as many pages as it takes; after them what
+ * pumping tests and water samples tell, and photos.
  */
 export function drawAsBuilt(
   record: WellRecord,

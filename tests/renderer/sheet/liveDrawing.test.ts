@@ -48,7 +48,7 @@ it('what is shown while somebody types is what would be drawn from nothing', asy
   const folder = openFolder(well('sixty-intervals-58m.json'));
   const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies));
   await settled();
-  await expect.poll(() => live.drawing).toBeDefined();
+  await expect.poll(() => live.drawing, { timeout: 5000 }).toBeDefined();
   for (const [path, value] of typed) {
     folder.edit((desk) => ({ ...desk, record: setAt(desk.record, path, value) }));
     const wanted = JSON.stringify(fromNothing(folder));
@@ -62,7 +62,7 @@ it('a sheet that nobody changes is not drawn again', async () => {
   const folder = openFolder(well('shallow-direct-action-9m.json'));
   const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies));
   await settled();
-  await expect.poll(() => live.drawing).toBeDefined();
+  await expect.poll(() => live.drawing, { timeout: 5000 }).toBeDefined();
   const first = live.drawing;
   await new Promise((resolve) => setTimeout(resolve, 200));
   expect(live.drawing).toBe(first);

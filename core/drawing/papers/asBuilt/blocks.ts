@@ -159,7 +159,8 @@ export function hasRemarks(input: SheetInput): boolean {
   return Boolean(input.record.notes) || findingsOf(input).length > 0;
 }
 
-function nameOf({ words }: Kit, { name, version }: Practice): string {
+/** By which practice, with its version, a well is judged. */
+export function judgedByLine({ words }: Kit, { name, version }: Practice): string {
   return `${words.judgedBy}${words.colon} ${name[words.language]} ${version}`;
 }
 
@@ -174,7 +175,7 @@ export function layRemarks(
   room: PaperMm,
 ): Block | undefined {
   const { kit, record, judgement } = input;
-  const judgedBy = judgement && nameOf(kit, judgement.practice);
+  const judgedBy = judgement && judgedByLine(kit, judgement.practice);
   const said = { notes: record.notes, findings: findingsOf(input), judgedBy };
   return again(kit, 'remarks', remarks, said, cut, width, room);
 }

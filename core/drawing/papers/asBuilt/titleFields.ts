@@ -11,6 +11,8 @@ export interface SheetFacts {
   readonly sheets: number;
   readonly depthScale?: number;
   readonly widthScale?: number;
+  /** What the page is, where it is not of the well itself. */
+  readonly document?: string;
 }
 
 const joined = (...parts: (string | undefined)[]) => parts.filter(Boolean).join(', ');
@@ -39,7 +41,7 @@ export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): Ti
     place: joined(site.village, site.spot),
     district: joined(site.commune, site.district, site.region, site.country),
     number: identity.number ?? '–',
-    documentType: documentType(kit, record),
+    documentType: facts.document ?? documentType(kit, record),
     status: joined(state, words.title.draft),
     revision: facts.revision === undefined ? '–' : String(facts.revision),
     date: dayFigure(facts.madeAt),

@@ -1,0 +1,142 @@
+import type { PaperMm } from '../../../../base/units.ts';
+import type { MethodId } from '../../../../hydraulics/codes.ts';
+import type { TestAnalysis } from '../../../../hydraulics/results.ts';
+import { sayAssumption } from '../../../../hydraulics/sayHydraulics.ts';
+import type { RecordPath } from '../../../../base/recordPath.ts';
+import { group } from '../../../shapes.ts';
+import type { Kit } from '../../../kit.ts';
+import type { Block } from '../../../parts/block.ts';
+import type { Piece } from '../../../parts/flow/flow.ts';
+import { gapPiece, textPieces, titlePiece } from '../../../parts/flow/pieces.ts';
+import { drawPlot, type Plot } from '../../../parts/plots/plot.ts';
+import { factPieces } from './facts.ts';
+import {
+  linearPlot,
+  logLogPlot,
+  pumpingSemiLog,
+  recoverySemiLog,
+  resultBy,
+  stepsPlot,
+} from './plotsOf.ts';
+import { methodPieces } from './results.ts';
+import { safeRatePieces } from './safeRate.ts';
+import { testKit, type ShownTests, type TestKit } from './testKit.ts';
+
+/** Height of a plot with its titles, and the share of the width that it takes. */
+const plotHeight: PaperMm = 52;
+const plotShare = 0.54;
+const gutter: PaperMm = 4;
+
+/** A plot with what stands beside it. */
+function besidePlot(
+  kit: TestKit,
+  plot: Plot | undefined,
+  words: readonly Block[],
+  width: PaperMm,
+  source: RecordPath,
+): Piece[] {
+  const wide = width * plotShare;
+  const said = words.reduce((sum, { height }) => sum + height, 0);
+  const height = Math.max(plot ? plotHeight : 0, said) + 2;
+  if (!plot && words.length === 0) return [];
+  return [
+    {
+      height,
+      draw: (x, y) => {
+        let top = y;
+        const beside = words.flatMap((block) => {
+          const items = block.draw(x + wide + gutter, top);
+          top += block.height;
+          return items;
+        });
+        const box = { x, y, width: wide, height: plotHeight };
+        return [...(plot ? [drawPlot(kit, plot, box)] : []), group('results', beside, { source })];
+      },
+    },
+  ];
+}
+
+/** Results of some methods, one under the other. */
+function resultsBeside(
+  kit: TestKit,
+  test: TestAnalysis,
+  methods: readonly MethodId[],
+  width: PaperMm,
+): Piece[] {
+  return methods.flatMap((method) => {
+    const result = resultBy(test, method);
+    return result ? methodPieces(kit, result, width, test.path) : [];
+  });
+}
+
+interface Row {
+  readonly plot: Plot | undefined;
+  readonly methods: readonly MethodId[];
+}
+
+/** The plots of a test after the first, with the methods that each shows. */
+function rowsOf(kit: TestKit, test: TestAnalysis): Row[] {
+  switch (test.kind) {
+    case 'constantRate':
+      return [
+        { plot: pumpingSemiLog(kit, test), methods: ['cooperJacob'] },
+        { plot: logLogPlot(kit, test), methods: ['theis', 'logan'] },
+      ];
+    case 'recovery':
+      return [{ plot: recoverySemiLog(kit, test), methods: ['theisRecovery'] }];
+    case 'step':
+      return [{ plot: stepsPlot(kit, test), methods: ['hantushBierschenk', 'edenHazel'] }];
+  }
+}
+
+/** Every assumption of all tests, each once, with the numbers of the tests that rest on it. */
+function assumptionPieces(
+  kit: TestKit,
+  analyses: readonly TestAnalysis[],
+  width: PaperMm,
+): Piece[] {
+  const said = new Map<string, number[]>();
+  for (const { index, results } of analyses) {
+    const own = results.flatMap(({ assumptions }) =>
+      assumptions.map((one) => sayAssumption(one, kit.language)),
+    );
+    for (const one of new Set(own)) said.set(one, [...(said.get(one) ?? []), index + 1]);
+  }
+  if (said.size === 0) return [];
+  const lines = [...said].map(([one, tests]) => `(${tests.join(', ')}) ${one}`);
+  return [
+    titlePiece(kit, kit.own.assumptionsByTest, width),
+    ...textPieces(kit, lines.join(' '), width, { source: 'tests' }),
+    gapPiece(3),
+  ];
+}
+
+function onTest(kit: TestKit, test: TestAnalysis, width: PaperMm): Piece[] {
+  const { own } = kit;
+  const side = width * (1 - plotShare) - gutter;
+  const title = `${test.index + 1}. ${own.kinds[test.kind]}`;
+  const first = [
+    ...factPieces(kit, test, side),
+    ...resultsBeside(kit, test, ['specificCapacity'], side),
+  ];
+  return [
+    titlePiece(kit, title, width),
+    ...besidePlot(kit, linearPlot(kit, test), first, width, test.path),
+    ...rowsOf(kit, test).flatMap(({ plot, methods }) =>
+      besidePlot(kit, plot, resultsBeside(kit, test, methods, side), width, test.path),
+    ),
+    gapPiece(1),
+  ];
+}
+
+/** What the pages of pumping tests show: each test with its plots, then the safe rate. */
+export function testPieces(base: Kit, { analyses, safe }: ShownTests, width: PaperMm): Piece[] {
+  const kit = testKit(base);
+  return [
+    ...textPieces(kit, kit.own.reservation, width),
+    gapPiece(1.6),
+    ...analyses.flatMap((test) => onTest(kit, test, width)),
+    ...assumptionPieces(kit, analyses, width),
+    ...(safe ? safeRatePieces(kit, safe, width) : []),
+  ];
+}
