@@ -135,6 +135,7 @@ export const assumptionCodes = [
   'noRecharge',
   'noBoundary',
   'slopesOfAllMethods',
+  'lateSlope',
   /** Values: C. */
   'lossFromSteps',
   'lossInLine',

@@ -1,59 +1,18 @@
 import type { WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
-import { transmissivityAcross, type AcrossMethods } from '../acrossMethods.ts';
+import { transmissivityAcross } from '../acrossMethods.ts';
 import { analyseTests, testInWell } from '../analyseTests.ts';
 import type { AssumptionCode, SourceId } from '../codes.ts';
 import { halfWidth } from '../fit/leastSquares.ts';
+import { lastPart, type Stretch } from '../fit/straightPart.ts';
 import { heightHalfWidth, lineAt, slopeHalfWidth } from '../fit/line.ts';
 import { checksOf } from '../methods/chooseReadings.ts';
 import { fitSteps } from '../methods/edenHazel.ts';
 import { lossLine, stepEnds } from '../methods/hantushBierschenk.ts';
 import { assumed } from '../methods/said.ts';
-import { drawLine, pumpingAxis } from '../methods/straightLine.ts';
-import { transmissivityM2d } from '../transmissivity.ts';
-import type { AnalysisChoices, Check, M3PerDay, Said } from '../results.ts';
-
-/** A value with the ends of its interval; they are the value itself where nothing tells of any. */
-interface Told {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-}
-
-function told(value: number, half = 0): Told {
-  return { value, low: value - half, high: value + half };
-}
-
-/** What a line's height and slope make of a drawdown that lies beyond its readings. */
-interface Reach {
-  /** Log minutes up to which the readings reach, and beyond which the slope carries on. */
-  readonly from: number;
-  readonly to: number;
-  /** For each m³/d: the line at `from` with its half-width, and the slope over a cycle. */
-  readonly height: number;
-  readonly half: number | undefined;
-  readonly slope: number;
-}
-
-/**
- * The drawdown at the end of the time. Its interval draws the line out by the flattest and the
- * steepest slope of all methods of all tests, since one test's scatter tells little of a year.
- */
-function drawnOut({ from, to, height, half = 0, slope }: Reach, across: AcrossMethods | undefined) {
-  const { lowest, highest } = across?.interval ?? {};
-  const steepest = lowest === undefined ? slope : transmissivityM2d(1, lowest);
-  const flattest = highest === undefined ? 0 : transmissivityM2d(1, highest);
-  const beyond = to - from;
-  const [least, most] = [flattest * beyond, Math.max(slope, steepest) * beyond].sort(
-    (a, b) => a - b,
-  );
-  const value = height + slope * beyond;
-  return {
-    value,
-    low: Math.min(value, height - half + least!),
-    high: Math.max(value, height + half + most!),
-  };
-}
+import { drawLine, pumpingAxis, type StraightLine } from '../methods/straightLine.ts';
+import type { AnalysisChoices, Check, M3PerDay, Said, TestAnalysis } from '../results.ts';
+import { drawnOut, told, type Told } from './drawnOut.ts';
 
 /**
  * Drawdown of the well at any rate after some log cycles of minutes:
@@ -84,19 +43,31 @@ function wellLossOf(record: WellRecord, model: WellModel, choices: AnalysisChoic
   return undefined;
 }
 
+/**
+ * The stretch to draw out: the straight part, unless the drawdown gets steeper after it. Then the
+ * last readings, since a boundary that was met stays. A window by hand is taken as it is.
+ */
+function stretchToDrawOut({ on, stretch, how }: StraightLine, { hints }: TestAnalysis): Stretch {
+  const steeper = hints.some(({ code }) => code === 'slopeDoubling' || code === 'slopeSteeper');
+  const late = steeper && how !== 'byHand' ? lastPart(on) : undefined;
+  return late && late.line.slope > stretch.line.slope ? late : stretch;
+}
+
 function fromConstantRate(
   record: WellRecord,
   model: WellModel,
   cycles: number,
   choices: AnalysisChoices,
-  across: AcrossMethods | undefined,
+  analyses: readonly TestAnalysis[],
 ): DrawdownLaw | undefined {
+  const across = transmissivityAcross(analyses);
   const loss = wellLossOf(record, model, choices);
   for (const index of latest(record, 'constantRate')) {
     const { reduced, setting } = testInWell(record, model, index, choices);
     const drawn = drawLine(pumpingAxis(reduced), setting);
     if (!drawn) continue;
-    const { line, last } = drawn.stretch;
+    const stretch = stretchToDrawOut(drawn, analyses[index]!);
+    const { line, last } = stretch;
     const referenceM3d = drawn.on.rateM3d;
     const from = drawn.on.x[last]!;
     const reach = {
@@ -110,9 +81,10 @@ function fromConstantRate(
       perRate: drawnOut(reach, across),
       wellLoss: loss ?? told(0),
       referenceM3d,
-      checks: checksOf(drawn.on, drawn.stretch, setting),
+      checks: checksOf(drawn.on, stretch, setting),
       assumptions: [
         ...reduced.assumptions,
+        ...(stretch === drawn.stretch ? [] : [assumed('lateSlope')]),
         loss ? assumed('lossFromSteps', { C: loss.value }) : assumed('lossInLine'),
       ],
       sources: ['cooperJacob1946', ...(loss ? (['hantushBierschenk'] as const) : [])],
@@ -126,8 +98,9 @@ function fromSteps(
   model: WellModel,
   cycles: number,
   choices: AnalysisChoices,
-  across: AcrossMethods | undefined,
+  analyses: readonly TestAnalysis[],
 ): DrawdownLaw | undefined {
+  const across = transmissivityAcross(analyses);
   for (const index of latest(record, 'step')) {
     const { reduced, setting } = testInWell(record, model, index, choices);
     const all = fitSteps(reduced, setting);
@@ -164,10 +137,10 @@ export function drawdownLaw(
   cycles: number,
   choices: AnalysisChoices,
 ): DrawdownLaw | undefined {
-  const across = transmissivityAcross(analyseTests(record, model, choices));
+  const analyses = analyseTests(record, model, choices);
   return (
-    fromConstantRate(record, model, cycles, choices, across) ??
-    fromSteps(record, model, cycles, choices, across)
+    fromConstantRate(record, model, cycles, choices, analyses) ??
+    fromSteps(record, model, cycles, choices, analyses)
   );
 }
 

@@ -160,6 +160,7 @@ export const english: HydraulicsWords = {
     pumpedSoLong: '{days} days of pumping, {hours} hours a day.',
     noRecharge: 'No rain reaches the aquifer in that time.',
     noBoundary: 'No boundary is met that the test did not see.',
+    lateSlope: 'The drawdown gets steeper late in the test; it is drawn out by the last readings.',
     slopesOfAllMethods:
       'The interval draws the drawdown out by the flattest and the steepest slope of all methods.',
     lossFromSteps: 'Well loss C {C} d²/m⁵ from the step test.',

@@ -165,6 +165,8 @@ export const french: HydraulicsWords = {
     pumpedSoLong: '{days} jours de pompage, {hours} heures par jour.',
     noRecharge: 'Aucune pluie n’atteint la nappe pendant ce temps.',
     noBoundary: 'Aucune limite n’est atteinte que l’essai n’ait pas vue.',
+    lateSlope:
+      'Le rabattement devient plus raide vers la fin de l’essai ; il est prolongé par les dernières mesures.',
     slopesOfAllMethods:
       'L’intervalle prolonge le rabattement par la pente la plus faible et la plus forte de toutes les méthodes.',
     lossFromSteps: 'Pertes quadratiques C {C} d²/m⁵ d’après l’essai par paliers.',

@@ -164,6 +164,8 @@ export const portuguese: HydraulicsWords = {
     pumpedSoLong: '{days} dias de bombagem, {hours} horas por dia.',
     noRecharge: 'Nenhuma chuva chega ao aquífero nesse tempo.',
     noBoundary: 'Não se atinge nenhum limite que o ensaio não tenha visto.',
+    lateSlope:
+      'O rebaixamento torna-se mais inclinado no fim do ensaio; é prolongado pelas últimas leituras.',
     slopesOfAllMethods:
       'O intervalo prolonga o rebaixamento pelo declive mais fraco e pelo mais forte de todos os métodos.',
     lossFromSteps: 'Perdas quadráticas C {C} d²/m⁵ do ensaio escalonado.',

@@ -97,6 +97,22 @@ describe('the safe rate of an ideal well', () => {
     expect(off(afterAYear(byDrawdown.value * 24, 8), 18)).toBeLessThan(0.02);
   });
 
+  it('goes by the last readings where a boundary was met', () => {
+    const image = { ...ideal, r: 40 };
+    const both = (rateM3d: number, at: number) =>
+      [ideal, image].reduce((sum, one) => sum + drawdownOf(one, [{ fromMin: 0, rateM3d }], at), 0);
+    const bounded: PumpingTest = {
+      ...constantRate,
+      series: logMinutes(2880, 45).map((minutes) => ({
+        minutes,
+        reading: restM + both(36, minutes),
+      })),
+    };
+    const { byDrawdown, assumptions } = ask([bounded]);
+    expect(assumptions.map(({ code }) => code)).toContain('lateSlope');
+    expect(off(both(byDrawdown.value * 24, yearMin), 18)).toBeLessThan(0.03);
+  });
+
   it('has an interval that holds it', () => {
     const { byDrawdown, atRate } = ask([stepTest, constantRate], { askedM3h: 1 });
     for (const { value, interval } of [byDrawdown, atRate.drawdown, atRate.pumpingLevel]) {
