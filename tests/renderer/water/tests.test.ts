@@ -135,7 +135,7 @@ describe('the safe rate', () => {
   it('is told with its interval, its assumptions, and where its inputs stand', async () => {
     lay(SafeRateView);
     expect(said(one('table[aria-label="Safe rate in the dry season"]'))).toMatch(
-      /safe rate in the dry season[\d.]+ m³\/h[\d.]+ to [\d.]+ \(95 %/,
+      /rate that uses up the drawdown[\d.]+ m³\/h[\d.]+ to [\d.]+ \(95 %/,
     );
     expect(texts('li').join(' ')).toContain('No rain reaches the aquifer in that time.');
     await click(one('button[aria-label="Go to the field: Intake of the pump"]'));

@@ -1,5 +1,6 @@
 /** Tests, the safe rate, development and field entry. Numbers come in as texts. */
 export const water = {
+  named: (what: string, text: string) => `${what}: ${text}`,
   tests: {
     title: 'What the tests say',
     none: 'No pumping test stands in the record.',

@@ -1,6 +1,7 @@
 import type { InterfaceWords } from '../catalogue.ts';
 
 export const water: InterfaceWords['water'] = {
+  named: (what, text) => `${what} : ${text}`,
   tests: {
     title: 'Ce que disent les essais',
     none: 'Aucun essai de pompage n’est au dossier.',
@@ -81,8 +82,8 @@ export const water: InterfaceWords['water'] = {
     derivative: 'Dérivée (m)',
   },
   safe: {
-    title: 'Débit sûr en saison sèche',
-    missing: 'Pour un débit sûr, il manque encore au dossier :',
+    title: 'Débit d’exploitation en saison sèche',
+    missing: 'Pour ce débit, il manque encore au dossier :',
     go: 'Aller au champ',
     dryLevel: 'Niveau d’eau en saison sèche',
     asked: 'Débit demandé',

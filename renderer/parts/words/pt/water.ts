@@ -1,6 +1,7 @@
 import type { InterfaceWords } from '../catalogue.ts';
 
 export const water: InterfaceWords['water'] = {
+  named: (what, text) => `${what}: ${text}`,
   tests: {
     title: 'O que dizem os ensaios',
     none: 'Não há nenhum ensaio de caudal na ficha.',
@@ -81,8 +82,8 @@ export const water: InterfaceWords['water'] = {
     derivative: 'Derivada (m)',
   },
   safe: {
-    title: 'Caudal seguro na época seca',
-    missing: 'Para um caudal seguro, falta ainda na ficha:',
+    title: 'Caudal de exploração na época seca',
+    missing: 'Para este caudal, falta ainda na ficha:',
     go: 'Ir para o campo',
     dryLevel: 'Nível da água na época seca',
     asked: 'Caudal pedido',
