@@ -10,9 +10,9 @@ import { drawdowns } from './published.ts';
 import { drawdownOf, logMinutes, normal, type Ideal } from './synthetic.ts';
 import { estimateOf } from './values.ts';
 
-const trials = 400;
-/** 95 % of 400, less and more three standard deviations of such a count. */
-const [least, most] = [0.917, 0.983];
+const trials = 500;
+/** 95 % of 500, less and more three standard deviations of such a count. */
+const [least, most] = [0.921, 0.979];
 
 /** Share of the trials whose interval holds the truth. */
 function covered(truth: number, id: QuantityId, trial: (noise: () => number) => MethodResult) {
