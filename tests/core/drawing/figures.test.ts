@@ -6,6 +6,7 @@ import {
   momentFigure,
   plainFigure,
   rangeFigure,
+  significantFigure,
 } from '../../../core/drawing/figures.ts';
 import { kit } from './sample.ts';
 
@@ -24,6 +25,13 @@ it('litres stand to what a sack or tape can tell', () => {
 it('plain figures have no zeros at their end', () => {
   expect(plainFigure(kit, 110, 1)).toBe('110');
   expect(plainFigure(kit, 0.75, 2)).toBe('0.75');
+});
+
+it('measured values stand to three digits, small ones too', () => {
+  expect(significantFigure(kit, 88.54)).toBe('88.5');
+  expect(significantFigure(kit, 0.00123456)).toBe('0.00123');
+  expect(significantFigure(kit, 1234.6)).toBe('1235');
+  expect(significantFigure(kit, 0)).toBe('0');
 });
 
 it('figures take the decimal mark of their language', () => {

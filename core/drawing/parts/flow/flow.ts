@@ -81,11 +81,14 @@ function evened(pieces: readonly Piece[], columns: number, room: Room): Room {
   return best.room;
 }
 
-/**
- * Pieces from the first column on, page by page; every page has the same columns. Gives the items
- * of each page.
- */
-export function flowed(pieces: readonly Piece[], columns: readonly Box[]): Item[][] {
+/** What a gap keeps of its height where a page is saved by it. */
+const leastGap = 0.4;
+
+function narrowed(piece: Piece): Piece {
+  return piece.gap ? { ...piece, height: piece.height * leastGap } : piece;
+}
+
+function laid(pieces: readonly Piece[], columns: readonly Box[]): Item[][] {
   const boxOf = (at: number) => columns[at % columns.length]!;
   const room: Room = (at) => boxOf(at).height;
   const filled = placed(pieces, columns.length === 1 ? room : evened(pieces, columns.length, room));
@@ -97,4 +100,14 @@ export function flowed(pieces: readonly Piece[], columns: readonly Box[]): Item[
         blocks.flatMap(({ block, y }) => block.draw(boxOf(at).x, boxOf(at).y + y)),
       ),
   );
+}
+
+/**
+ * Pieces from the first column on, page by page; every page has the same columns. Gaps are narrowed
+ * where that saves a page. Gives the items of each page.
+ */
+export function flowed(pieces: readonly Piece[], columns: readonly Box[]): Item[][] {
+  const wide = laid(pieces, columns);
+  const close = laid(pieces.map(narrowed), columns);
+  return close.length < wide.length ? close : wide;
 }

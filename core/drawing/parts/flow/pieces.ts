@@ -22,15 +22,18 @@ export function gapPiece(height: PaperMm): Piece {
   return { height, gap: true, draw: () => [] };
 }
 
-/** A text line by line, so that it can go on in the next column. */
+/** A text line by line, so that it can go on in the next column; no line of it stands alone. */
 export function textPieces(
   kit: Kit,
   text: string,
   width: PaperMm,
   look: Pick<TextLook, 'face' | 'source'> = {},
 ): Piece[] {
-  return wrapped(kit, text, width, look).map((one) => ({
+  const lines = wrapped(kit, text, width, look);
+  const alone = (at: number) => at === 0 || at === lines.length - 2;
+  return lines.map((one, at) => ({
     height: pitch,
+    keeps: at < lines.length - 1 && alone(at),
     draw: (x, y) => lettered(kit, [one], x, y, look),
   }));
 }

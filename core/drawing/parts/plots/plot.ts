@@ -45,6 +45,8 @@ export interface Plot {
 const pitch = lineHeight('small');
 const tickLength: PaperMm = 1;
 const labelGap: PaperMm = 0.8;
+/** Linear axes end on one of so many ticks, since they end on a fifth of what they span. */
+const mostTicks = 6;
 /** Between figures along an edge. */
 const apart: PaperMm = 1.6;
 
@@ -120,10 +122,10 @@ interface Edges {
 
 /** The area of the curves, when titles and figures have their room. */
 function edgesOf(kit: Kit, { x, y }: Plot, box: Box): Edges {
-  const down = ticksOf(kit, y, 6);
+  const down = ticksOf(kit, y, mostTicks);
   const figures = Math.max(0, ...down.map(({ label = '' }) => widthOf(kit, label)));
   const left = Math.min(box.width / 3, figures + tickLength + labelGap);
-  const ends = ticksOf(kit, x, 8).filter(({ label }) => label !== undefined);
+  const ends = ticksOf(kit, x, mostTicks).filter(({ label }) => label !== undefined);
   const lastWidth = Math.max(0, ...ends.map(({ label = '' }) => widthOf(kit, label)));
   const top = 2 * pitch + 1.6;
   const foot = 2 * pitch + tickLength + 0.4;
@@ -133,7 +135,7 @@ function edgesOf(kit: Kit, { x, y }: Plot, box: Box): Edges {
     width: box.width - left - lastWidth / 2,
     height: box.height - top - foot,
   };
-  const across = withoutMeeting(ticksOf(kit, x, 8), (tick) => {
+  const across = withoutMeeting(ticksOf(kit, x, mostTicks), (tick) => {
     const at = placeAt(x, tick.value, area.x, area.width);
     const half = widthOf(kit, tick.label ?? '') / 2;
     return [at - half, at + half];

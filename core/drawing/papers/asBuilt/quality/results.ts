@@ -20,19 +20,19 @@ import {
 
 const healthBases: readonly Basis[] = ['health', 'provisional'];
 
-/** States that ask for something to be done stand in bold. */
+/** States that ask for something to be done stand in bold, but for values on a condition. */
 const pressing: readonly ValueState[] = ['above', 'below'];
 const stateColumn = 7;
 
 function columnsOf({ own: { columns } }: QualityKit, width: PaperMm): FlowColumn[] {
   return [
-    { title: columns.parameter, width: width - 144 },
+    { title: columns.parameter, width: width - 146 },
     { title: columns.sample, width: 7 },
     { title: columns.written, width: 22 },
     { title: columns.converted, width: 21 },
     { title: columns.limit, width: 24 },
     { title: columns.guideline, width: 21 },
-    { title: columns.basis, width: 22 },
+    { title: columns.basis, width: 24 },
     { title: columns.state, width: 27 },
   ];
 }
@@ -64,6 +64,9 @@ function rowsOf(
 ): FlowRow[] {
   const source = result.last?.path ?? 'quality';
   const found = [namedParameter(kit, result), ...foundCells(kit, result)];
+  const presses = ({ state, value }: Comparison) =>
+    value.when === undefined && pressing.includes(state);
+  const named = comparisons.some(presses) ? [0] : [];
   return comparisons.map((one, at) => ({
     cells: [
       ...(at === 0 ? found : found.map(() => '')),
@@ -71,7 +74,7 @@ function rowsOf(
       basisOf(kit, one),
       kit.water.states[one.state],
     ],
-    bold: pressing.includes(one.state) ? [0, stateColumn] : [],
+    bold: [...named, ...(presses(one) ? [stateColumn] : [])],
     source,
     goesOn: at < comparisons.length - 1,
   }));

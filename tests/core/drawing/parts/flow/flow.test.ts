@@ -46,6 +46,12 @@ describe('pieces in columns', () => {
     expect(named(pages)).toEqual([['a 0'], ['b 0']]);
   });
 
+  it('have narrower gaps where that saves a page', () => {
+    const gap = piece('gap', 5, { gap: true });
+    const pages = flowed([piece('a', 14), gap, piece('b', 14)], [column]);
+    expect(named(pages)).toEqual([['a 0', 'gap 14', 'b 16']]);
+  });
+
   it('fill both columns of the last page alike', () => {
     const two = [column, { ...column, x: 100 }];
     const pages = flowed(

@@ -18,6 +18,18 @@ describe('a linear axis', () => {
     expect(labels(axis)).toEqual(['0.0', '0.5', '1.0', '1.5', '2.0']);
   });
 
+  it('has a tick at each of its ends', () => {
+    const most = fc.double({ min: 0.001, max: 1e6, noNaN: true });
+    fc.assert(
+      fc.property(most, (value) => {
+        const axis = linearAxis([value]);
+        const ticks = ticksOf(kit, axis, 6);
+        expect(ticks[0]!.value).toBeCloseTo(axis.from, 9);
+        expect(ticks.at(-1)!.value / axis.to).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
   it('goes below nothing where values do', () => {
     expect(linearAxis([-3, 4]).from).toBeLessThanOrEqual(-3);
   });
