@@ -18,7 +18,12 @@ export interface FileChoice extends Required<Omit<LoggerChoice, 'delimiter'>> {
   readonly valueThen: number | undefined;
   /** Minutes of the test at the first row; below nothing where the logger began before it. */
   readonly firstMinute: number;
+  /** Whether a long series is thinned out. */
+  readonly thin: boolean;
 }
+
+/** A series longer than so many readings is offered to be thinned out. */
+export const longSeries = 300;
 
 export interface FileReading {
   readonly minutes: number;
@@ -27,6 +32,8 @@ export interface FileReading {
 
 export interface FileReadings {
   readonly readings: readonly FileReading[];
+  /** How many there were before they were thinned out. */
+  readonly all: number;
   /** Lines that could not be read. */
   readonly unread: number;
 }
@@ -46,10 +53,33 @@ export function firstChoice(text: string, restM: number | undefined): FileChoice
     tapeM: restM,
     valueThen: undefined,
     firstMinute: 0,
+    thin: true,
   };
 }
 
 const rounded = (value: number, decimals: number) => Number(value.toFixed(decimals));
+
+const perCycle = 40;
+const changeM = 0.01;
+
+/**
+ * Readings that tell of a level: 40 to each log cycle of time, every one that lies a centimetre or
+ * more off the last that was kept, as at the start of a step, and the last one.
+ */
+export function thinned(readings: readonly FileReading[]): FileReading[] {
+  const kept: FileReading[] = [];
+  for (const one of readings) {
+    const last = kept.at(-1);
+    const tells =
+      last === undefined ||
+      one === readings.at(-1) ||
+      Math.abs(one.reading - last.reading) >= changeM ||
+      last.minutes <= 0 ||
+      Math.log10(one.minutes / last.minutes) >= 1 / perCycle;
+    if (tells) kept.push(one);
+  }
+  return kept;
+}
 
 /**
  * Readings of a test from a logger's file: minutes to a hundredth, levels to the millimetre. Rows
@@ -69,5 +99,10 @@ export function readingsOf(text: string, choice: FileChoice): FileReadings {
     const at = rounded(minutes + firstMinute, 2);
     return level === undefined || at < 0 ? [] : [{ minutes: at, reading: rounded(level, 3) }];
   });
-  return { readings: taken, unread: troubles.length };
+  const isThinned = choice.thin && taken.length > longSeries;
+  return {
+    readings: isThinned ? thinned(taken) : taken,
+    all: taken.length,
+    unread: troubles.length,
+  };
 }

@@ -24,7 +24,10 @@ afterEach(async () => {
 
 async function open(text: string) {
   const picker = one('input[type=file]');
-  Object.defineProperty(picker, 'files', { value: [{ text: () => Promise.resolve(text) }] });
+  Object.defineProperty(picker, 'files', {
+    value: [{ text: () => Promise.resolve(text) }],
+    configurable: true,
+  });
   picker.dispatchEvent(new Event('change', { bubbles: true }));
   await settled();
 }
@@ -73,6 +76,29 @@ describe('readings from a logger’s file', () => {
     await click(button('Take these readings'));
     // 5 kPa are 0.51 m of water (1 kPa = 0.101972 m of water of 1000 kg/m³); 10.27 m at rest.
     expect(folder.desk.record.tests?.[0]?.series).toEqual([{ minutes: 1, reading: 10.78 }]);
+  });
+
+  it('are thinned out where there are many, unless all are wanted', async () => {
+    lay();
+    // A fall of 0.2 m over a log cycle, read each ten seconds of ten hours, and a step of a metre in it.
+    const rows = Array.from({ length: 3600 }, (_, at) => {
+      const minutes = (at + 1) / 6;
+      return `${minutes},${10.3 + 0.2 * Math.log10(minutes + 1) + (minutes > 300 ? 1 : 0)}`;
+    });
+    await open(`minutes,level\n${rows.join('\n')}\n`);
+    expect(said(document.body)).toContain('Thin out the 3600 readings');
+    await click(button('Take these readings'));
+    const { series: kept = [] } = folder.desk.record.tests![0]!;
+    expect(kept.length).toBeGreaterThan(80);
+    expect(kept.length).toBeLessThan(300);
+    expect(kept.at(-1)!.minutes).toBe(600);
+    expect(kept.some(({ minutes }) => minutes > 300 && minutes < 300.3)).toBe(true);
+
+    await open(`minutes,level\n${rows.join('\n')}\n`);
+    await click(one('.thin input'));
+    await click(button('Take these readings'));
+    await click(button('Replace'));
+    expect(folder.desk.record.tests![0]!.series).toHaveLength(3600);
   });
 
   it('are not to be had from a file without any', async () => {

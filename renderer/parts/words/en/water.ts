@@ -126,6 +126,8 @@ export const water = {
     valueThen: 'The sensor’s value then',
     firstMinute: 'Minutes of the test at the first row',
     found: (n: number, from: string, to: string) => `${n} readings, from ${from} to ${to} m`,
+    thin: (n: string) =>
+      `Thin out the ${n} readings: keep 40 to each tenfold of time, and every one that lies a centimetre off the last`,
     take: 'Take these readings',
     cancel: 'Leave it',
     importAsks: (n: number, now: number) =>

@@ -128,6 +128,8 @@ export const water: InterfaceWords['water'] = {
     valueThen: 'La valeur du capteur alors',
     firstMinute: 'Minutes de l’essai à la première ligne',
     found: (n, from, to) => `${n} lectures, de ${from} à ${to} m`,
+    thin: (n) =>
+      `Éclaircir les ${n} lectures : en garder 40 pour chaque décuple du temps, et toutes celles qui s’écartent d’un centimètre de la précédente`,
     take: 'Prendre ces lectures',
     cancel: 'Laisser',
     importAsks: (n, now) => `${n} lectures ont été trouvées. Remplacer les ${now} qui sont ici ?`,

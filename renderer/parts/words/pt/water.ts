@@ -127,6 +127,8 @@ export const water: InterfaceWords['water'] = {
     valueThen: 'O valor do sensor nesse momento',
     firstMinute: 'Minutos do ensaio na primeira linha',
     found: (n, from, to) => `${n} leituras, de ${from} a ${to} m`,
+    thin: (n) =>
+      `Desbastar as ${n} leituras: manter 40 por cada décuplo do tempo, e todas as que se afastam um centímetro da anterior`,
     take: 'Tomar estas leituras',
     cancel: 'Deixar',
     importAsks: (n, now) => `Foram encontradas ${n} leituras. Substituir as ${now} que estão aqui?`,
