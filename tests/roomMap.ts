@@ -60,7 +60,7 @@ export const rooms: readonly Room[] = [
   { room: 'core/exchange', doors: recordSide, packages: ['csv-parse', 'zod'], world: 'handed' },
   {
     room: 'core/contract',
-    doors: [...practiceSide, 'core/quantities', 'core/layingOut'],
+    doors: [...practiceSide, 'core/quantities', 'core/layingOut', 'core/water/guidelines'],
     packages: ['zod'],
     world: 'handed',
   },
@@ -113,7 +113,7 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'renderer/state',
-    doors: [...pureCore, 'renderer/host'],
+    doors: [...pureCore, 'core/water/guidelines', 'renderer/host'],
     packages: ['svelte'],
     world: 'page',
   },
@@ -129,6 +129,7 @@ export const rooms: readonly Room[] = [
       ...pureCore,
       'core/hydraulics/fieldEntry',
       'core/exchange/logger',
+      'core/water/guidelines',
       'renderer/state',
       'renderer/parts',
     ],
@@ -209,6 +210,7 @@ export const rooms: readonly Room[] = [
     room: 'renderer/practices',
     doors: [
       ...pureCore,
+      'core/water/guidelines',
       'renderer/state',
       'renderer/parts',
       'renderer/editors',

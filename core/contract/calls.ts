@@ -7,6 +7,7 @@ import type { Trouble } from '../record/trouble.ts';
 import type { AttachmentCalls } from './attachmentsShape.ts';
 import type { BackdropCalls } from './backdropShape.ts';
 import type { BinCalls } from './binShape.ts';
+import type { GuidelineCalls } from './guidelinesShape.ts';
 import type { ListCalls } from './listShape.ts';
 import type { PracticeCalls } from './practicesShape.ts';
 import type { Settings } from './settingsShape.ts';
@@ -71,7 +72,8 @@ export interface ArchiveCheck {
  * Every call that the page may send, with what it takes and what it gives. Arguments and answers
  * are JSON. A refusal comes back as a value; a throw is a defect.
  */
-export interface Calls extends ListCalls, BinCalls, BackdropCalls, AttachmentCalls, PracticeCalls {
+export interface Calls
+  extends ListCalls, BinCalls, BackdropCalls, AttachmentCalls, PracticeCalls, GuidelineCalls {
   'archive.state': { takes: Record<string, never>; gives: ArchiveState };
   /** Goes through every revision's hash; broken ones come back by well and revision. */
   'archive.check': { takes: Record<string, never>; gives: ArchiveCheck };

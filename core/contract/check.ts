@@ -6,6 +6,7 @@ import { attachmentsArguments } from './attachments.ts';
 import { backdropsArguments } from './backdrops.ts';
 import { binArguments } from './bin.ts';
 import type { CallName, Takes } from './calls.ts';
+import { guidelinesArguments } from './guidelines.ts';
 import { listArguments } from './list.ts';
 import { papersArguments } from './papers.ts';
 import { practicesArguments } from './practices.ts';
@@ -39,6 +40,7 @@ const schemas = joinAreas<z.ZodType>([
   attachmentsArguments,
   papersArguments,
   practicesArguments,
+  guidelinesArguments,
   settingsArguments,
 ]);
 

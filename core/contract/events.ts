@@ -12,6 +12,8 @@ export interface HostEvents {
   'list.changed': Record<string, never>;
   /** A practice of the user was made, changed or taken away, here or by another program. */
   'practices.changed': Record<string, never>;
+  /** The like of the user's sets of guideline values. */
+  'guidelines.changed': Record<string, never>;
   /** A person chose other settings, in this window or another. */
   'settings.changed': Settings;
   /** Undo or redo was asked for outside the page, as from the desktop's menu. */

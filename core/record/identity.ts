@@ -24,6 +24,7 @@ export const identity = chapter({
   supervisor: text('The engineer who supervised and signs.'),
   purpose: text('Intended use.'),
   practice: text('Id of the practice that the well is judged by.'),
+  guidelines: text('Id of the set of guideline values that water samples are compared with.'),
   state: oneOf(wellStates, 'How far the well has come.').optional(),
 }).describe('Who the well is and whose.');
 

@@ -17,6 +17,7 @@ const taken = {
     'supervisor',
     'purpose',
     'practice',
+    'guidelines',
   ],
   site: ['country', 'region', 'district', 'commune', 'positionMethod', 'elevationDatum'],
   bore: ['method', 'rig', 'fluid', 'additive'],

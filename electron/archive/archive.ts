@@ -13,6 +13,7 @@ import { backdropsOf, type Backdrops } from './backdrops.ts';
 import { binOf, type Bin } from './bin.ts';
 import { checkChains, type ChainCheck } from './check.ts';
 import { editWell, leaveWell, type EditChange, type KeptEdit } from './edit.ts';
+import { guidelinesIn, type Guidelines } from './guidelines.ts';
 import type { WriteHandle } from './handles.ts';
 import { listsOf, type Access, type Lists } from './lists.ts';
 import { practicesOf, type Practices } from './practices.ts';
@@ -47,6 +48,7 @@ export interface Archive {
   readonly bin: Bin;
   readonly backdrops: Backdrops;
   readonly practices: Practices;
+  readonly guidelines: Guidelines;
   count(): Result<number>;
   list(search?: string): Result<readonly ListedWell[]>;
   /** The newest revision. */
@@ -100,6 +102,7 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     bin: binOf(access, world.now),
     backdrops: backdropsOf(access, world.now),
     practices: practicesOf(access, world.now),
+    guidelines: guidelinesIn(access, world.now),
     count: () => reading(() => ok(countWells(reader))),
     list: (search) => reading(() => ok(listWells(reader, search))),
     open: (id) => reading(() => openWell(reader, id)),

@@ -78,8 +78,9 @@ function picturesOf({ record, calledBy, pictures }: WellToPrint, world: World) {
 }
 
 function printAll(wanted: Wanted, world: World): Result<ExitCode> {
-  const { paper, language, target, wells, own } = wanted;
-  const common = { paper, language, fonts: readFonts(), madeAt: world.now(), own };
+  const { paper, language, target, wells, own, ownGuidelines } = wanted;
+  const made = { paper, language, fonts: readFonts(), madeAt: world.now() };
+  const common = { ...made, own, ownGuidelines };
   const names = uniqueNames(wells.map((well) => sheetName(well, wanted)));
   let erring = false;
   for (const [at, well] of wells.entries()) {

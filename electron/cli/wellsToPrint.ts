@@ -4,6 +4,8 @@ import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import type { PracticeFile } from '../../core/practice/practice.ts';
 import type { Trouble } from '../../core/record/trouble.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import type { GuidelineFile } from '../../core/water/guidelines/guidelineSet.ts';
+import { ownGuidelineFiles } from '../service/ownGuidelines.ts';
 import { ownPracticeFiles } from '../service/ownPractices.ts';
 import { photoImages } from '../service/photoImages.ts';
 import { storedWell } from '../service/stored.ts';
@@ -29,6 +31,8 @@ export interface WellsToPrint {
   readonly wells: readonly WellToPrint[];
   /** Practices of the user in the archive; none beside a record in a file of its own. */
   readonly own: readonly PracticeFile[];
+  /** The like of sets of guideline values. */
+  readonly ownGuidelines: readonly GuidelineFile[];
   close(): void;
 }
 
@@ -83,7 +87,8 @@ function wellInRecord(file: string, world: World): Result<WellsToPrint> {
   const read = readRecordFile(file, world);
   if (!read.ok) return read;
   const calledBy = path.basename(file);
-  return ok({ wells: [{ ...read.value, calledBy }], own: [], close: () => undefined });
+  const wells = [{ ...read.value, calledBy }];
+  return ok({ wells, own: [], ownGuidelines: [], close: () => undefined });
 }
 
 /** The wells that a file holds, be it an archive or one record. */
@@ -96,7 +101,8 @@ export function wellsToPrint(file: string, choice: Choice, world: World): Result
   const archive = opened.value;
   const wells = openWells(archive, choice, world);
   const own = ownPracticeFiles(archive.practices);
-  if (wells.ok) return ok({ wells: wells.value, own, close: () => archive.close() });
+  const ownGuidelines = ownGuidelineFiles(archive.guidelines);
+  if (wells.ok) return ok({ wells: wells.value, own, ownGuidelines, close: () => archive.close() });
   archive.close();
   return wells;
 }

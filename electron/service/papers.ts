@@ -2,6 +2,7 @@ import type { Language } from '../../core/base/language.ts';
 import { ok } from '../../core/base/result.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { reads, type Handlers, type ServiceParts } from './handlers.ts';
+import { ownGuidelineFiles } from './ownGuidelines.ts';
 import { ownPracticeFiles } from './ownPractices.ts';
 import { photoImages } from './photoImages.ts';
 import { makeAsBuilt, makeLayingOut } from './sheet.ts';
@@ -53,8 +54,9 @@ export function papersHandlers({ archive, fonts, clock }: ServiceParts): Handler
       if (!pictures.ok) return pictures;
       const images = pictures.value;
       const own = ownPracticeFiles(archive.practices);
-      const made = { paper, language, fonts, madeAt: clock(), revision, images, own };
-      const sheet = makeAsBuilt(record, made);
+      const ownGuidelines = ownGuidelineFiles(archive.guidelines);
+      const made = { paper, language, fonts, madeAt: clock(), revision, images };
+      const sheet = makeAsBuilt(record, { ...made, own, ownGuidelines });
       return ok({
         fileName: paperFileName(record, paper, revision, language),
         pdf: Buffer.from(sheet.pdf()).toString('base64'),

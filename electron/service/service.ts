@@ -6,6 +6,7 @@ import { archiveHandlers } from './archive.ts';
 import { attachmentsHandlers } from './attachments.ts';
 import { backdropsHandlers } from './backdrops.ts';
 import { binHandlers } from './bin.ts';
+import { guidelinesHandlers } from './guidelines.ts';
 import type { ServiceParts } from './handlers.ts';
 import { listHandlers } from './list.ts';
 import { papersHandlers } from './papers.ts';
@@ -39,6 +40,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     attachmentsHandlers(parts),
     papersHandlers(parts),
     practicesHandlers(parts),
+    guidelinesHandlers(parts),
     settingsHandlers(parts),
   ];
   return joinAreas(areas as unknown as Record<string, AnyHandler>[]);

@@ -11,6 +11,8 @@ import { resolveWell } from '../../core/model/resolveWell.ts';
 import { paintPdf } from '../../core/paint/pdf/paintPdf.ts';
 import { fontFaces } from '../../core/paint/svg/fontFaces.ts';
 import { paintSvg } from '../../core/paint/svg/write.ts';
+import { guidelinesOf } from '../../core/water/guidelines/chooseGuidelines.ts';
+import type { GuidelineFile, GuidelineSet } from '../../core/water/guidelines/guidelineSet.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
 import { sha256Hex } from '../seal/hash.ts';
@@ -27,6 +29,8 @@ export interface SheetOptions {
   readonly revision?: number;
   /** Practices of the user, that the record may name. */
   readonly own?: readonly PracticeFile[];
+  /** The user's sets of guideline values, that the record may name. */
+  readonly ownGuidelines?: readonly GuidelineFile[];
   /** Pictures that are at hand, by hash. */
   readonly images?: PhotoImages;
 }
@@ -42,16 +46,29 @@ export interface Sheet {
   svg(page: number): string;
 }
 
+/** What a paper is made with, besides its record. */
+interface MadeWith {
+  readonly practice: Practice;
+  readonly guidelines: GuidelineSet;
+}
+
 /**
- * 32 hexadecimal digits: the same for the same record, practice, paper, language, revision and
- * pictures at hand, and for no other. English is not named, so that its papers keep the ids that they had.
+ * 32 hexadecimal digits: the same for the same record, practice, guideline values, paper, language,
+ * revision and pictures at hand, and for no other. English and the general guideline values are
+ * not named, so that papers with them keep the ids that they had.
  */
-function paperIdOf(record: WellRecord, practice: Practice, options: SheetOptions): string {
+function paperIdOf(
+  record: WellRecord,
+  { practice, guidelines }: MadeWith,
+  options: SheetOptions,
+): string {
   const { paper, revision, language = 'en', images = {} } = options;
   const kind = language === 'en' ? paper : `${paper} ${language}`;
   const pictures = printedHashes(record).filter((hash) => hash in images);
   const shown = pictures.length === 0 ? [] : [pictures];
-  const named = JSON.stringify([record, practice, 'asBuilt', kind, revision ?? null, ...shown]);
+  const compared = guidelines.id === guidelinesOf(undefined).id ? [] : [guidelines];
+  const said = [...shown, ...compared];
+  const named = JSON.stringify([record, practice, 'asBuilt', kind, revision ?? null, ...said]);
   return sha256Hex(named).slice(0, 32);
 }
 
@@ -75,9 +92,10 @@ function sheetOf(drawing: Drawing, findings: readonly Finding[], fonts: ShippedF
 
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
-  const { paper, language = 'en', fonts, madeAt, revision, own, images = {} } = options;
+  const { paper, language = 'en', fonts, madeAt, revision, images = {} } = options;
   const model = resolveWell(record);
-  const judgement = judgeWell(record, model, practiceOf(record, own));
+  const judgement = judgeWell(record, model, practiceOf(record, options.own));
+  const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
   const drawing = drawAsBuilt(record, model, {
     paper,
     language,
@@ -85,13 +103,14 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     madeAt,
     images,
     judgement,
-    paperId: paperIdOf(record, judgement.practice, options),
+    guidelines,
+    paperId: paperIdOf(record, { practice: judgement.practice, guidelines }, options),
     ...(revision === undefined ? {} : { revision }),
   });
   return sheetOf(drawing, [...model.findings, ...judgement.findings], fonts);
 }
 
-export type LayingOutSheetOptions = Omit<SheetOptions, 'paper' | 'images'>;
+export type LayingOutSheetOptions = Omit<SheetOptions, 'paper' | 'images' | 'ownGuidelines'>;
 
 /** The laying-out sheet of a record that was read, which has one size and shows no pictures. */
 export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions): Sheet {

@@ -4,27 +4,30 @@ import type { Archive } from '../archive/archive.ts';
 
 /**
  * Gives a look at the archive that tells of each well that another program changed since the last
- * look, and of practices. What was changed here meanwhile may be told once more.
+ * look, of practices, and of sets of guideline values. What was changed here meanwhile may be told once more.
  */
 export function watchArchive(archive: Archive, tell: (event: HostEvent) => void): () => void {
   const read = () => {
     const marks = archive.marks();
     return new Map(marks.ok ? marks.value.map((mark) => [mark.id, mark]) : []);
   };
-  const readPractices = () => {
-    const kept = archive.practices.list();
+  const readFiles = ({ list }: Archive['practices'] | Archive['guidelines']) => {
+    const kept = list();
     return JSON.stringify(kept.ok ? kept.value : []);
   };
   let touched = archive.touched();
   let known = read();
-  let practices = readPractices();
+  let practices = readFiles(archive.practices);
+  let guidelines = readFiles(archive.guidelines);
   return () => {
     const now = archive.touched();
     if (!now.ok || now.value === (touched.ok ? touched.value : undefined)) return;
     touched = ok(now.value);
-    const practicesBefore = practices;
-    practices = readPractices();
+    const [practicesBefore, guidelinesBefore] = [practices, guidelines];
+    practices = readFiles(archive.practices);
     if (practices !== practicesBefore) tell({ name: 'practices.changed', data: {} });
+    guidelines = readFiles(archive.guidelines);
+    if (guidelines !== guidelinesBefore) tell({ name: 'guidelines.changed', data: {} });
     const before = known;
     known = read();
     for (const [id, mark] of known)

@@ -1,10 +1,10 @@
-import type { PracticeFile } from '../../core/practice/practice.ts';
+import type { InLanguages } from '../../core/practice/practice.ts';
 
 /** Signs that a file's name cannot hold on one system or another. */
 const unfit = /[\\/:*?"<>|\p{Cc}]+/gu;
 
-/** A name for a practice's file that every system takes. */
-export function practiceFileName({ name, version }: PracticeFile): string {
+/** A name for the file of a practice or of guideline values that every system takes. */
+export function setFileName({ name, version }: { name: InLanguages; version: string }): string {
   return `${`${name.en} ${version}`.replace(unfit, '-').trim()}.json`;
 }
 

@@ -68,13 +68,14 @@ export class LiveDrawing {
   /** Keeps pages and scale as they are now, until they are let go. */
   hold() {
     if (this.paper === 'layingOut') return;
-    const { desk, model, judgement } = this.#folder;
+    const { desk, model, judgement, guidelines } = this.#folder;
     try {
       this.#held = planAsBuilt(desk.record, model, {
         paper: this.paper,
         fonts,
         language: this.language,
         judgement,
+        guidelines,
       });
     } catch {
       // What cannot be drawn is said by the drawing itself.
@@ -93,9 +94,10 @@ export class LiveDrawing {
    * come first, and the sheet in the pause after them.
    */
   #plan() {
-    const { desk, model, judgement, saving } = this.#folder;
+    const { desk, model, judgement, guidelines, saving } = this.#folder;
     void [
       judgement,
+      guidelines,
       this.paper,
       this.language,
       saving.shownRevision,
@@ -109,7 +111,7 @@ export class LiveDrawing {
   }
 
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
-    const { judgement } = this.#folder;
+    const { judgement, guidelines } = this.#folder;
     const { shownRevision } = this.#folder.saving;
     const revision = shownRevision === undefined ? {} : { revision: shownRevision };
     const plan = this.#held && { plan: this.#held };
@@ -131,7 +133,7 @@ export class LiveDrawing {
       this.drawing =
         paper === 'layingOut'
           ? drawLayingOut(record, model, { ...options, practice: judgement.practice })
-          : drawAsBuilt(record, model, { ...options, paper });
+          : drawAsBuilt(record, model, { ...options, guidelines, paper });
       this.#took = performance.now() - start;
       this.broken = false;
     } catch (thrown) {

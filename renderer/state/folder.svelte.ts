@@ -8,6 +8,8 @@ import type { WellModel } from '../../core/model/wellModel.ts';
 import type { Judgement } from '../../core/practice/judgeWell.ts';
 import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import { guidelinesOf } from '../../core/water/guidelines/chooseGuidelines.ts';
+import type { GuidelineFile, GuidelineSet } from '../../core/water/guidelines/guidelineSet.ts';
 import type { Desk } from './desk.ts';
 import { joins, push, redo, settle, undo, type History } from './history.ts';
 import { Judging } from './judging.svelte.ts';
@@ -39,13 +41,16 @@ export class Folder {
   readonly #judging: Judging;
   readonly #findings;
   readonly #own: () => readonly PracticeFile[];
+  readonly #ownGuidelines: () => readonly GuidelineFile[];
+  readonly #guidelines: GuidelineSet;
 
-  /** `own`: the practices of the user, that the record may name. */
+  /** `own`, `ownGuidelines`: practices and guideline values of the user, that the record may name. */
   constructor(
     host: PageHost,
     well: OpenedWell,
     readOnly = false,
     own: () => readonly PracticeFile[] = () => [],
+    ownGuidelines: () => readonly GuidelineFile[] = () => [],
   ) {
     const { base, moves } = well.working;
     this.id = well.id;
@@ -54,6 +59,9 @@ export class Folder {
     this.readOnly = readOnly;
     this.#resolved = $derived(this.#resolve(this.desk.record));
     this.#own = own;
+    this.#ownGuidelines = ownGuidelines;
+    const named = $derived(this.desk.record.identity?.guidelines);
+    this.#guidelines = $derived(guidelinesOf(named, ownGuidelines()));
     this.#judging = new Judging(() => ({ record: this.desk.record, model: this.model }), own);
     this.#findings = $derived([...this.model.findings, ...this.judgement.findings]);
   }
@@ -85,6 +93,16 @@ export class Folder {
   /** The practices of the user, that the record may name. */
   get own(): readonly PracticeFile[] {
     return this.#own();
+  }
+
+  /** The set that samples are compared with, which may not be the one that its record names. */
+  get guidelines(): GuidelineSet {
+    return this.#guidelines;
+  }
+
+  /** The user's sets of guideline values, that the record may name. */
+  get ownGuidelines(): readonly GuidelineFile[] {
+    return this.#ownGuidelines();
   }
 
   /** Set when the program could not resolve or judge the record: what is shown is of before. */

@@ -4,6 +4,7 @@ import type { HostEvent } from '../../core/contract/events.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { Folder } from './folder.svelte.ts';
+import { Guidelines } from './guidelines.svelte.ts';
 import { Practices } from './practices.svelte.ts';
 import { Wells } from './wells.svelte.ts';
 
@@ -19,16 +20,20 @@ export class Place {
   readonly wells: Wells;
   /** The practices of the user. */
   readonly practices: Practices;
+  /** The user's sets of guideline values. */
+  readonly guidelines: Guidelines;
 
   constructor(host: PageHost) {
     this.host = host;
     this.wells = new Wells(host);
     this.practices = new Practices(host);
+    this.guidelines = new Guidelines(host);
     host.onEvent((event) => this.#heard(event));
   }
 
   #heard({ name, data }: HostEvent) {
     if (name === 'practices.changed') void this.#readPractices();
+    if (name === 'guidelines.changed') void this.guidelines.read();
     if (name === 'page.undo') this.folder?.undo();
     if (name === 'page.redo') this.folder?.redo();
     if (name === 'well.changed' && this.folder?.id === data.id) this.folder.saving.heard(data);
@@ -68,7 +73,8 @@ export class Place {
 
   #lay(well: OpenedWell) {
     const own = () => this.practices.files;
-    this.folder = new Folder(this.host, well, this.archive?.readOnly, own);
+    const guidelines = () => this.guidelines.files;
+    this.folder = new Folder(this.host, well, this.archive?.readOnly, own, guidelines);
   }
 
   /**

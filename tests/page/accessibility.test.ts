@@ -7,6 +7,14 @@ import { field, openWell } from './desk.ts';
 
 const full = 'KV-25-011';
 const bare = 'KV-00-000';
+/** An invented set of guideline values, as a file. */
+const decree = {
+  name: 'decree.json',
+  mimeType: 'application/json',
+  buffer: Buffer.from(
+    '{ "id": "decree", "version": "1", "name": "Decree on drinking water", "basedOn": "who2022" }',
+  ),
+};
 /** Milliseconds that building the page and looking at all of it may take on a busy machine. */
 const patience = 180_000;
 let program: Program;
@@ -94,6 +102,13 @@ describe('axe-core finds no fault', () => {
           await page.getByRole('button', { name: 'Practices', exact: true }).click();
           await page.getByRole('dialog').waitFor();
           await expectNone(page, 'shipped');
+          const values = page.getByRole('region', { name: 'Guideline values for water' });
+          await values.getByLabel('Guideline values from a file').setInputFiles(decree);
+          await values.getByText('was taken from the file').waitFor();
+          await values.getByRole('button', { name: /^Delete: / }).click();
+          await expectNone(page, 'values');
+          await values.getByRole('button', { name: 'Delete it' }).click();
+          await values.getByText('was deleted').waitFor();
           await page.getByRole('button', { name: 'New, based on this one' }).click();
           await page.locator('[data-figure=latrineM]').fill('50');
           await expectNone(page, 'own');

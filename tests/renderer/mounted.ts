@@ -2,6 +2,7 @@ import { flushSync, mount, tick, unmount, type Component } from 'svelte';
 import { vi } from 'vitest';
 import type { PageHost } from '../../core/contract/host.ts';
 import type { PracticeFile } from '../../core/practice/practice.ts';
+import type { GuidelineFile } from '../../core/water/guidelines/guidelineSet.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { Folder } from '../../renderer/state/folder.svelte.ts';
 
@@ -107,10 +108,11 @@ export function openFolder(
   parts: Partial<WellRecord>,
   readOnly = false,
   own?: () => readonly PracticeFile[],
+  guidelines?: () => readonly GuidelineFile[],
 ): Folder {
   const record: WellRecord = { schemaVersion: 1, ...parts };
   const changedAt = '2025-03-09T07:05:00Z';
   const working = { base: { record, typed: {} }, moves: [], edit: 0, unrevised: false, changedAt };
   const stored = { id: 'w', revision: 1, changedAt, record, document: record, troubles: [] };
-  return new Folder(deaf, { ...stored, working }, readOnly, own);
+  return new Folder(deaf, { ...stored, working }, readOnly, own, guidelines);
 }

@@ -3,6 +3,7 @@ import type { Language } from '../../base/language.ts';
 import type { Fonts } from '../../base/text/metrics.ts';
 import type { WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
+import type { GuidelineSet } from '../../water/guidelines/guidelineSet.ts';
 import type { Kit } from '../kit.ts';
 import { usedHatches } from '../usedHatches.ts';
 import type { Drawing, Page } from '../items.ts';
@@ -32,6 +33,8 @@ export interface AsBuiltOptions {
   readonly revision?: number;
   /** The well judged by its practice: its findings stand beside the model's. */
   readonly judgement?: ShownJudgement;
+  /** What samples are compared with; the general values where absent. */
+  readonly guidelines?: GuidelineSet;
   /** Pictures by hash; a photo whose picture is not among them has an empty frame. */
   readonly images?: PhotoImages;
   /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
@@ -42,16 +45,18 @@ export interface AsBuiltOptions {
 
 type Basis = Pick<
   AsBuiltOptions,
-  'paper' | 'fonts' | 'language' | 'images' | 'judgement' | 'memory'
+  'paper' | 'fonts' | 'language' | 'images' | 'judgement' | 'guidelines' | 'memory'
 >;
 
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
-  const { fonts, memory, judgement, images = {} } = options;
+  const { fonts, memory, judgement, guidelines, images = {} } = options;
   const words = sheetWordsIn(options.language ?? 'en');
   const kit: Kit = { fonts, words, ...(memory && { memory }) };
   const shared = memory?.share('model', model) ?? model;
   const judged = judgement && { judgement };
-  return { record, model: shared, kit, paper: papers[options.paper], images, ...judged };
+  const compared = guidelines && { guidelines };
+  const paper = papers[options.paper];
+  return { record, model: shared, kit, paper, images, ...judged, ...compared };
 }
 
 /** Pages and scale of the as-built sheet of a well: handed back, a sheet keeps them. */

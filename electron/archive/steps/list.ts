@@ -4,10 +4,11 @@ import { working } from './0030-working.ts';
 import { lists } from './0040-lists.ts';
 import { attachments } from './0050-attachments.ts';
 import { practices } from './0060-practices.ts';
+import { guidelines } from './0070-guidelines.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
-export const steps = inOrder([wells, search, working, lists, attachments, practices]);
+export const steps = inOrder([wells, search, working, lists, attachments, practices, guidelines]);
 
 /** Version of an archive that has taken every step. */
 export const newestVersion = steps.at(-1)!.number;

@@ -11,9 +11,11 @@ import { waterBlocks } from './water.ts';
 
 /**
  * What each chapter of the well folder holds, in its order; made anew in the language in use, with
- * the practices that there are to choose from.
+ * the practices and sets of guideline values that there are to choose from.
  */
-export const chapters: Readonly<Record<ChapterId, (practices?: Choices) => readonly Block[]>> = {
+export const chapters: Readonly<
+  Record<ChapterId, (practices?: Choices, guidelines?: Choices) => readonly Block[]>
+> = {
   well: wellBlocks,
   site: siteBlocks,
   ground: groundBlocks,

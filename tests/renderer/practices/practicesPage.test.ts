@@ -7,6 +7,7 @@ import { figures } from '../../../core/practice/figures.ts';
 import { readPractice } from '../../../core/practice/readPractice.ts';
 import type { PracticeFile } from '../../../core/practice/practice.ts';
 import PracticesPage from '../../../renderer/practices/PracticesPage.svelte';
+import { Guidelines } from '../../../renderer/state/guidelines.svelte.ts';
 import { Practices } from '../../../renderer/state/practices.svelte.ts';
 
 // The test's window knows no modal dialogs.
@@ -35,6 +36,7 @@ let closed: number;
 /** Answers as the service does, from what is kept here. */
 const host = {
   async send(name: string, args: { practice?: unknown; id?: string }) {
+    if (name === 'guidelines.list') return { ok: true, value: { sets: [], unread: [] } };
     if (name === 'practices.remove') kept.delete(args.id!);
     if (name === 'practices.put') {
       const read = readPractice(args.practice);
@@ -51,7 +53,9 @@ const host = {
 async function open(readOnly = false, first?: string) {
   await practices.read();
   const newId = () => 'new-1';
-  show(PracticesPage, { practices, readOnly, first, newId, onclosed: () => (closed += 1) });
+  const guidelines = new Guidelines(host);
+  const onclosed = () => (closed += 1);
+  show(PracticesPage, { practices, guidelines, readOnly, first, newId, onclosed });
   await settled();
 }
 
@@ -69,7 +73,7 @@ async function write(selector: string, text: string) {
   await settled();
 }
 
-const status = () => said(one('[role=status]'));
+const status = () => said(one('footer [role=status]'));
 
 describe('the page of practices', () => {
   it('shows every figure of a practice with unit, source and who set it', async () => {
@@ -166,7 +170,7 @@ describe('the page of practices', () => {
       await settled();
     };
     await give({ ...ours, figures: { latrin: {} } });
-    expect(said(one('[role=alert]'))).toContain('figures.latrin: there is no such figure');
+    expect(said(one('footer [role=alert]'))).toContain('figures.latrin: there is no such figure');
     await give(ours);
     await expect.poll(status).toBe('“Ours” was taken from the file.');
     await give({ ...ours, version: '2' });

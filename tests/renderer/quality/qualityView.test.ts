@@ -2,6 +2,7 @@
 import { all, clear, click, openFolder, settled, show, texts } from '../mounted.ts';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { WellRecord } from '../../../core/record/schema.ts';
+import { readGuidelines } from '../../../core/water/guidelines/readGuidelines.ts';
 import QualityView from '../../../renderer/quality/QualityView.svelte';
 import type { Folder } from '../../../renderer/state/folder.svelte.ts';
 import { speech } from '../../../renderer/state/language.svelte.ts';
@@ -49,6 +50,46 @@ describe('samples beside guideline values', () => {
     const [, found, health] = row('nitrate');
     expect(found).toMatch(/^53\.1\smg\/l\sNO3 written: 12\smg\/l\sN/);
     expect(health).toContain('above the value');
+  });
+
+  it('stand beside the set that the record names', () => {
+    // Nitrate 50 mg/l (WHO values as quoted by FAO, y4263e, annex 3); the 45 is invented.
+    const read = readGuidelines({
+      id: 'decree',
+      version: '3',
+      name: 'Decree on water',
+      basedOn: 'who2022',
+      sources: { decree: { title: 'Decree, annex 2', mark: 'read' } },
+      parameters: {
+        nitrate: {
+          values: { health: { bound: 'most', value: 45, basis: 'health', source: 'decree' } },
+        },
+      },
+    });
+    if (!read.ok) throw new Error(read.error.sentence);
+    const results = [
+      { parameter: 'Nitrate', value: 47, unit: 'mg/l', as: 'NO3' },
+      { parameter: 'Arsenic', value: 0.02, unit: 'mg/l' },
+    ];
+    const layNamed = (guidelines?: string) => {
+      const named = guidelines === undefined ? {} : { identity: { guidelines } };
+      folder = openFolder({ ...named, quality: [{ results }] }, false, undefined, () => [
+        read.value,
+      ]);
+      show(QualityView, { folder });
+    };
+    layNamed();
+    expect(row('nitrate')[2]).toMatch(/^within the value.*50/);
+    document.body.replaceChildren();
+    layNamed('decree');
+    expect(row('nitrate')[2]).toMatch(/^above the value.*45/);
+    expect(row('arsenic')[2]).toContain('above the value');
+    expect(shown()).toContain('Guideline set: Decree on water, version 3');
+    expect(texts('.sources').join()).toContain('Decree, annex 2');
+    document.body.replaceChildren();
+    layNamed('lost');
+    expect(row('nitrate')[2]).toMatch(/^within the value.*50/);
+    expect(shown()).toContain('The record names the set “lost”, which is not here');
   });
 
   it('say where a detection limit is too high to tell', () => {

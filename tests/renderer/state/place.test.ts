@@ -182,6 +182,36 @@ describe('exporting the sheet', () => {
   });
 });
 
+describe('the guideline values of the user', () => {
+  const words = { en: 'Ours', fr: 'Ours', pt: 'Ours' };
+  const file = { id: 'ours', version: '1', name: words, basedOn: 'who2022' };
+  const named = { ...record, identity: { guidelines: 'ours' } };
+
+  it('hold for the open well as soon as another window brought them in', async () => {
+    const sets: object[] = [];
+    const { place, tell } = placeWith({
+      'guidelines.list': { sets, unread: [] },
+      'wells.open': {
+        ...stored,
+        record: named,
+        working: { ...working, base: { record: named, typed: {} } },
+      },
+    });
+    await place.open('w');
+    expect(place.folder!.guidelines.id).toBe('who2022');
+    sets.push({ file: { ...file, sources: {}, parameters: {} }, changedAt });
+    tell({ name: 'guidelines.changed', data: {} });
+    await expect.poll(() => place.folder!.guidelines.id).toBe('ours');
+    expect(place.folder!.ownGuidelines.map(({ id }) => id)).toEqual(['ours']);
+  });
+
+  it('that are refused say why', async () => {
+    const { place } = placeWith({ 'guidelines.put': new Error('The disk is full.') });
+    expect(await place.guidelines.put(file)).toBe(false);
+    expect(place.guidelines.refusal?.sentence).toBe('The disk is full.');
+  });
+});
+
 describe('the practices of the user', () => {
   const words = { en: 'Ours', fr: 'Ours', pt: 'Ours' };
   const file = { id: 'ours', version: '1', name: words, scope: words, basedOn: 'machineRock' };

@@ -1,6 +1,7 @@
 import type { WellModel } from '../../../model/wellModel.ts';
 import type { Judgement } from '../../../practice/judgeWell.ts';
 import type { WellRecord } from '../../../record/schema.ts';
+import type { GuidelineSet } from '../../../water/guidelines/guidelineSet.ts';
 import type { Kit } from '../../kit.ts';
 import type { Paper } from '../../paper.ts';
 import type { PhotoImages } from '../../parts/photos.ts';
@@ -14,6 +15,8 @@ export interface SheetInput {
   readonly model: WellModel;
   /** Absent where nobody judged. */
   readonly judgement?: ShownJudgement;
+  /** What samples are compared with; the general values where absent. */
+  readonly guidelines?: GuidelineSet;
   readonly kit: Kit;
   readonly paper: Paper;
   /** Pictures that are at hand; the frames of the others say so. */

@@ -2,6 +2,7 @@ import type { WellModel } from '../../../model/wellModel.ts';
 import type { Practice } from '../../../practice/practice.ts';
 import type { WellRecord } from '../../../record/schema.ts';
 import { guidelinesOf } from '../../../water/guidelines/chooseGuidelines.ts';
+import type { GuidelineSet } from '../../../water/guidelines/guidelineSet.ts';
 import { judgeQuality } from '../../../water/quality/judgeQuality.ts';
 import type { Item } from '../../items.ts';
 import { again, type Kit } from '../../kit.ts';
@@ -44,16 +45,21 @@ function testPages({ kit, record, model, judgement, paper }: SheetInput): Item[]
   return again(kit, 'tests', layTests, others, built, judgement?.practice, paper);
 }
 
-function layQuality(kit: Kit, record: WellRecord, paper: Paper): Item[][] {
-  const result = judgeQuality(record, guidelinesOf(undefined));
+function layQuality(
+  kit: Kit,
+  record: WellRecord,
+  guidelines: GuidelineSet | undefined,
+  paper: Paper,
+): Item[][] {
+  const result = judgeQuality(record, guidelines ?? guidelinesOf(undefined));
   return flowPages(paper, qualityPieces(kit, record, result, flowWidth(paper)));
 }
 
-function qualityPages({ kit, record, paper }: SheetInput): Item[][] {
+function qualityPages({ kit, record, guidelines, paper }: SheetInput): Item[][] {
   const { schemaVersion, quality = [], disinfection = [] } = record;
   if (quality.length === 0) return [];
   const sampled: WellRecord = { schemaVersion, quality, disinfection };
-  return again(kit, 'quality', layQuality, sampled, paper);
+  return again(kit, 'quality', layQuality, sampled, guidelines, paper);
 }
 
 /** Pages of what pumping tests and water samples tell; none without tests or samples. */

@@ -13,6 +13,7 @@ export const fields = {
   supervisor: 'Supervisor',
   purpose: 'Purpose',
   practice: 'Judged by (empty: the general practice)',
+  guidelines: 'Water compared with (empty: the general values)',
   notes: 'Notes',
   place: 'Place',
   country: 'Country',

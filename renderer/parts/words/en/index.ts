@@ -3,6 +3,7 @@ import { codes } from './codes.ts';
 import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
+import { guidelines } from './guidelines.ts';
 import { hands } from './hands.ts';
 import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
@@ -36,6 +37,7 @@ export const english = {
   look,
   photos,
   practices,
+  guidelines,
   disinfection,
   pumpChoice,
   quality,

@@ -2,6 +2,8 @@
 export const quality = {
   title: 'Samples beside guideline values',
   set: (name: string, version: string) => `Guideline set: ${name}, version ${version}`,
+  unknownSet: (id: string) =>
+    `The record names the set “${id}”, which is not here: it is compared with the general values.`,
   parameter: 'Parameter',
   found: 'Found',
   health: 'Health',

@@ -15,6 +15,7 @@ export const fields: FieldWords = {
   supervisor: 'Superviseur',
   purpose: 'Usage prévu',
   practice: 'Jugé selon (vide : la règle générale)',
+  guidelines: 'Eau comparée à (vide : les valeurs générales)',
   notes: 'Remarques',
   place: 'Lieu',
   country: 'Pays',

@@ -3,6 +3,8 @@ import type { InterfaceWords } from '../catalogue.ts';
 export const quality: InterfaceWords['quality'] = {
   title: 'Analyses en regard des valeurs guides',
   set: (name, version) => `Jeu de valeurs guides : ${name}, version ${version}`,
+  unknownSet: (id) =>
+    `La fiche nomme le jeu « ${id} », qui n’est pas là : elle est comparée aux valeurs générales.`,
   parameter: 'Paramètre',
   found: 'Trouvé',
   health: 'Santé',

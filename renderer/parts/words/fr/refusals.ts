@@ -79,5 +79,9 @@ export const refusals = {
   guidelinesIncomplete:
     'Il manque à ce jeu de valeurs guides un nom, une unité ou une source. Faites-le partir d’un autre qui l’a, ou ajoutez-les.',
   guidelinesUnread:
-    'Ce fichier n’est pas encore un jeu de valeurs guides entier. Corrigez-le, ou reprenez-en un autre.',
+    'Ce fichier n’est pas encore un jeu de valeurs guides entier. Corrigez-le d’après docs/water-quality.md, ou reprenez-en un autre.',
+  guidelinesShipped:
+    'Ce jeu de valeurs guides vient avec le programme et reste tel quel. Donnez un autre identifiant au vôtre et faites-le partir de celui-là.',
+  guidelinesInUse:
+    'Un autre jeu de valeurs guides part de celui-ci. Faites-le d’abord partir d’un autre.',
 };

@@ -15,6 +15,7 @@ export const fields: FieldWords = {
   supervisor: 'Fiscal',
   purpose: 'Finalidade',
   practice: 'Avaliado segundo (vazio: a regra geral)',
+  guidelines: 'Água comparada com (vazio: os valores gerais)',
   notes: 'Notas',
   place: 'Lugar',
   country: 'País',

@@ -4,6 +4,7 @@ import { codes } from './codes.ts';
 import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
+import { guidelines } from './guidelines.ts';
 import { hands } from './hands.ts';
 import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
@@ -33,6 +34,7 @@ export const portuguese: InterfaceWords = {
   look,
   photos,
   practices,
+  guidelines,
   disinfection,
   pumpChoice,
   quality,

@@ -3,6 +3,8 @@ import type { InterfaceWords } from '../catalogue.ts';
 export const quality: InterfaceWords['quality'] = {
   title: 'Análises face aos valores-guia',
   set: (name, version) => `Conjunto de valores-guia: ${name}, versão ${version}`,
+  unknownSet: (id) =>
+    `A ficha indica o conjunto «${id}», que não está cá: é comparada com os valores gerais.`,
   parameter: 'Parâmetro',
   found: 'Encontrado',
   health: 'Saúde',

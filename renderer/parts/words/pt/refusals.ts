@@ -72,5 +72,8 @@ export const refusals: typeof french = {
   guidelinesIncomplete:
     'Falta a este conjunto de valores-guia um nome, uma unidade ou uma fonte. Baseie-o noutro que os tenha, ou junte-os.',
   guidelinesUnread:
-    'Este ficheiro ainda não é um conjunto de valores-guia inteiro. Corrija-o, ou use outro.',
+    'Este ficheiro ainda não é um conjunto de valores-guia inteiro. Corrija-o segundo docs/water-quality.md, ou use outro.',
+  guidelinesShipped:
+    'Este conjunto de valores-guia vem com o programa e fica como está. Dê outro identificador ao seu e baseie-o naquele.',
+  guidelinesInUse: 'Outro conjunto de valores-guia baseia-se neste. Baseie-o primeiro noutro.',
 };
