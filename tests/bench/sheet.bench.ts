@@ -13,7 +13,7 @@ const lay = () => makeAsBuilt(record, { paper: 'A4', fonts, madeAt: '2026-01-15T
 
 export const trial: Trial = {
   title: 'As-built sheet of a well with sixty intervals, A4',
-  says: 'What a file of each kind costs over laying the sheet out, which the screen needs too. Each figure holds the laying out. Fonts lie whole in each SVG file, and in the PDF cut down to the letters used.',
+  says: 'What a file of each kind costs over laying the sheet out, which the screen needs too. Each figure holds the laying out, and in it the analysis of the well’s pumping tests. Fonts lie whole in each SVG file, and in the PDF cut down to the letters used.',
   rivals: [
     { name: 'laid out only', run: lay },
     {
