@@ -19,6 +19,7 @@ const findingSide = [...recordSide, 'core/model'];
 const practiceSide = [...findingSide, 'core/practice'];
 const pureCore = [
   ...practiceSide,
+  'core/judging',
   'core/quantities',
   'core/layingOut',
   'core/drawing',
@@ -39,6 +40,12 @@ export const rooms: readonly Room[] = [
   },
   { room: 'core/hydraulics', doors: findingSide, packages: [], world: 'handed' },
   { room: 'core/water', doors: practiceSide, packages: ['zod'], world: 'handed' },
+  {
+    room: 'core/judging',
+    doors: [...practiceSide, 'core/water'],
+    packages: [],
+    world: 'handed',
+  },
   {
     room: 'core/drawing',
     doors: [...practiceSide, 'core/quantities', 'core/layingOut', 'core/hydraulics', 'core/water'],

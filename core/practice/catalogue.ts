@@ -23,14 +23,21 @@ export function catalogueOf(language: Language): CatalogueTexts {
 /** Values that are kinds and have a word in each language; others are the user's own words. */
 const kindValues = ['fill', 'other', 'piece', 'earlier', 'later', 'item', 'slope'];
 
+/** Values that may be thousandths, as those of water samples: shown with four digits. */
+const fineValues = ['reading', 'allowed'];
+
 /** A value as the sentence shows it: metres to the centimetre, millimetres to a tenth. */
 function showValue(name: string, value: string | number, language: Language): string {
-  const { words } = catalogueOf(language);
-  if (typeof value === 'string')
+  const { words, parameters } = catalogueOf(language);
+  if (typeof value === 'string') {
+    // A set of the user may bring parameters that have no word.
+    if (name === 'parameter') return (parameters as Record<string, string>)[value] ?? value;
     return kindValues.includes(name) ? (words as Record<string, string>)[value]! : value;
+  }
   const mark = decimalMarks[language];
   if (name.endsWith('Mm')) return formatShort(value, 1, mark);
   if (name.endsWith('M')) return formatDepth(value, mark);
+  if (fineValues.includes(name)) return formatShort(Number(value.toPrecision(4)), 6, mark);
   return formatShort(value, 2, mark);
 }
 

@@ -3,6 +3,7 @@ import type { WellModel } from '../model/wellModel.ts';
 import type { WellRecord } from '../record/schema.ts';
 import type { Practice } from './practice.ts';
 import { rules } from './rules/index.ts';
+import type { WaterResults } from './rules/results.ts';
 import type { Rule, Verdict } from './rules/rule.ts';
 
 /** What one rule says. */
@@ -18,10 +19,18 @@ export interface Judgement {
   readonly findings: readonly Finding[];
 }
 
-/** Judges a resolved record by every rule that the practice asks for. Never throws for field data. */
-export function judgeWell(record: WellRecord, model: WellModel, practice: Practice): Judgement {
+/**
+ * Judges a resolved record by every rule that the practice asks for. Rules on results do not apply
+ * where none are handed in. Never throws for field data.
+ */
+export function judgeWell(
+  record: WellRecord,
+  model: WellModel,
+  practice: Practice,
+  results?: WaterResults,
+): Judgement {
   const verdicts = rules
     .filter(({ id }) => !practice.without.includes(id))
-    .map((rule) => ({ rule, ...rule.judge({ record, model, practice }) }));
+    .map((rule) => ({ rule, ...rule.judge({ record, model, practice, results }) }));
   return { practice, verdicts, findings: verdicts.flatMap(({ findings }) => findings) };
 }

@@ -9,6 +9,10 @@ import type { Rule } from './rules/rule.ts';
 /** Rules that compare what the record says with what else it says. */
 const ofRecord: readonly Rule['id'][] = ['dates.order'];
 
+/** Rules that compare with guideline values, and with limits of kinds of pump. */
+const ofGuidelines: readonly Rule['id'][] = ['quality.aboveHealth', 'quality.untested'];
+const ofPumpKinds: readonly Rule['id'][] = ['suits.lift', 'suits.casing', 'suits.flow'];
+
 function ruleOf({ code }: Pick<Finding, 'code'>): Rule | undefined {
   return rules.find(({ id }) => id === code);
 }
@@ -32,11 +36,15 @@ export function sayTitle({ title, mark }: Source, language: Language): string {
 
 /**
  * Where a finding comes from, in words: the sources of the figures that its rule compares with,
- * the practice of the trade where it compares with none, or the record itself.
+ * guideline values, limits of a kind of pump, the practice of the trade where it compares with
+ * none, or the record itself.
  */
 export function saySource(finding: Finding, practice: Practice, language: Language): string {
   const { sources } = catalogueOf(language);
   if (!isOfPractice(finding)) return sources.record;
+  const { id } = ruleOf(finding) ?? {};
+  if (id && ofGuidelines.includes(id)) return sources.guidelines;
+  if (id && ofPumpKinds.includes(id)) return sources.pumpKinds;
   const behind = figuresBehind(finding).map((id) =>
     sayTitle(practice.figures[id].source, language),
   );

@@ -3,7 +3,8 @@ import type { Finding } from '../../core/base/finding.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import { catalogueOf, sayFinding } from '../../core/practice/catalogue.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
-import { judgeWell, type Judgement } from '../../core/practice/judgeWell.ts';
+import { judgedWell } from '../../core/judging/judgedWell.ts';
+import type { Judgement } from '../../core/practice/judgeWell.ts';
 import { missingOf } from '../../core/practice/missingOf.ts';
 import type { Practice } from '../../core/practice/practice.ts';
 import { isOfPractice, saySource } from '../../core/practice/saySource.ts';
@@ -108,7 +109,7 @@ export const check: Command = {
     const practice = practiceFor(given, record, world);
     if (!practice.ok) return practice;
     const model = resolveWell(record);
-    const judgement = judgeWell(record, model, practice.value);
+    const judgement = judgedWell(record, model, practice.value);
     const findings = [...model.findings, ...judgement.findings].filter(
       ({ code }) => !isSaidByPath(code),
     );

@@ -2,10 +2,12 @@ import type { PracticeFile } from '../../core/practice/practice.ts';
 import { modelFindings } from '../../core/model/findings.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
-import { judgeWell } from '../../core/practice/judgeWell.ts';
+import { judgedWell } from '../../core/judging/judgedWell.ts';
 import { rules } from '../../core/practice/rules/index.ts';
 import { ruleCodes } from '../../core/practice/rules/ruleCodes.ts';
 import { shippedPractices } from '../../core/practice/shippedPractices.ts';
+import { shippedGuidelines } from '../../core/water/guidelines/shippedGuidelines.ts';
+import { pumpKinds } from '../../core/water/pump/kinds.ts';
 import type { FindingCount } from '../archive/lists.ts';
 import type { FindingCounts } from '../archive/tables/sights.ts';
 import { sha256Hex } from '../seal/hash.ts';
@@ -20,7 +22,7 @@ export function countFindings(document: unknown, own: readonly PracticeFile[] = 
   if (!reading.ok) return unreadable;
   const { record } = reading.value;
   const model = resolveWell(record);
-  const judged = judgeWell(record, model, practiceOf(record, own));
+  const judged = judgedWell(record, model, practiceOf(record, own));
   const all = [...model.findings, ...judged.findings];
   const of = (weight: string) => all.filter(({ severity }) => severity === weight).length;
   return { errors: of('error'), warnings: of('warning'), notes: of('note') };
@@ -32,6 +34,8 @@ const found = JSON.stringify([
   ruleCodes,
   rules.map(({ id, figures }) => [id, figures]),
   shippedPractices,
+  shippedGuidelines,
+  pumpKinds,
 ]);
 
 /**

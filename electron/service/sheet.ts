@@ -5,7 +5,7 @@ import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
-import { judgeWell } from '../../core/practice/judgeWell.ts';
+import { judgedWell } from '../../core/judging/judgedWell.ts';
 import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import { paintPdf } from '../../core/paint/pdf/paintPdf.ts';
@@ -94,7 +94,7 @@ function sheetOf(drawing: Drawing, findings: readonly Finding[], fonts: ShippedF
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
   const { paper, language = 'en', fonts, madeAt, revision, images = {} } = options;
   const model = resolveWell(record);
-  const judgement = judgeWell(record, model, practiceOf(record, options.own));
+  const judgement = judgedWell(record, model, practiceOf(record, options.own));
   const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
   const drawing = drawAsBuilt(record, model, {
     paper,
@@ -116,7 +116,7 @@ export type LayingOutSheetOptions = Omit<SheetOptions, 'paper' | 'images' | 'own
 export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions): Sheet {
   const { language = 'en', fonts, madeAt, revision, own } = options;
   const model = resolveWell(record);
-  const { practice, findings } = judgeWell(record, model, practiceOf(record, own));
+  const { practice, findings } = judgedWell(record, model, practiceOf(record, own));
   const named = JSON.stringify([record, practice, 'layingOut', language, revision ?? null]);
   const drawing = drawLayingOut(record, model, {
     language,

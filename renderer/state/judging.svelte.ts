@@ -1,5 +1,7 @@
+import { Memory } from '../../core/base/memory.ts';
+import { judgedWell } from '../../core/judging/judgedWell.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
-import { judgeWell, type Judgement } from '../../core/practice/judgeWell.ts';
+import type { Judgement } from '../../core/practice/judgeWell.ts';
 import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
 import type { WellModel } from '../../core/model/wellModel.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
@@ -35,6 +37,7 @@ const isSame = (one: Case, other: Case) =>
 export class Judging {
   readonly #judged;
   readonly #practice;
+  readonly #memory = new Memory();
   /** What was judged in the pause. */
   #late = $state.raw<Judged | undefined>();
   #last: Judged | undefined;
@@ -92,7 +95,7 @@ export class Judging {
     const { record, model, practice } = asked;
     const start = performance.now();
     try {
-      this.#last = { of: asked, judgement: judgeWell(record, model, practice) };
+      this.#last = { of: asked, judgement: judgedWell(record, model, practice, { memory: this.#memory }) };
     } catch (thrown) {
       console.error(thrown);
       const judgement = this.#last?.judgement ?? { practice, verdicts: [], findings: [] };

@@ -4,7 +4,8 @@ import { languages } from '../../core/base/language.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import { catalogueOf, sayFinding } from '../../core/practice/catalogue.ts';
 import { holdPractice } from '../../core/practice/holdPractice.ts';
-import { judgeWell, type Judgement } from '../../core/practice/judgeWell.ts';
+import { judgedWell } from '../../core/judging/judgedWell.ts';
+import type { Judgement } from '../../core/practice/judgeWell.ts';
 import { rules } from '../../core/practice/rules/index.ts';
 import { shippedPractices } from '../../core/practice/shippedPractices.ts';
 import { readRecord } from '../../core/record/read.ts';
@@ -39,7 +40,7 @@ function asRead(well: object): WellRecord {
 function holds(law: (judgement: Judgement, record: WellRecord) => void) {
   const judge = (record: WellRecord) => {
     const model = resolveWell(record);
-    for (const practice of practices) law(judgeWell(record, model, practice), record);
+    for (const practice of practices) law(judgedWell(record, model, practice), record);
   };
   known.forEach(judge);
   const wells = fc.oneof(garbageWell, randomWell).map(asRead);
@@ -90,11 +91,11 @@ describe('rules, over wells of any kind', () => {
     const [practice] = practices;
     for (const record of known) {
       const model = resolveWell(record);
-      const whole = judgeWell(record, model, practice!);
-      expect(judgeWell(record, model, practice!)).toEqual(whole);
+      const whole = judgedWell(record, model, practice!);
+      expect(judgedWell(record, model, practice!)).toEqual(whole);
       for (const { id } of rules) {
         if (!whole.findings.some(({ code }) => code === id)) continue;
-        const without = judgeWell(record, model, { ...practice!, without: [id] });
+        const without = judgedWell(record, model, { ...practice!, without: [id] });
         const others = whole.verdicts.filter(({ rule }) => rule.id !== id);
         expect(without.verdicts).toEqual(others);
       }

@@ -5,7 +5,7 @@ import { modelFindings } from '../../core/model/findings.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import type { Finding } from '../../core/base/finding.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
-import { judgeWell } from '../../core/practice/judgeWell.ts';
+import { judgedWell } from '../../core/judging/judgedWell.ts';
 import { rules } from '../../core/practice/rules/index.ts';
 import { ruleCodes } from '../../core/practice/rules/ruleCodes.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
@@ -20,7 +20,7 @@ interface Count {
 
 const wells = realWells();
 
-const judge = (record: WellRecord) => judgeWell(record, resolveWell(record), practiceOf(record));
+const judge = (record: WellRecord) => judgedWell(record, resolveWell(record), practiceOf(record));
 
 function findingsOf(record: WellRecord): Finding[] {
   return [...resolveWell(record).findings, ...judge(record).findings];

@@ -6,7 +6,7 @@ import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import type { SheetWords } from '../../core/drawing/words/words.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
-import { judgeWell } from '../../core/practice/judgeWell.ts';
+import { judgedWell } from '../../core/judging/judgedWell.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import type { WellModel } from '../../core/model/wellModel.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
@@ -42,7 +42,7 @@ export function drawSheet(
     paperId: '0123456789abcdef0123456789abcdef',
     revision: 3,
     images,
-    judgement: judgeWell(record, model, practiceOf(record)),
+    judgement: judgedWell(record, model, practiceOf(record)),
   });
   return { record, model, paper: papers[name], drawing, words: sheetWordsIn(language) };
 }

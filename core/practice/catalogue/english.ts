@@ -7,7 +7,9 @@ import { englishMissing } from './englishMissing.ts';
 import { englishAnnulus } from './englishAnnulus.ts';
 import { englishGround } from './englishGround.ts';
 import { englishStrings } from './englishStrings.ts';
+import { englishParameters } from './englishParameters.ts';
 import { englishWater } from './englishWater.ts';
+import { englishWaterRules } from './englishWaterRules.ts';
 import type { CatalogueTexts } from './texts.ts';
 
 /** The catalogue in English. */
@@ -20,6 +22,7 @@ export const english: CatalogueTexts = {
     ...englishCover,
     ...englishCasing,
     ...englishService,
+    ...englishWaterRules,
   },
   words: {
     gravelPack: 'gravel pack',
@@ -38,11 +41,14 @@ export const english: CatalogueTexts = {
     reducer: 'reducer',
     ...englishServiceWords,
   },
+  parameters: englishParameters,
   missing: englishMissing,
   figures: englishFigures,
   sources: {
     record: 'The record’s own figures, compared with each other.',
     common: 'Common practice of the trade.',
+    guidelines: 'The guideline values for drinking water that samples are compared with.',
+    pumpKinds: 'The limits of this kind of pump; their sources stand in the choice of pump.',
     fromMemory: 'from memory, not looked up',
   },
 };

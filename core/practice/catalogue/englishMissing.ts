@@ -37,5 +37,8 @@ export const englishMissing: Readonly<Record<MissingWhat, string>> = {
   turbidityOrSand: 'turbidity or sand at the end of development',
   disinfection: 'disinfection',
   waterSample: 'water sample',
+  waterResult: 'unit, form or detection limit of a water result',
+  testRate: 'rate of a pumping test',
+  users: 'number of users',
   state: 'state of the well',
 };

@@ -7,7 +7,9 @@ import { frenchMissing } from './frenchMissing.ts';
 import { frenchAnnulus } from './frenchAnnulus.ts';
 import { frenchGround } from './frenchGround.ts';
 import { frenchStrings } from './frenchStrings.ts';
+import { frenchParameters } from './frenchParameters.ts';
 import { frenchWater } from './frenchWater.ts';
+import { frenchWaterRules } from './frenchWaterRules.ts';
 import type { CatalogueTexts } from './texts.ts';
 
 /** The catalogue in French. */
@@ -20,6 +22,7 @@ export const french: CatalogueTexts = {
     ...frenchCover,
     ...frenchCasing,
     ...frenchService,
+    ...frenchWaterRules,
   },
   words: {
     gravelPack: 'massif de gravier',
@@ -38,11 +41,15 @@ export const french: CatalogueTexts = {
     reducer: 'réduction',
     ...frenchServiceWords,
   },
+  parameters: frenchParameters,
   missing: frenchMissing,
   figures: frenchFigures,
   sources: {
     record: 'Les chiffres du dossier, comparés entre eux.',
     common: 'Usage courant du métier.',
+    guidelines:
+      'Les valeurs guides pour l’eau de boisson auxquelles les échantillons sont comparés.',
+    pumpKinds: 'Les limites de ce type de pompe ; leurs sources figurent au choix de la pompe.',
     fromMemory: 'de mémoire, non vérifié',
   },
 };

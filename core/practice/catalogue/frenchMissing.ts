@@ -37,5 +37,8 @@ export const frenchMissing: Readonly<Record<MissingWhat, string>> = {
   turbidityOrSand: 'turbidité ou sable en fin de développement',
   disinfection: 'désinfection',
   waterSample: 'échantillon d’eau',
+  waterResult: 'unité, forme ou limite de détection d’un résultat d’analyse',
+  testRate: 'débit d’un essai de pompage',
+  users: 'nombre d’usagers',
   state: 'état du forage',
 };

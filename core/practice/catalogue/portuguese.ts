@@ -7,7 +7,9 @@ import { portugueseMissing } from './portugueseMissing.ts';
 import { portugueseAnnulus } from './portugueseAnnulus.ts';
 import { portugueseGround } from './portugueseGround.ts';
 import { portugueseStrings } from './portugueseStrings.ts';
+import { portugueseParameters } from './portugueseParameters.ts';
 import { portugueseWater } from './portugueseWater.ts';
+import { portugueseWaterRules } from './portugueseWaterRules.ts';
 import type { CatalogueTexts } from './texts.ts';
 
 /** The catalogue in Portuguese, in its European spelling. */
@@ -20,6 +22,7 @@ export const portuguese: CatalogueTexts = {
     ...portugueseCover,
     ...portugueseCasing,
     ...portugueseService,
+    ...portugueseWaterRules,
   },
   words: {
     gravelPack: 'maciço filtrante',
@@ -38,11 +41,14 @@ export const portuguese: CatalogueTexts = {
     reducer: 'redução',
     ...portugueseServiceWords,
   },
+  parameters: portugueseParameters,
   missing: portugueseMissing,
   figures: portugueseFigures,
   sources: {
     record: 'Os números do registo, comparados entre si.',
     common: 'Prática corrente do ofício.',
+    guidelines: 'Os valores-guia para a água de consumo com que as amostras se comparam.',
+    pumpKinds: 'Os limites deste tipo de bomba; as suas fontes estão na escolha da bomba.',
     fromMemory: 'de memória, não verificado',
   },
 };

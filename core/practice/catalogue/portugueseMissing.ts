@@ -37,5 +37,8 @@ export const portugueseMissing: Readonly<Record<MissingWhat, string>> = {
   turbidityOrSand: 'turbidez ou areia no fim do desenvolvimento',
   disinfection: 'desinfeção',
   waterSample: 'amostra de água',
+  waterResult: 'unidade, forma ou limite de deteção de um resultado de análise',
+  testRate: 'caudal de um ensaio de bombagem',
+  users: 'número de utilizadores',
   state: 'estado do furo',
 };

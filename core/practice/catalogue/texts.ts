@@ -5,6 +5,7 @@ import type { FigureId } from '../figures.ts';
 import type { MissingWhat } from '../rules/missing.ts';
 import type { RuleCode } from '../rules/ruleCodes.ts';
 import type { ServiceWord } from '../rules/service/words.ts';
+import type { WaterParameter } from '../rules/water/parameters.ts';
 
 /** Every code that the catalogue must have a text for. */
 export type FindingCode = ModelFindingCode | RuleCode;
@@ -29,6 +30,8 @@ export interface CatalogueTexts {
   readonly findings: Readonly<Record<FindingCode, FindingText>>;
   /** Words for the values that are kinds. */
   readonly words: Readonly<Record<FillKind | ComponentKind | ServiceWord, string>>;
+  /** What water is tested for. */
+  readonly parameters: Readonly<Record<WaterParameter, string>>;
   /** What a rule would need in order to judge, as in a list. */
   readonly missing: Readonly<Record<MissingWhat, string>>;
   /** What each figure of a practice is, as in a list. */
@@ -39,6 +42,10 @@ export interface CatalogueTexts {
     readonly record: string;
     /** A rule compares with no figure: people of the trade do it so. */
     readonly common: string;
+    /** A rule compares results of samples with guideline values. */
+    readonly guidelines: string;
+    /** A rule compares with the limits of a kind of pump. */
+    readonly pumpKinds: string;
     /** Behind the title of a source that nobody looked up. */
     readonly fromMemory: string;
   };

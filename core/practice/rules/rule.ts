@@ -1,26 +1,21 @@
 import type { Finding } from '../../base/finding.ts';
-import type { RecordPath } from '../../base/recordPath.ts';
-import type { DepthM } from '../../base/units.ts';
 import type { WellModel } from '../../model/wellModel.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import type { FigureId } from '../figures.ts';
 import type { Practice } from '../practice.ts';
-import type { MissingWhat } from './missing.ts';
+import type { Missing } from './missing.ts';
+import type { WaterResults } from './results.ts';
 import type { RuleCode } from './ruleCodes.ts';
+
+export type { Missing } from './missing.ts';
 
 /** A well with the practice that it is judged by. */
 export interface JudgedWell {
   readonly record: WellRecord;
   readonly model: WellModel;
   readonly practice: Practice;
-}
-
-/** What a rule would need in order to judge, and where in the record it belongs. */
-export interface Missing {
-  readonly what: MissingWhat;
-  readonly path: RecordPath;
-  readonly fromM?: DepthM;
-  readonly toM?: DepthM;
+  /** Absent where nobody looked at the water and the pump. */
+  readonly results?: WaterResults | undefined;
 }
 
 /** What a rule says of a well. It is met where it applies, finds nothing and misses nothing. */

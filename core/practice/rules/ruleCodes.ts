@@ -4,9 +4,10 @@ import type { Stretch } from '../../model/findings.ts';
 import { casingCodes } from './casing/codes.ts';
 import { coverCodes } from './cover/codes.ts';
 import { serviceCodes } from './service/codes.ts';
+import { waterCodes } from './water/codes.ts';
 
 /** Every rule with the values that its sentence may name besides `fromM` and `toM`. */
-export const ruleCodes = { ...coverCodes, ...casingCodes, ...serviceCodes } as const;
+export const ruleCodes = { ...coverCodes, ...casingCodes, ...serviceCodes, ...waterCodes } as const;
 
 export type RuleCode = keyof typeof ruleCodes;
 

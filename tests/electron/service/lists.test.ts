@@ -6,7 +6,7 @@ import type { HostEvent } from '../../../core/contract/events.ts';
 import { readRecord } from '../../../core/record/read.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import { practiceOf } from '../../../core/practice/choosePractice.ts';
-import { judgeWell } from '../../../core/practice/judgeWell.ts';
+import { judgedWell } from '../../../core/judging/judgedWell.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
 import type { Service } from '../../../electron/service/service.ts';
 import { openFresh, record as sample, valueOf } from '../archive/sample.ts';
@@ -55,7 +55,7 @@ describe('the list', () => {
       const reading = readRecord(one);
       if (reading.kind !== 'ok') throw new Error('not read');
       const model = resolveWell(reading.record);
-      const judged = judgeWell(reading.record, model, practiceOf(reading.record));
+      const judged = judgedWell(reading.record, model, practiceOf(reading.record));
       const findings = [...model.findings, ...judged.findings];
       const row = rows.find(({ number }) => number === reading.record.identity?.number);
       const { errors, warnings, notes } = row!.findings!;

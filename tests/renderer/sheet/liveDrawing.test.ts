@@ -5,7 +5,7 @@ import path from 'node:path';
 import { expect, it } from 'vitest';
 import { drawAsBuilt } from '../../../core/drawing/papers/asBuilt.ts';
 import { practiceOf } from '../../../core/practice/choosePractice.ts';
-import { judgeWell } from '../../../core/practice/judgeWell.ts';
+import { judgedWell } from '../../../core/judging/judgedWell.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import { fonts } from '../../../renderer/sheet/fonts.ts';
 import { LiveDrawing } from '../../../renderer/sheet/liveDrawing.svelte.ts';
@@ -34,7 +34,7 @@ const typed: readonly (readonly [string, unknown])[] = [
 
 const fromNothing = ({ desk: { record }, saving: { shownRevision } }: Folder) =>
   drawAsBuilt(record, resolveWell(record), {
-    judgement: judgeWell(record, resolveWell(record), practiceOf(record)),
+    judgement: judgedWell(record, resolveWell(record), practiceOf(record)),
     paper: 'A4',
     language: 'en',
     fonts,

@@ -1,0 +1,32 @@
+import type { WaterParameter } from '../rules/water/parameters.ts';
+
+/** What water is tested for. */
+export const englishParameters: Readonly<Record<WaterParameter, string>> = {
+  eColi: 'E. coli',
+  totalColiforms: 'total coliforms',
+  enterococci: 'enterococci',
+  turbidity: 'turbidity',
+  pH: 'pH',
+  conductivity: 'electrical conductivity',
+  dissolvedSolids: 'total dissolved solids',
+  temperature: 'temperature',
+  arsenic: 'arsenic',
+  fluoride: 'fluoride',
+  nitrate: 'nitrate',
+  nitrite: 'nitrite',
+  ammonia: 'ammonia and ammonium',
+  iron: 'iron',
+  manganese: 'manganese',
+  lead: 'lead',
+  uranium: 'uranium',
+  chloride: 'chloride',
+  sulfate: 'sulfate',
+  sodium: 'sodium',
+  hardness: 'total hardness',
+  calcium: 'calcium',
+  magnesium: 'magnesium',
+  potassium: 'potassium',
+  bicarbonate: 'bicarbonate',
+  alkalinity: 'total alkalinity',
+  freeChlorine: 'free chlorine',
+};

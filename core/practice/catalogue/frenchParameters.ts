@@ -1,0 +1,32 @@
+import type { WaterParameter } from '../rules/water/parameters.ts';
+
+/** What water is tested for. */
+export const frenchParameters: Readonly<Record<WaterParameter, string>> = {
+  eColi: 'E. coli',
+  totalColiforms: 'coliformes totaux',
+  enterococci: 'entérocoques',
+  turbidity: 'turbidité',
+  pH: 'pH',
+  conductivity: 'conductivité électrique',
+  dissolvedSolids: 'solides dissous totaux',
+  temperature: 'température',
+  arsenic: 'arsenic',
+  fluoride: 'fluorures',
+  nitrate: 'nitrates',
+  nitrite: 'nitrites',
+  ammonia: 'ammoniac et ammonium',
+  iron: 'fer',
+  manganese: 'manganèse',
+  lead: 'plomb',
+  uranium: 'uranium',
+  chloride: 'chlorures',
+  sulfate: 'sulfates',
+  sodium: 'sodium',
+  hardness: 'dureté totale',
+  calcium: 'calcium',
+  magnesium: 'magnésium',
+  potassium: 'potassium',
+  bicarbonate: 'bicarbonates',
+  alkalinity: 'alcalinité totale',
+  freeChlorine: 'chlore libre',
+};

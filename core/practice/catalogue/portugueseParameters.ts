@@ -1,0 +1,32 @@
+import type { WaterParameter } from '../rules/water/parameters.ts';
+
+/** What water is tested for. */
+export const portugueseParameters: Readonly<Record<WaterParameter, string>> = {
+  eColi: 'E. coli',
+  totalColiforms: 'coliformes totais',
+  enterococci: 'enterococos',
+  turbidity: 'turvação',
+  pH: 'pH',
+  conductivity: 'condutividade elétrica',
+  dissolvedSolids: 'sólidos dissolvidos totais',
+  temperature: 'temperatura',
+  arsenic: 'arsénio',
+  fluoride: 'fluoreto',
+  nitrate: 'nitrato',
+  nitrite: 'nitrito',
+  ammonia: 'amoníaco e amónio',
+  iron: 'ferro',
+  manganese: 'manganês',
+  lead: 'chumbo',
+  uranium: 'urânio',
+  chloride: 'cloreto',
+  sulfate: 'sulfato',
+  sodium: 'sódio',
+  hardness: 'dureza total',
+  calcium: 'cálcio',
+  magnesium: 'magnésio',
+  potassium: 'potássio',
+  bicarbonate: 'bicarbonato',
+  alkalinity: 'alcalinidade total',
+  freeChlorine: 'cloro livre',
+};

@@ -1,0 +1,32 @@
+/** What water is tested for, by the ids that sets of guideline values use. */
+export const waterParameters = [
+  'eColi',
+  'totalColiforms',
+  'enterococci',
+  'turbidity',
+  'pH',
+  'conductivity',
+  'dissolvedSolids',
+  'temperature',
+  'arsenic',
+  'fluoride',
+  'nitrate',
+  'nitrite',
+  'ammonia',
+  'iron',
+  'manganese',
+  'lead',
+  'uranium',
+  'chloride',
+  'sulfate',
+  'sodium',
+  'hardness',
+  'calcium',
+  'magnesium',
+  'potassium',
+  'bicarbonate',
+  'alkalinity',
+  'freeChlorine',
+] as const;
+
+export type WaterParameter = (typeof waterParameters)[number];
