@@ -6,6 +6,8 @@ import { judgedWell } from '../../core/judging/judgedWell.ts';
 import { rules } from '../../core/practice/rules/index.ts';
 import { ruleCodes } from '../../core/practice/rules/ruleCodes.ts';
 import { shippedPractices } from '../../core/practice/shippedPractices.ts';
+import { guidelinesOf } from '../../core/water/guidelines/chooseGuidelines.ts';
+import type { GuidelineFile } from '../../core/water/guidelines/guidelineSet.ts';
 import { shippedGuidelines } from '../../core/water/guidelines/shippedGuidelines.ts';
 import { pumpKinds } from '../../core/water/pump/kinds.ts';
 import type { FindingCount } from '../archive/lists.ts';
@@ -16,13 +18,21 @@ import { readDocument } from './stored.ts';
 /** A record that cannot be read is wrong as a whole. */
 const unreadable: FindingCounts = { errors: 1, warnings: 0, notes: 0 };
 
+/** What the user judges by beside what is shipped. */
+export interface OwnStandards {
+  readonly practices: readonly PracticeFile[];
+  readonly guidelines: readonly GuidelineFile[];
+}
+
 /** How many findings there are about a record in any condition: the model's and the rules'. */
-export function countFindings(document: unknown, own: readonly PracticeFile[] = []): FindingCounts {
+function countFindings(document: unknown, own: OwnStandards): FindingCounts {
   const reading = readDocument(document);
   if (!reading.ok) return unreadable;
   const { record } = reading.value;
   const model = resolveWell(record);
-  const judged = judgedWell(record, model, practiceOf(record, own));
+  const guidelines = guidelinesOf(record.identity?.guidelines, own.guidelines);
+  const practice = practiceOf(record, own.practices);
+  const judged = judgedWell(record, model, practice, { guidelines });
   const all = [...model.findings, ...judged.findings];
   const of = (weight: string) => all.filter(({ severity }) => severity === weight).length;
   return { errors: of('error'), warnings: of('warning'), notes: of('note') };
@@ -39,10 +49,11 @@ const found = JSON.stringify([
 ]);
 
 /**
- * Counts by the practices of the user beside those that are shipped. Its number follows from what
- * can be found and from every practice: another program, or another figure, counts anew.
+ * Counts by the practices and guideline values of the user beside those that are shipped. Its
+ * number follows from what can be found and from all of these: another program, or another figure,
+ * counts anew.
  */
-export function findingCountBy(own: readonly PracticeFile[]): FindingCount {
+export function findingCountBy(own: OwnStandards): FindingCount {
   const number = 1 + parseInt(sha256Hex(found + JSON.stringify(own)).slice(0, 8), 16);
   return { number, count: (document) => countFindings(document, own) };
 }

@@ -6,6 +6,7 @@ import type { SightedWell } from '../archive/tables/lists.ts';
 import { findingCountBy } from './findingCounts.ts';
 import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
 import { matchIn } from './match.ts';
+import { ownGuidelineFiles } from './ownGuidelines.ts';
 import { ownPracticeFiles } from './ownPractices.ts';
 
 /** Wells that are gone through before a list is answered: those that were changed just now. */
@@ -16,10 +17,16 @@ const eachTime = 20;
 const byNumber: ListOrder = { by: 'number' };
 
 /** Goes through at most so many wells; gives how many are left. */
-function goThrough({ lists, practices, readOnly }: Archive, most: number): Result<number> {
+function goThrough(
+  { lists, practices, guidelines, readOnly }: Archive,
+  most: number,
+): Result<number> {
   // In an archive that cannot be written nothing more will be gone through.
   if (readOnly !== undefined) return ok(0);
-  const count = findingCountBy(ownPracticeFiles(practices));
+  const count = findingCountBy({
+    practices: ownPracticeFiles(practices),
+    guidelines: ownGuidelineFiles(guidelines),
+  });
   const gone = lists.goThrough(count, most);
   return gone.ok ? lists.uncounted(count.number) : gone;
 }

@@ -94,8 +94,8 @@ function sheetOf(drawing: Drawing, findings: readonly Finding[], fonts: ShippedF
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
   const { paper, language = 'en', fonts, madeAt, revision, images = {} } = options;
   const model = resolveWell(record);
-  const judgement = judgedWell(record, model, practiceOf(record, options.own));
   const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
+  const judgement = judgedWell(record, model, practiceOf(record, options.own), { guidelines });
   const drawing = drawAsBuilt(record, model, {
     paper,
     language,

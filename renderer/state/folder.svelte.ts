@@ -62,7 +62,10 @@ export class Folder {
     this.#ownGuidelines = ownGuidelines;
     const named = $derived(this.desk.record.identity?.guidelines);
     this.#guidelines = $derived(guidelinesOf(named, ownGuidelines()));
-    this.#judging = new Judging(() => ({ record: this.desk.record, model: this.model }), own);
+    this.#judging = new Judging(
+      () => ({ record: this.desk.record, model: this.model, guidelines: this.guidelines }),
+      own,
+    );
     this.#findings = $derived([...this.model.findings, ...this.judgement.findings]);
   }
 

@@ -4,6 +4,7 @@ import { practiceOf } from '../../core/practice/choosePractice.ts';
 import type { Judgement } from '../../core/practice/judgeWell.ts';
 import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
 import type { WellModel } from '../../core/model/wellModel.ts';
+import type { GuidelineSet } from '../../core/water/guidelines/guidelineSet.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 
 /** Milliseconds that judging may take of the frame that shows a letter. */
@@ -18,6 +19,7 @@ interface Case {
   readonly record: WellRecord;
   readonly model: WellModel;
   readonly practice: Practice;
+  readonly guidelines: GuidelineSet;
 }
 
 interface Judged {
@@ -27,7 +29,9 @@ interface Judged {
 }
 
 const isSame = (one: Case, other: Case) =>
-  one.record === other.record && one.practice === other.practice;
+  one.record === other.record &&
+  one.practice === other.practice &&
+  one.guidelines === other.guidelines;
 
 /**
  * An open well as its practice judges it. It is judged in the frame that shows a letter as long as
@@ -45,7 +49,8 @@ export class Judging {
   #took: readonly number[] = [];
   #waiting: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(resolved: () => Pick<Case, 'record' | 'model'>, own: () => readonly PracticeFile[]) {
+  /** `resolved`: the well, with the guideline values that its samples are compared with. */
+  constructor(resolved: () => Omit<Case, 'practice'>, own: () => readonly PracticeFile[]) {
     const named = $derived(resolved().record.identity?.practice);
     const method = $derived(resolved().record.bore?.method);
     this.#practice = $derived(
@@ -92,10 +97,13 @@ export class Judging {
 
   /** A defect in a rule must not take the page away from somebody who types. */
   #work(asked: Case): Judged {
-    const { record, model, practice } = asked;
+    const { record, model, practice, guidelines } = asked;
     const start = performance.now();
     try {
-      this.#last = { of: asked, judgement: judgedWell(record, model, practice, { memory: this.#memory }) };
+      this.#last = {
+        of: asked,
+        judgement: judgedWell(record, model, practice, { guidelines, memory: this.#memory }),
+      };
     } catch (thrown) {
       console.error(thrown);
       const judgement = this.#last?.judgement ?? { practice, verdicts: [], findings: [] };

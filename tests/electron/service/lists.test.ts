@@ -64,7 +64,7 @@ describe('the list', () => {
     }
   });
 
-  it('counts anew once a practice of the user was made or changed', async () => {
+  it('counts anew once a practice or a set of guideline values of the user was made or changed', async () => {
     await create();
     const uncounted = async () => (await given('list.goThrough', {})).left;
     const archive = openFresh();
@@ -75,6 +75,10 @@ describe('the list', () => {
     valueOf(
       await service.call('practices.put', { practice: { ...practice, basedOn: 'handDrilled' } }),
     );
+    expect((await given('list.find', { filter: {} })).uncounted).toBe(20);
+    while ((await uncounted()) > 0);
+    const set = { id: 'decree', version: '1', name: 'Decree', basedOn: 'who2022', parameters: {} };
+    valueOf(await service.call('guidelines.put', { set }));
     expect((await given('list.find', { filter: {} })).uncounted).toBe(20);
   });
 

@@ -2,6 +2,8 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import '../mounted.ts';
 import type { PracticeFile } from '../../../core/practice/practice.ts';
+import { guidelinesOf } from '../../../core/water/guidelines/chooseGuidelines.ts';
+import type { GuidelineFile } from '../../../core/water/guidelines/guidelineSet.ts';
 import { Judging } from '../../../renderer/state/judging.svelte.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
@@ -20,8 +22,12 @@ const ours: PracticeFile = {
 };
 
 function judging(record: WellRecord, own: readonly PracticeFile[] = []) {
-  const state = stateOf({ record, own });
-  const resolved = () => ({ record: state.now.record, model: resolveWell(state.now.record) });
+  const state = stateOf({ record, own, guidelines: guidelinesOf(undefined) });
+  const resolved = () => ({
+    record: state.now.record,
+    model: resolveWell(state.now.record),
+    guidelines: state.now.guidelines,
+  });
   const { made } = rooted(() => new Judging(resolved, () => state.now.own));
   return { made, set: (next: Partial<typeof state.now>) => state.set(next) };
 }
@@ -51,6 +57,34 @@ describe('the practice of an open well', () => {
 });
 
 describe('judging', () => {
+  it('goes by the guideline values that the samples are compared with', () => {
+    const sampled: WellRecord = {
+      schemaVersion: 1,
+      quality: [
+        { takenAt: '2026-01-10', results: [{ parameter: 'fluoride', value: 1.2, unit: 'mg/l' }] },
+      ],
+    };
+    const { made, set } = judging(sampled);
+    const isAbove = () =>
+      made.judgement.findings.some(({ code }) => code === 'quality.aboveHealth');
+    expect(isAbove()).toBe(false);
+    // 1.0 mg/l is the desirable limit of IS 10500, 1992 (read in a summary).
+    const strict: GuidelineFile = {
+      id: 'strict',
+      version: '1',
+      name: words,
+      basedOn: 'who2022',
+      sources: { ours: { title: words, mark: 'read' } },
+      parameters: {
+        fluoride: {
+          values: { health: { bound: 'most', value: 1, basis: 'health', source: 'ours' } },
+        },
+      },
+    };
+    set({ guidelines: guidelinesOf('strict', [strict]) });
+    expect(isAbove()).toBe(true);
+  });
+
   it('follows in the same breath while it is quick', () => {
     const { made, set } = judging(bored('handAuger'));
     const before = made.judgement;
