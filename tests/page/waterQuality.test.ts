@@ -103,7 +103,7 @@ describe('by keyboard', () => {
       await page.keyboard.type('25');
       await page.keyboard.press('Tab');
       // 168 people with 25 l each.
-      await page.locator('.quantity summary', { hasText: /water needed\s*4200/ }).waitFor();
+      await page.locator('.formula summary', { hasText: /water needed\s*4200/ }).waitFor();
       await kept(page);
       const { desk } = await storedDesk(program, goats);
       expect(desk.record.site?.litresPerPersonDay).toBe(25);

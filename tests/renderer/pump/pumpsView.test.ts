@@ -72,7 +72,7 @@ describe('kinds of pump', () => {
     expect(told).toContain('plain pipe');
     expect(told).toMatch(/riser pipes: \d+ of 3\.00 m/);
     // 200 people with 20 l each, as printed for villages: 4000 l a day.
-    expect(texts('.quantity summary').join(' ')).toMatch(/water needed 4,?000\sl a day/);
+    expect(texts('.formula summary').join(' ')).toMatch(/water needed 4,?000\sl a day/);
   });
 
   it('say which rate they were ranked by', () => {

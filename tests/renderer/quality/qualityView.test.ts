@@ -133,7 +133,7 @@ describe('samples beside guideline values', () => {
       { parameter: 'Colour of the lid', value: 3 },
     ]);
     // APHA 2340 B (from memory): 2.497 Ca + 4.118 Mg = 141 mg/l as CaCO3.
-    const line = all('.reckoned summary').find((one) => one.textContent.includes('hardness'))!;
+    const line = all('.formula summary').find((one) => one.textContent.includes('hardness'))!;
     expect(line.textContent).toMatch(/141\smg\/l/);
     await click(line);
     expect(line.parentElement!.textContent).toContain('APHA');

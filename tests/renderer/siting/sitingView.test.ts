@@ -79,7 +79,7 @@ describe('travel times', () => {
     lay([{ kind: 'latrine', distance: 20, direction: 10 }]);
     // t = d n / (K i): 20 · 0.2 / (100 · 0.01) = 4 days to 20 · 0.35 / (20 · 0.001) = 350 days, by the
     // conductivity of coarse sand after Bouwer 1978 and its specific yield after Johnson 1967.
-    const line = all('.reckoned summary').find((each) => each.textContent.includes('latrine'))!;
+    const line = all('.formula summary').find((each) => each.textContent.includes('latrine'))!;
     expect(line.textContent).toMatch(/4\sdays – 350\sdays/);
     await click(line);
     expect(line.parentElement!.textContent).toContain('Bouwer');
