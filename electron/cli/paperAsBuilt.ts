@@ -2,7 +2,7 @@ import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts } from '../files/fonts.ts';
 import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
-import { paperFileName } from '../service/papers.ts';
+import { paperFileName } from '../service/paperNames.ts';
 import { makeAsBuilt, type SheetOptions } from '../service/sheet.ts';
 import {
   misused,

@@ -1,7 +1,7 @@
 import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts } from '../files/fonts.ts';
-import { layingOutFileName } from '../service/papers.ts';
+import { layingOutFileName } from '../service/paperNames.ts';
 import { makeLayingOut } from '../service/sheet.ts';
 import { textOption, type Command, type ExitCode, type Given, type World } from './command.ts';
 import { onlyWord } from './readInput.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readFonts } from '../../../electron/files/fonts.ts';
-import { paperFileName } from '../../../electron/service/papers.ts';
+import { paperFileName } from '../../../electron/service/paperNames.ts';
 import { makeAsBuilt } from '../../../electron/service/sheet.ts';
 
 const fonts = readFonts();

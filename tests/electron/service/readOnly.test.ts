@@ -3,7 +3,7 @@ import Database from 'better-sqlite3';
 import { expect, it } from 'vitest';
 import { backupFolder } from '../../../electron/archive/trouble.ts';
 import { openService } from '../../../electron/service/openService.ts';
-import { paperFileName } from '../../../electron/service/papers.ts';
+import { paperFileName } from '../../../electron/service/paperNames.ts';
 import { openFresh, record, valueOf } from '../archive/sample.ts';
 
 const world = { clock: () => '2025-03-01T08:00:00Z', newId: () => 'id' };

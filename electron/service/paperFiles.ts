@@ -1,0 +1,72 @@
+import { ok, type Result } from '../../core/base/result.ts';
+import type { Finding } from '../../core/base/finding.ts';
+import type { Takes } from '../../core/contract/calls.ts';
+import type { WellRecord } from '../../core/record/schema.ts';
+import type { ServiceParts } from './handlers.ts';
+import { ownGuidelineFiles } from './ownGuidelines.ts';
+import { ownPracticeFiles } from './ownPractices.ts';
+import { layingOutFileName, paperFileName } from './paperNames.ts';
+import { photoImages } from './photoImages.ts';
+import { makeAsBuilt, makeLayingOut } from './sheet.ts';
+import { storedWell } from './stored.ts';
+
+/** A paper of a well's newest revision. */
+export interface PaperFile {
+  readonly fileName: string;
+  readonly pdf: Uint8Array;
+  readonly findings: readonly Finding[];
+  readonly record: WellRecord;
+  readonly revision: number;
+  /** Something was typed after the revision that the paper shows. */
+  readonly unrevised: boolean;
+}
+
+type PaperParts = Pick<ServiceParts, 'archive' | 'fonts' | 'clock'>;
+
+interface Newest {
+  readonly record: WellRecord;
+  readonly revision: number;
+  readonly unrevised: boolean;
+}
+
+function newestOf({ archive }: PaperParts, id: string): Result<Newest> {
+  const stored = archive.open(id);
+  if (!stored.ok) return stored;
+  const well = storedWell(stored.value);
+  if (!well.ok) return well;
+  const mark = archive.mark(id);
+  if (!mark.ok) return mark;
+  const { record, revision } = well.value;
+  return ok({ record, revision, unrevised: mark.value.unrevised });
+}
+
+export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): Result<PaperFile> {
+  const { archive, fonts, clock } = parts;
+  const { id, paper, language = 'en' } = takes;
+  const newest = newestOf(parts, id);
+  if (!newest.ok) return newest;
+  const { record, revision } = newest.value;
+  const pictures = photoImages(archive, record);
+  if (!pictures.ok) return pictures;
+  const images = pictures.value;
+  const own = ownPracticeFiles(archive.practices);
+  const ownGuidelines = ownGuidelineFiles(archive.guidelines);
+  const made = { paper, language, fonts, madeAt: clock(), revision, images };
+  const sheet = makeAsBuilt(record, { ...made, own, ownGuidelines });
+  const fileName = paperFileName(record, paper, revision, language);
+  return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
+}
+
+export function layingOutFile(
+  parts: PaperParts,
+  { id, language = 'en' }: Takes<'papers.layingOut'>,
+): Result<PaperFile> {
+  const { archive, fonts, clock } = parts;
+  const newest = newestOf(parts, id);
+  if (!newest.ok) return newest;
+  const { record, revision } = newest.value;
+  const own = ownPracticeFiles(archive.practices);
+  const sheet = makeLayingOut(record, { language, fonts, madeAt: clock(), revision, own });
+  const fileName = layingOutFileName(record, revision, language);
+  return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
+}

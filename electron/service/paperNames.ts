@@ -1,0 +1,33 @@
+import type { Language } from '../../core/base/language.ts';
+import type { WellRecord } from '../../core/record/schema.ts';
+
+/** Signs that a file's name cannot hold on one system or another, and control characters. */
+const unfit = /[\\/:*?"<>|\p{Cc}]+/gu;
+
+function numberInName({ identity }: WellRecord): string {
+  return (identity?.number ?? '').replace(unfit, '-').trim() || 'well';
+}
+
+/**
+ * A name for a paper's file that every system takes: well, paper, size, language where it is not
+ * English, and revision. It is the same in all languages, so that the papers of a well sort together.
+ */
+export function paperFileName(
+  record: WellRecord,
+  paper: string,
+  revision: number,
+  language: Language = 'en',
+): string {
+  const kind = language === 'en' ? paper : `${paper} ${language}`;
+  return `${numberInName(record)} as-built ${kind} rev ${revision}.pdf`;
+}
+
+/** The like of the laying-out sheet, which has one size. */
+export function layingOutFileName(
+  record: WellRecord,
+  revision: number,
+  language: Language = 'en',
+): string {
+  const kind = language === 'en' ? 'laying-out' : `laying-out ${language}`;
+  return `${numberInName(record)} ${kind} rev ${revision}.pdf`;
+}
