@@ -70,6 +70,7 @@ const mark = chapter({
     .array(z.array(z.tuple([z.number(), z.number()])))
     .describe('Drawn mark: strokes of points in a box 100 wide and 40 high.')
     .optional(),
+  hash: text('SHA-256 of the picture of the mark, hexadecimal; the archive keeps it under it.'),
 });
 
 /** Who signed, as what, when. */

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { annulus } from './annulus.ts';
 import { bore } from './bore.ts';
+import { explanations } from './explanations.ts';
 import { chapter, text } from './fields.ts';
 import { headworks, marks, pump } from './headworks.ts';
 import { identity } from './identity.ts';
@@ -36,6 +37,7 @@ export const wellRecord = chapter({
   disinfection: disinfection.optional(),
   pump: pump.optional(),
   photos: photos.optional(),
+  explanations: explanations.optional(),
   marks: marks.optional(),
   notes: text('Anything that stands nowhere else.'),
 }).describe('A well’s record. Depths in metres below ground level, small sizes in millimetres.');

@@ -5,9 +5,10 @@ import type { WellRecord } from '../../core/record/schema.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { PrintCopy } from '../archive/attachments.ts';
 
-/** Hashes of the photos that papers show. */
-export function printedHashes({ photos = [] }: WellRecord): string[] {
-  return photos.filter(isPrinted).flatMap(({ hash }) => (hash === undefined ? [] : [hash]));
+/** Hashes of the photos that papers show, and of pictures of marks. */
+export function printedHashes({ photos = [], marks = [] }: WellRecord): string[] {
+  const shown = [...photos.filter(isPrinted), ...marks];
+  return shown.flatMap(({ hash }) => (hash === undefined ? [] : [hash]));
 }
 
 function imageOf({ mediaType, width, height, bytes }: PrintCopy): PhotoImage {

@@ -2,6 +2,7 @@ import type { PaperMm } from '../../base/units.ts';
 import type { Mark } from '../../record/headworks.ts';
 import type { Box, Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
+import type { PhotoImages } from './photos.ts';
 import { letter } from '../letters.ts';
 import { solid } from '../pens.ts';
 import { group, line, polyline, rectangle } from '../shapes.ts';
@@ -26,8 +27,33 @@ function drawStrokes(mark: Mark, { x, y, width, height }: Box, source: string): 
     );
 }
 
+/** The picture of a mark, as large as its box lets it be. */
+function drawPicture(mark: Mark, images: PhotoImages, box: Box, source: string): Item[] {
+  const image = mark.hash === undefined ? undefined : images[mark.hash];
+  if (!image) return [];
+  const scale = Math.min(box.width / image.width, box.height / image.height);
+  const [width, height] = [image.width * scale, image.height * scale];
+  const y = box.y + box.height - height;
+  return [
+    { kind: 'image', x: box.x, y, width, height, data: image.data, says: mark.name ?? '', source },
+  ];
+}
+
+/** How somebody signed: what was drawn, or a picture of it. */
+function drawSigned(mark: Mark, images: PhotoImages, box: Box, source: string): Item[] {
+  return [...drawPicture(mark, images, box, source), ...drawStrokes(mark, box, source)];
+}
+
+/** Whose mark a box has, and as which of the record's. */
+interface Asked {
+  readonly role: Mark['role'];
+  readonly mark: Mark | undefined;
+  readonly at: number;
+  readonly images: PhotoImages;
+}
+
 /** A box for one who signs: mark, name and day, or empty lines to fill in on paper. */
-function drawBox(kit: Kit, role: Mark['role'], mark: Mark | undefined, at: number, box: Box): Item {
+function drawBox(kit: Kit, { role, mark, at, images }: Asked, box: Box): Item {
   const { roles, title, colon } = kit.words;
   const { x, y, width, height } = box;
   const source = mark ? `marks[${at}]` : undefined;
@@ -41,7 +67,7 @@ function drawBox(kit: Kit, role: Mark['role'], mark: Mark | undefined, at: numbe
     [
       rectangle(box, { stroke: solid('thin') }),
       ...letter(kit, roles[role], x + 1.2, y + 2.7, { face: 'bold', widest: width - 2.4 }),
-      ...(mark ? drawStrokes(mark, inner, source!) : []),
+      ...(mark ? drawSigned(mark, images, inner, source!) : []),
       line([x + 1.2, foot - 6.1], [x + width - 1.2, foot - 6.1], solid('thin')),
       ...letter(kit, who, x + 1.2, foot - 3.7, look),
       ...letter(kit, forWhom, x + 1.2, foot - 0.9, look),
@@ -54,6 +80,7 @@ function drawBox(kit: Kit, role: Mark['role'], mark: Mark | undefined, at: numbe
 export function drawMarkBoxes(
   kit: Kit,
   marks: readonly Mark[],
+  images: PhotoImages,
   x: PaperMm,
   y: PaperMm,
   width: PaperMm,
@@ -61,8 +88,9 @@ export function drawMarkBoxes(
   const each = width / asked.length;
   const boxes = asked.map((role, at) => {
     const index = marks.findIndex((one) => one.role === role);
+    const mark = marks[index];
     const box = { x: x + at * each, y, width: each, height: marksHeight };
-    return drawBox(kit, role, marks[index], index, box);
+    return drawBox(kit, { role, mark, at: index, images }, box);
   });
   return group('marks', boxes);
 }

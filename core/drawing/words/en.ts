@@ -247,6 +247,7 @@ export const english: SheetWords = {
   continuedOn: 'goes on on sheet',
   continuedFrom: 'goes on from sheet',
   findings: 'Findings that remain',
+  explained: 'Explained',
   moreFindings: 'more; see the record',
   judgedBy: 'Judged by',
   notes: 'Notes',

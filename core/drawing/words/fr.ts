@@ -203,6 +203,7 @@ export const french: SheetWords = {
   continuedOn: 'suite sur la feuille',
   continuedFrom: 'suite de la feuille',
   findings: 'Constats qui demeurent',
+  explained: 'Expliqué',
   moreFindings: 'de plus ; voir la fiche',
   judgedBy: 'Jugé selon',
   notes: 'Remarques',

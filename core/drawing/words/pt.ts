@@ -199,6 +199,7 @@ export const portuguese: SheetWords = {
   continuedOn: 'continua na folha',
   continuedFrom: 'continuação da folha',
   findings: 'Observações por resolver',
+  explained: 'Explicado',
   moreFindings: 'a mais; ver a ficha',
   judgedBy: 'Avaliado segundo',
   notes: 'Notas',

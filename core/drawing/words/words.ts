@@ -166,6 +166,8 @@ export interface SheetWords {
   readonly continuedOn: string;
   readonly continuedFrom: string;
   readonly findings: string;
+  /** Before why a finding remains. */
+  readonly explained: string;
   readonly moreFindings: string;
   /** Before the name of the practice that the well is judged by. */
   readonly judgedBy: string;

@@ -2,6 +2,8 @@ import type { Finding } from '../../../base/finding.ts';
 import { sayFinding } from '../../../practice/catalogue.ts';
 import type { Practice } from '../../../practice/practice.ts';
 import type { PaperMm } from '../../../base/units.ts';
+import type { WellRecord } from '../../../record/schema.ts';
+import { explanationOf } from '../../../record/explained.ts';
 import { describeStratum } from '../../describe.ts';
 import type { Item } from '../../items.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
@@ -80,18 +82,28 @@ export function layBand(input: SheetInput, width: PaperMm, withParticulars: bool
 interface Said {
   readonly notes: string | undefined;
   readonly findings: readonly Finding[];
+  readonly explanations: WellRecord['explanations'];
   /** The practice with its version; absent where nobody judged. */
   readonly judgedBy: string | undefined;
 }
 
+/** A finding in words, with why it remains where somebody explained it. */
+function sayRemaining({ words }: Kit, finding: Finding, { explanations }: Said): string {
+  const { sentence } = sayFinding(finding, words.language);
+  const because = explanationOf(finding, explanations);
+  return because === undefined
+    ? sentence
+    : `${sentence} ${words.explained}${words.colon} ${because}`;
+}
+
 /** Findings that remain, most severe first. */
-function findingNotes(kit: Kit, { findings }: Said): Note[] {
+function findingNotes(kit: Kit, said: Said): Note[] {
   const order = ['error', 'warning'] as const;
   return order.flatMap((severity) =>
-    findings
+    said.findings
       .filter((one) => one.severity === severity)
       .map((one) => ({
-        text: `• ${sayFinding(one, kit.words.language).sentence}`,
+        text: `• ${sayRemaining(kit, one, said)}`,
         source: one.path,
       })),
   );
@@ -176,7 +188,8 @@ export function layRemarks(
 ): Block | undefined {
   const { kit, record, judgement } = input;
   const judgedBy = judgement && judgedByLine(kit, judgement.practice);
-  const said = { notes: record.notes, findings: findingsOf(input), judgedBy };
+  const { notes, explanations } = record;
+  const said = { notes, findings: findingsOf(input), explanations, judgedBy };
   return again(kit, 'remarks', remarks, said, cut, width, room);
 }
 

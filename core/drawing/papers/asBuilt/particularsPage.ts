@@ -21,7 +21,7 @@ export function drawParticularsPage(input: SheetInput, plan: Plan, fields: Title
     height: paper.height,
     items: [
       group('panel', panel.draw(frame.x, frame.y)),
-      drawMarkBoxes(kit, record.marks ?? [], frame.x, marksTop, frame.width),
+      drawMarkBoxes(kit, record.marks ?? [], input.images ?? {}, frame.x, marksTop, frame.width),
       drawTitleBlock(kit, fields, frame.x, foot - titleBlockHeight),
       drawFrame(input),
     ],

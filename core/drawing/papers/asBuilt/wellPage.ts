@@ -29,7 +29,14 @@ function drawBand(input: SheetInput, plan: Plan): Item[] {
   return [
     ...(remarks ? [group('remarks', remarks.draw(frame.x, top - remarks.height))] : []),
     group('band', band.draw(frame.x, top)),
-    drawMarkBoxes(input.kit, input.record.marks ?? [], frame.x, marksTop, frame.width),
+    drawMarkBoxes(
+      input.kit,
+      input.record.marks ?? [],
+      input.images ?? {},
+      frame.x,
+      marksTop,
+      frame.width,
+    ),
   ];
 }
 
@@ -51,7 +58,7 @@ function drawSide(input: SheetInput, plan: Plan): Item[] {
   return [
     line([x, frame.y], [x, frame.y + frame.height], solid('medium')),
     group('panel', panel.draw(x, frame.y)),
-    drawMarkBoxes(input.kit, input.record.marks ?? [], x, marksTop, 180),
+    drawMarkBoxes(input.kit, input.record.marks ?? [], input.images ?? {}, x, marksTop, 180),
   ];
 }
 
