@@ -1,11 +1,12 @@
 import type { Finding } from '../base/finding.ts';
 import type { Explanation } from './explanations.ts';
 
-type Values = Finding['values'];
-
-function areSame(left: Values, right: Values): boolean {
-  const keys = Object.keys(left);
-  return keys.length === Object.keys(right).length && keys.every((key) => left[key] === right[key]);
+/** The values of a finding, as an explanation keeps them. */
+export function writeValues({ values }: Finding): string {
+  return Object.keys(values)
+    .sort((left, right) => (left < right ? -1 : 1))
+    .map((name) => `${name}=${values[name]}`)
+    .join('; ');
 }
 
 /** Where a finding's explanation stands among those of a record; -1 where it has none. */
@@ -13,9 +14,10 @@ export function explanationAt(
   finding: Finding,
   explanations: readonly Explanation[] | undefined,
 ): number {
+  const written = writeValues(finding);
   return (explanations ?? []).findIndex(
-    ({ code, path, values }) =>
-      code === finding.code && path === finding.path && areSame(values ?? {}, finding.values),
+    ({ code, path, values = '' }) =>
+      code === finding.code && path === finding.path && values === written,
   );
 }
 

@@ -11,7 +11,7 @@ const finding: Finding = {
 const explanation = {
   code: 'sealTooShort',
   path: 'annulus[1]',
-  values: { leastM: 1, lengthM: 0.4 },
+  values: 'leastM=1; lengthM=0.4',
   because: 'Clay ran out; the pack was topped with bentonite by agreement.',
 };
 
