@@ -83,7 +83,12 @@ export const rooms: readonly Room[] = [
     packages: ['better-sqlite3'],
     world: 'node',
   },
-  { room: 'electron/seal', doors: ['core/base'], packages: [], world: 'node' },
+  {
+    room: 'electron/seal',
+    doors: ['core/base'],
+    packages: ['asn1js', 'pkijs'],
+    world: 'node',
+  },
   { room: 'electron/files', doors: ['core/base'], packages: [], world: 'node' },
   {
     room: 'electron/main',
