@@ -13,6 +13,7 @@ import { backdropsOf, type Backdrops } from './backdrops.ts';
 import { binOf, type Bin } from './bin.ts';
 import { checkChains, type ChainCheck } from './check.ts';
 import { editWell, leaveWell, type EditChange, type KeptEdit } from './edit.ts';
+import { issuesIn, type Issues } from './issues.ts';
 import { guidelinesIn, type Guidelines } from './guidelines.ts';
 import type { WriteHandle } from './handles.ts';
 import { listsOf, type Access, type Lists } from './lists.ts';
@@ -49,6 +50,7 @@ export interface Archive {
   readonly backdrops: Backdrops;
   readonly practices: Practices;
   readonly guidelines: Guidelines;
+  readonly issues: Issues;
   count(): Result<number>;
   list(search?: string): Result<readonly ListedWell[]>;
   /** The newest revision. */
@@ -103,6 +105,7 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     backdrops: backdropsOf(access, world.now),
     practices: practicesOf(access, world.now),
     guidelines: guidelinesIn(access, world.now),
+    issues: issuesIn(access, world.now),
     count: () => reading(() => ok(countWells(reader))),
     list: (search) => reading(() => ok(listWells(reader, search))),
     open: (id) => reading(() => openWell(reader, id)),

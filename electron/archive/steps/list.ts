@@ -5,10 +5,20 @@ import { lists } from './0040-lists.ts';
 import { attachments } from './0050-attachments.ts';
 import { practices } from './0060-practices.ts';
 import { guidelines } from './0070-guidelines.ts';
+import { issues } from './0080-issues.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
-export const steps = inOrder([wells, search, working, lists, attachments, practices, guidelines]);
+export const steps = inOrder([
+  wells,
+  search,
+  working,
+  lists,
+  attachments,
+  practices,
+  guidelines,
+  issues,
+]);
 
 /** Version of an archive that has taken every step. */
 export const newestVersion = steps.at(-1)!.number;

@@ -44,6 +44,8 @@ const kept = [
   'DELETE FROM edit WHERE well_id = ?',
   'DELETE FROM working WHERE well_id = ?',
   'DELETE FROM well_search WHERE rowid = (SELECT seq FROM well WHERE id = ?)',
+  'DELETE FROM issue_seal WHERE well_id = ?',
+  'DELETE FROM issue WHERE well_id = ?',
   'DELETE FROM revision WHERE well_id = ?',
   'DELETE FROM well WHERE id = ?',
 ];

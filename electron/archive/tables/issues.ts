@@ -1,0 +1,105 @@
+import type { ReadHandle, WriteHandle } from '../handles.ts';
+
+/** A paper as it was issued. */
+export interface IssueLine {
+  readonly wellId: string;
+  /** From 1, over all papers of the well. */
+  readonly number: number;
+  readonly revision: number;
+  /** Kind and size of the paper. */
+  readonly paper: string;
+  /** BCP 47, joined by commas. */
+  readonly languages: string;
+  readonly fileName: string;
+  /** SHA-256 of the record that it shows, hexadecimal. */
+  readonly recordHash: string;
+  /** ISO 8601. */
+  readonly issuedAt: string;
+}
+
+interface Row {
+  readonly well_id: string;
+  readonly number: number;
+  readonly revision: number;
+  readonly paper: string;
+  readonly languages: string;
+  readonly file_name: string;
+  readonly record_hash: string;
+  readonly issued_at: string;
+}
+
+function rowOf({ wellId, fileName, recordHash, issuedAt, ...issue }: IssueLine): Row {
+  return {
+    ...issue,
+    well_id: wellId,
+    file_name: fileName,
+    record_hash: recordHash,
+    issued_at: issuedAt,
+  };
+}
+
+function issueOf({ well_id, file_name, record_hash, issued_at, ...row }: Row): IssueLine {
+  return {
+    ...row,
+    wellId: well_id,
+    fileName: file_name,
+    recordHash: record_hash,
+    issuedAt: issued_at,
+  };
+}
+
+const columns = 'well_id, number, revision, paper, languages, file_name, record_hash, issued_at';
+
+/** First to last. */
+export function listIssues(db: ReadHandle, wellId: string): IssueLine[] {
+  return db
+    .prepare<[string], Row>(`SELECT ${columns} FROM issue WHERE well_id = ? ORDER BY number`)
+    .all(wellId)
+    .map(issueOf);
+}
+
+export function findIssue(db: ReadHandle, wellId: string, number: number): IssueLine | undefined {
+  const row = db
+    .prepare<[string, number], Row>(`SELECT ${columns} FROM issue WHERE well_id = ? AND number = ?`)
+    .get(wellId, number);
+  return row && issueOf(row);
+}
+
+/** The paper, and what each signature added, first to last. */
+export function issueParts(db: ReadHandle, wellId: string, number: number): Uint8Array[] {
+  const key = [wellId, number] as const;
+  const paper = db
+    .prepare<[string, number], { pdf: Uint8Array }>(
+      'SELECT pdf FROM issue WHERE well_id = ? AND number = ?',
+    )
+    .get(...key);
+  const seals = db
+    .prepare<[string, number], { added: Uint8Array }>(
+      'SELECT added FROM issue_seal WHERE well_id = ? AND number = ? ORDER BY seal',
+    )
+    .all(...key);
+  return paper ? [paper.pdf, ...seals.map(({ added }) => added)] : [];
+}
+
+export function putIssue(db: WriteHandle, issue: IssueLine, pdf: Uint8Array): void {
+  db.prepare<[Row & { pdf: Uint8Array }]>(
+    `INSERT INTO issue (${columns}, pdf) VALUES (@well_id, @number, @revision, @paper, @languages,
+     @file_name, @record_hash, @issued_at, @pdf)`,
+  ).run({ ...rowOf(issue), pdf });
+}
+
+export interface NewSeal {
+  readonly wellId: string;
+  readonly number: number;
+  /** From 1. */
+  readonly seal: number;
+  readonly sealedAt: string;
+  readonly added: Uint8Array;
+}
+
+export function putSeal(db: WriteHandle, seal: NewSeal): void {
+  db.prepare<[NewSeal]>(
+    `INSERT INTO issue_seal (well_id, number, seal, sealed_at, added)
+     VALUES (@wellId, @number, @seal, @sealedAt, @added)`,
+  ).run(seal);
+}
