@@ -154,6 +154,12 @@ export interface Drawing {
   readonly madeAt: string;
   /** 32 hexadecimal digits that tell this paper from others. */
   readonly paperId: string;
+  /** Number of the well that it shows. */
+  readonly wellNumber?: string;
+  /** Revision of the record in the archive, from 1; absent for a loose file. */
+  readonly revision?: number;
+  /** SHA-256 of the record that it shows, 64 hexadecimal digits. */
+  readonly recordHash?: string;
   readonly pages: readonly Page[];
   readonly hatches: Readonly<Record<string, HatchTile>>;
 }

@@ -16,6 +16,7 @@ import type { GuidelineFile, GuidelineSet } from '../../core/water/guidelines/gu
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
 import { sha256Hex } from '../seal/hash.ts';
+import { recordHash } from '../seal/recordHash.ts';
 import { printedHashes } from './photoImages.ts';
 
 export interface SheetOptions {
@@ -105,6 +106,7 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     judgement,
     guidelines,
     paperId: paperIdOf(record, { practice: judgement.practice, guidelines }, options),
+    recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
   });
   return sheetOf(drawing, [...model.findings, ...judgement.findings], fonts);
@@ -124,6 +126,7 @@ export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions
     madeAt,
     practice,
     paperId: sha256Hex(named).slice(0, 32),
+    recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
   });
   return sheetOf(drawing, [...model.findings, ...findings], fonts);

@@ -10,6 +10,7 @@ import type { Drawing, Page } from '../items.ts';
 import { papers, type PaperName } from '../paper.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import { sheetWordsIn } from '../words/languages.ts';
+import { paperMark, type Making } from './paperMark.ts';
 import { drawFlowPage } from './asBuilt/flowPages.ts';
 import { drawParticularsPage } from './asBuilt/particularsPage.ts';
 import { hasOwnPage, type Plan } from './asBuilt/page.ts';
@@ -20,17 +21,11 @@ import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
 import { waterPages } from './asBuilt/waterPages.ts';
 import { drawWellPage } from './asBuilt/wellPage.ts';
 
-export interface AsBuiltOptions {
+export interface AsBuiltOptions extends Making {
   readonly paper: PaperName;
   readonly fonts: Fonts;
   /** Of the sheet's own words; English where absent. What people wrote stays as it is. */
   readonly language?: Language;
-  /** ISO 8601 moment at which the paper is made. */
-  readonly madeAt: string;
-  /** 32 hexadecimal digits. */
-  readonly paperId: string;
-  /** Revision of the record in the archive, from 1; absent for a loose file. */
-  readonly revision?: number;
   /** The well judged by its practice: its findings stand beside the model's. */
   readonly judgement?: ShownJudgement;
   /** What samples are compared with; the general values where absent. */
@@ -109,15 +104,10 @@ export function drawAsBuilt(
   const { kit } = input;
   const drawn = pagesOf(input, options);
   const pages = options.memory?.share('pages', drawn) ?? drawn;
-  const number = record.identity?.number ?? '';
-  const place = record.identity?.name ?? record.site?.village ?? '';
   return {
-    title: [number, place].filter(Boolean).join(' – '),
+    ...paperMark(record, options),
     subject: titleFields(kit, record, { madeAt: options.madeAt, sheet: 1, sheets: 1 }).documentType,
-    author: record.identity?.supervisor ?? '',
     language: kit.words.language,
-    madeAt: options.madeAt,
-    paperId: options.paperId,
     pages,
     hatches: usedHatches(pages),
   };

@@ -16,19 +16,14 @@ import { laidOutOf, type LaidOut } from './layingOut/laidOut.ts';
 import { leadingBack } from './layingOut/leadingBack.ts';
 import { drawOnePage, drawSeveralPages } from './layingOut/pages.ts';
 import { contentOf, planOnePage, type Content } from './layingOut/plan.ts';
+import { paperMark, type Making } from './paperMark.ts';
 import type { SheetKit } from './layingOut/sheetKit.ts';
 import { layingOutWordsIn } from './layingOut/words/languages.ts';
 
-export interface LayingOutOptions {
+export interface LayingOutOptions extends Making {
   readonly fonts: Fonts;
   /** Of the sheet's own words; English where absent. What people wrote stays as it is. */
   readonly language?: Language;
-  /** ISO 8601 moment at which the paper is made. */
-  readonly madeAt: string;
-  /** 32 hexadecimal digits. */
-  readonly paperId: string;
-  /** Revision of the record in the archive, from 1; absent for a loose file. */
-  readonly revision?: number;
   /** That sacks are reckoned by; the record's own among the shipped ones where absent. */
   readonly practice?: Practice;
 }
@@ -73,20 +68,15 @@ export function drawLayingOut(
   model: WellModel,
   options: LayingOutOptions,
 ): Drawing {
-  const { fonts, language = 'en', madeAt, paperId } = options;
+  const { fonts, language = 'en' } = options;
   const own = layingOutWordsIn(language);
   const practice = options.practice ?? practiceOf(record);
   const kit: SheetKit = { fonts, words: sheetWordsIn(language), own, practice };
   const pages = pagesOf(kit, laidOutOf(record, model), options);
-  const { number, name, supervisor } = record.identity ?? {};
-  const place = name ?? record.site?.village;
   return {
-    title: [number, place].filter(Boolean).join(' – '),
+    ...paperMark(record, options),
     subject: own.title,
-    author: supervisor ?? '',
     language: kit.words.language,
-    madeAt,
-    paperId,
     pages,
     hatches: usedHatches(pages),
   };

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readFonts } from '../../../electron/files/fonts.ts';
 import { paperFileName } from '../../../electron/service/paperNames.ts';
-import { makeAsBuilt } from '../../../electron/service/sheet.ts';
+import { makeAsBuilt, makeLayingOut } from '../../../electron/service/sheet.ts';
+import { recordHash } from '../../../electron/seal/recordHash.ts';
 
 const fonts = readFonts();
 const options = { paper: 'A4', fonts, madeAt: '2025-03-01T10:00:00Z' } as const;
@@ -36,6 +37,14 @@ describe('the as-built sheet', () => {
     const spoken = [idOf('a', { language: 'fr' }), idOf('a', { language: 'pt' })];
     expect(new Set([idOf('a'), ...others, ...spoken]).size).toBe(6);
     expect(idOf('a', { language: 'en' })).toBe(idOf('a'));
+  });
+
+  it('names the well, the revision and the hash of its record to readers of the file', () => {
+    const record = { schemaVersion: 1, identity: { number: 'KA-012' } } as const;
+    const mark = { wellNumber: 'KA-012', revision: 3, recordHash: recordHash(record) };
+    const made = { ...options, revision: 3 };
+    expect(makeAsBuilt(record, made).drawing).toMatchObject(mark);
+    expect(makeLayingOut(record, made).drawing).toMatchObject(mark);
   });
 
   it('has another id where the practice that it was judged by says otherwise', () => {
