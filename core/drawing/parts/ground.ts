@@ -1,15 +1,14 @@
-import type { PaperMm } from '../../base/units.ts';
 import { intervalsOf } from '../../model/strata.ts';
 import type { Stratum } from '../../model/wellModel.ts';
 import type { Material } from '../../record/materials.ts';
 import { hatchFor, mixedHatch } from '../hatches/index.ts';
-import type { Item, Stroke } from '../items.ts';
+import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { letter } from '../letters.ts';
-import { dashed, letterings, lineHeight, solid } from '../pens.ts';
+import { solid } from '../pens.ts';
 import { shownPart, yAt } from '../scale.ts';
 import { corners, group, hatched, line, rectangle } from '../shapes.ts';
 import type { View } from './columns.ts';
+import { drawContacts } from './contacts.ts';
 
 /** The materials of all that the log says of a stratum, each once. */
 export function materialsOf(stratum: Stratum): Material[] {
@@ -28,39 +27,7 @@ export function hatchOf(stratum: Stratum): string | undefined {
   return second === undefined ? hatchFor(material) : mixedHatch(material, second);
 }
 
-function contactStroke({ interval }: Stratum): Stroke {
-  return interval.boundary === undefined || interval.boundary === 'sharp'
-    ? solid('narrow')
-    : dashed('narrow');
-}
-
-/** Room that the sign of a doubtful contact takes, across and down. */
-const doubtWidth: PaperMm = 1.6;
-const doubtHeight: PaperMm = lineHeight('small');
-
-/**
- * Which place from the right the sign of each doubtful contact takes: the next one to the left
- * where the contact above is too near for signs under each other.
- */
-function doubtPlaces(strata: readonly Stratum[], view: View): Map<Stratum, number> {
-  const places = new Map<Stratum, number>();
-  let [lastY, place] = [-Infinity, 0];
-  for (const stratum of strata) {
-    if (stratum.interval.boundary !== 'uncertain' || stratum.toM > view.axis.toM) continue;
-    const y = doubtBaseline(view, stratum);
-    place = y - lastY < doubtHeight ? place + 1 : 0;
-    lastY = y;
-    if ((place + 1) * doubtWidth < view.columns.ground.width) places.set(stratum, place);
-  }
-  return places;
-}
-
-/** Just above the contact; under the body's upper edge where the layer is thinner than the sign. */
-function doubtBaseline({ axis, body }: View, { toM }: Stratum): PaperMm {
-  return Math.max(yAt(axis, toM) - 0.4, body.y + letterings.small + 0.3);
-}
-
-function drawStratum(kit: Kit, stratum: Stratum, view: View, doubt: number | undefined): Item[] {
+function drawStratum(stratum: Stratum, view: View): Item[] {
   const part = shownPart(view.axis, stratum.fromM, stratum.toM);
   if (!part) return [];
   const { x, width } = view.columns.ground;
@@ -71,17 +38,10 @@ function drawStratum(kit: Kit, stratum: Stratum, view: View, doubt: number | und
   const fill = hatch
     ? hatched(corners(box), hatch, stratum.path, '#ffffff')
     : rectangle(box, { fill: '#ffffff', source: stratum.path });
-  const contact = line([x, foot], [x + width, foot], contactStroke(stratum), stratum.path);
-  const sign =
-    doubt === undefined
-      ? []
-      : letter(kit, '?', x + width - (doubt + 1) * doubtWidth, doubtBaseline(view, stratum), {
-          source: stratum.path,
-        });
-  return [group('stratum', [fill, contact, ...sign], { source: stratum.path })];
+  return [group('stratum', [fill], { source: stratum.path })];
 }
 
-/** The log as hatched boxes to scale, each with the contact at its foot. */
+/** The log as hatched boxes to scale, and over them the contact at the foot of each. */
 export function drawGround(kit: Kit, strata: readonly Stratum[], view: View): Item {
   const { x, width } = view.columns.ground;
   const shown = strata.filter(({ fromM, toM }) => shownPart(view.axis, fromM, toM));
@@ -95,9 +55,9 @@ export function drawGround(kit: Kit, strata: readonly Stratum[], view: View): It
         ),
       ]
     : [];
-  const doubts = doubtPlaces(shown, view);
   return group('ground', [
-    ...shown.flatMap((one) => drawStratum(kit, one, view, doubts.get(one))),
+    ...shown.flatMap((one) => drawStratum(one, view)),
+    ...drawContacts(kit, shown, view),
     ...cap,
   ]);
 }

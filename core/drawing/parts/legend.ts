@@ -4,9 +4,10 @@ import { hatchFor, hatchForFill } from '../hatches/index.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { baseline, letter, widthOf } from '../letters.ts';
-import { dashed, lineHeight, solid } from '../pens.ts';
-import { corners, hatched, line, rectangle } from '../shapes.ts';
+import { lineHeight, solid } from '../pens.ts';
+import { corners, hatched, rectangle } from '../shapes.ts';
 import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
+import { contactSign } from './contacts.ts';
 import { hatchOf, materialsOf } from './ground.ts';
 import { signEntries, type LegendEntry } from './legendSigns.ts';
 
@@ -50,17 +51,12 @@ function fillEntries(kit: Kit, { annulus }: WellModel): LegendEntry[] {
 /** Contacts that are not sharp. Sharp ones are plain lines and need no word. */
 function contactEntries(kit: Kit, strata: readonly Stratum[]): LegendEntry[] {
   const used = new Set(strata.map(({ interval }) => interval.boundary));
-  const sample = (says: string, doubt: string): LegendEntry => ({
-    says,
-    draw: (x, y) => [
-      line([x, y + 2], [x + swatch.width, y + 2], dashed('narrow')),
-      ...letter(kit, doubt, x + swatch.width - 1.6, y + 1.6),
-    ],
-  });
-  return [
-    ...(used.has('gradual') ? [sample(kit.words.legend.gradual, '')] : []),
-    ...(used.has('uncertain') ? [sample(kit.words.legend.uncertain, '?')] : []),
-  ];
+  return (['gradual', 'uncertain'] as const)
+    .filter((one) => used.has(one))
+    .map((one) => ({
+      says: kit.words.legend[one],
+      draw: (x, y) => contactSign(kit, one, [x, y + 1.9], swatch.width, swatch.width),
+    }));
 }
 
 /** What an entry takes across: swatch, gap, words, gap. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { GroupItem } from '../../../../core/drawing/items.ts';
 import { drawGround, hatchOf } from '../../../../core/drawing/parts/ground.ts';
 import { yAt } from '../../../../core/drawing/scale.ts';
 import { kit, pathsOf, pointsOf, regionsOf, stratum, textsOf, viewOf } from '../sample.ts';
@@ -34,16 +35,6 @@ describe('the log', () => {
     ]);
   });
 
-  it('draws a sharp contact full and another dashed', () => {
-    const dashOf = (boundary: 'sharp' | 'gradual' | 'uncertain') =>
-      pathsOf(drawGround(kit, [stratum(0, 9, { material: 'silt', boundary })], view)).find(
-        ({ source }) => source,
-      )!.stroke!.dash;
-    expect(dashOf('sharp')).toBeUndefined();
-    expect(dashOf('gradual')).toBeDefined();
-    expect(dashOf('uncertain')).toBeDefined();
-  });
-
   it('puts the signs of uncertain contacts that are near each other side by side', () => {
     const thin = [0, 0.2, 0.4].map((from) =>
       stratum(from, from + 0.2, { material: 'sand', boundary: 'uncertain' }),
@@ -55,6 +46,19 @@ describe('the log', () => {
     expect(first! - second!).toBeGreaterThan(1.4);
     expect(second! - third!).toBeGreaterThan(1.4);
     expect(last).toBe(first);
+  });
+
+  it('draws contacts over the boxes of all strata, so that no hatch hides one', () => {
+    const two = [stratum(0, 4, { material: 'silt' }), stratum(4, 9, { material: 'clay' })];
+    const { items } = drawGround(kit, two, view) as GroupItem;
+    const names = items.map((item) => (item as GroupItem).name);
+    expect(names.slice(0, 4)).toEqual(['stratum', 'stratum', 'contact', 'contact']);
+  });
+
+  it('draws no contact where a page ends within a stratum', () => {
+    const beyond = stratum(0, view.axis.toM + 5, { material: 'clay', boundary: 'gradual' });
+    const { items } = drawGround(kit, [beyond], view) as GroupItem;
+    expect(items.filter((item) => (item as GroupItem).name === 'contact')).toEqual([]);
   });
 
   it('leaves a stratum without a material white, and not empty', () => {
