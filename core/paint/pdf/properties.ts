@@ -1,18 +1,20 @@
-import type { jsPDF } from 'jspdf';
+import { jsPDF } from 'jspdf';
+import { printable } from '../../base/text/printable.ts';
 import type { Drawing } from '../../drawing/items.ts';
 import { onCatalog, setPdfVersion, write } from './inside.ts';
+import { pdfMoment } from './objects.ts';
 
-/** PDF's way of writing a moment, always in universal time so that no machine's zone shows. */
-function pdfMoment(madeAt: string): string {
-  const moment = new Date(madeAt);
-  if (Number.isNaN(moment.getTime())) throw new Error(`${madeAt} is no ISO 8601 moment`);
-  return `D:${moment.toISOString().slice(0, 19).replace(/\D/g, '')}+00'00'`;
-}
+/** Programs, as Info and metadata both name them. */
+export const creator = 'Borefolio';
+export const producer = `jsPDF ${jsPDF.version}`;
 
 function checkForm(what: string, value: string, form: RegExp): string {
   if (!form.test(value)) throw new Error(`A drawing's ${what} cannot be ${value}`);
   return value;
 }
+
+/** A text as the document states it of itself, in Info and in its metadata alike. */
+export const stated = (text: string) => printable(text).trim();
 
 /**
  * What the document says of itself. It asks viewers to print at 100 %: the sheet is to scale.
@@ -21,10 +23,17 @@ function checkForm(what: string, value: string, form: RegExp): string {
 export function setProperties(doc: jsPDF, drawing: Drawing): void {
   const { title, author, subject } = drawing;
   setPdfVersion(doc, '1.7');
-  doc.setDocumentProperties({ title, author, subject, creator: 'Borefolio' });
+  doc.setDocumentProperties({
+    title: stated(title),
+    author: stated(author),
+    subject: stated(subject),
+    creator,
+  });
   doc.viewerPreferences({ PrintScaling: 'None', DisplayDocTitle: true });
   doc.setFileId(checkForm('paperId', drawing.paperId, /^[0-9a-f]{32}$/i));
   doc.setCreationDate(pdfMoment(drawing.madeAt));
+  const { recordHash } = drawing;
+  if (recordHash !== undefined) checkForm('recordHash', recordHash, /^[0-9a-f]{64}$/i);
   // jsPDF's own setter knows a closed list of languages and passes over the others in silence.
   const language = checkForm('language', drawing.language, /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/);
   onCatalog(doc, () => write(doc, `/Lang (${language})`));

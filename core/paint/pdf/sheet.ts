@@ -17,6 +17,8 @@ export interface Book {
   readonly patternsIn: Map<string, string>;
   /** Name in the document of each picture, by its data. */
   readonly imagesIn: Map<string, string>;
+  /** What of the drawing keeps the document from being archival. */
+  readonly againstArchival: Set<'inkColours'>;
   /** Links by page, counted from 1. */
   readonly links: Map<number, LinkItem[]>;
 }

@@ -1,17 +1,8 @@
 import type { FaceId } from '../../base/text/metrics.ts';
 import { printable } from '../../base/text/printable.ts';
 import type { TextItem } from '../../drawing/items.ts';
+import { byteString } from './bytes.ts';
 import { pointsPerMm, type Book, type Sheet } from './sheet.ts';
-
-/** jsPDF takes a font file as a string of one letter a byte. */
-function byteString(bytes: Uint8Array): string {
-  // A call takes only so many arguments. Handing them over whole is ten times as fast as `...`.
-  const step = 8192;
-  const parts: string[] = [];
-  for (let at = 0; at < bytes.length; at += step)
-    parts.push(Reflect.apply(String.fromCharCode, String, bytes.subarray(at, at + step)));
-  return parts.join('');
-}
 
 /** A face enters the document when its first text does. */
 function faceName({ doc, facesIn, fontFiles }: Book, face: FaceId): string {

@@ -88,11 +88,9 @@ describe('a drawing as a PDF', () => {
   it('holds equal pictures once', () => {
     const at = (x: number, data = picture) =>
       ({ kind: 'image', x, y: 0, width: 9, height: 9, data, says: '' }) as const;
-    // Each with a second one that says how clear its dots are.
-    expect(count(paint(drawing([page([at(0)])])), '/Subtype /Image')).toBe(2);
-    expect(count(paint(drawing([page([at(0), at(20)]), page([at(0)])])), '/Subtype /Image')).toBe(
-      2,
-    );
+    expect(count(paint(drawing([page([at(0)])])), '/Subtype /Image')).toBe(1);
+    const three = drawing([page([at(0), at(20)]), page([at(0)])]);
+    expect(count(paint(three), '/Subtype /Image')).toBe(1);
     const odd = at(0, 'data:image/gif;base64,R0lG');
     expect(() => paint(drawing([page([odd])]))).toThrow('neither PNG nor JPEG');
   });
