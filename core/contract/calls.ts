@@ -1,5 +1,3 @@
-import type { Finding } from '../base/finding.ts';
-import type { Language } from '../base/language.ts';
 import type { Refusal } from '../base/result.ts';
 import type { Desk, Move } from '../record/desk.ts';
 import type { WellRecord } from '../record/schema.ts';
@@ -9,6 +7,7 @@ import type { BackdropCalls } from './backdropShape.ts';
 import type { BinCalls } from './binShape.ts';
 import type { GuidelineCalls } from './guidelinesShape.ts';
 import type { ListCalls } from './listShape.ts';
+import type { PaperCalls } from './papersShape.ts';
 import type { PracticeCalls } from './practicesShape.ts';
 import type { Settings } from './settingsShape.ts';
 import type { WellRow } from './wellRow.ts';
@@ -73,7 +72,14 @@ export interface ArchiveCheck {
  * are JSON. A refusal comes back as a value; a throw is a defect.
  */
 export interface Calls
-  extends ListCalls, BinCalls, BackdropCalls, AttachmentCalls, PracticeCalls, GuidelineCalls {
+  extends
+    ListCalls,
+    BinCalls,
+    BackdropCalls,
+    AttachmentCalls,
+    PracticeCalls,
+    GuidelineCalls,
+    PaperCalls {
   'archive.state': { takes: Record<string, never>; gives: ArchiveState };
   /** Goes through every revision's hash; broken ones come back by well and revision. */
   'archive.check': { takes: Record<string, never>; gives: ArchiveCheck };
@@ -105,22 +111,6 @@ export interface Calls
   'wells.revisions': {
     takes: { id: string };
     gives: readonly { revision: number; changedAt: string; hash: string }[];
-  };
-  /** An as-built sheet of the newest revision as PDF, base64. */
-  'papers.asBuilt': {
-    takes: { id: string; paper: 'A4' | 'A3'; language?: Language };
-    gives: {
-      fileName: string;
-      pdf: string;
-      findings: readonly Finding[];
-      /** Something was typed after the revision that the paper shows. */
-      unrevised: boolean;
-    };
-  };
-  /** The laying-out sheet of the newest revision as PDF, base64. */
-  'papers.layingOut': {
-    takes: { id: string; language?: Language };
-    gives: Calls['papers.asBuilt']['gives'];
   };
   /** What a person chose for this computer. */
   'settings.read': { takes: Record<string, never>; gives: Settings };
