@@ -102,3 +102,27 @@ export const wordyWell: fc.Arbitrary<WellRecord> = randomWell.chain((well) =>
       return { ...well, ...Object.fromEntries(given), strikes, log } as WellRecord;
     }),
 );
+
+/** The same with each interval of the log split into up to `most` beds, as a careful hand writes. */
+export function beddedWell(most: number): fc.Arbitrary<WellRecord> {
+  return fc
+    .tuple(
+      wordyWell,
+      fc.array(said, { minLength: 20, maxLength: 20 }),
+      fc.array(fc.integer({ min: 1, max: most }), { minLength: 8, maxLength: 8 }),
+    )
+    .map(([well, words, counts]) => {
+      const beds = well.log!.flatMap(({ from = 0, to = 0, material }, at) => {
+        const count = Math.min(counts[at % counts.length]!, Math.floor((to - from) * 5) || 1);
+        const edge = (n: number) =>
+          n === count ? to : from + Math.round(((to - from) * n * 100) / count) / 100;
+        return Array.from({ length: count }, (_, n) => ({
+          from: edge(n),
+          to: edge(n + 1),
+          material,
+        }));
+      });
+      const log = beds.map((bed, at) => ({ ...bed, ...words[at % words.length] }));
+      return { ...well, log } as WellRecord;
+    });
+}

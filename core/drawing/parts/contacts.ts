@@ -48,14 +48,20 @@ function gradualSign([x, y]: Point, width: PaperMm, bed: PaperMm, source?: Recor
   ];
 }
 
-/** A dashed line, and a question mark on it that nothing shows through. */
-function doubtSign(kit: Kit, [x, y]: Point, width: PaperMm, from: PaperMm, source?: RecordPath) {
-  const left = x + width - from;
+/** A dashed line, and beside its right end a question mark that nothing shows through. */
+function doubtSign(
+  kit: Kit,
+  [x, y]: Point,
+  width: PaperMm,
+  sign: { from: PaperMm; middle: PaperMm },
+  source?: RecordPath,
+): Item[] {
+  const left = x + width - sign.from;
   return [
     line([x, y], [x + width, y], clear(0.7), source),
     line([x, y], [x + width, y], dashed('medium'), source),
-    line([left, y], [left + doubtWidth - 0.2, y], clear(2), source),
-    ...letter(kit, '?', left + 0.2, y + letterings.small / 2, { source }),
+    line([left, sign.middle], [left + doubtWidth - 0.2, sign.middle], clear(2), source),
+    ...letter(kit, '?', left + 0.2, sign.middle + letterings.small / 2, { source }),
   ];
 }
 
@@ -69,7 +75,10 @@ export function contactSign(
   source?: RecordPath,
 ): Item[] {
   if (boundary === 'gradual') return gradualSign(at, width, bed, source);
-  if (boundary === 'uncertain') return doubtSign(kit, at, width, doubtWidth + 0.6, source);
+  if (boundary === 'uncertain') {
+    const sign = { from: doubtWidth + 0.6, middle: at[1] };
+    return doubtSign(kit, at, width, sign, source);
+  }
   return [line(at, [at[0] + width, at[1]], solid('narrow'), source)];
 }
 
@@ -97,6 +106,12 @@ function thinnerBed(view: View, stratum: Stratum, below: Stratum | undefined): P
   return Math.min(high(stratum), below ? high(below) : Infinity);
 }
 
+/** A sign stands on its contact, but for one at the edge of the body, inside which it stays. */
+function insideBody({ body }: View, y: PaperMm): PaperMm {
+  const reach = letterings.small * 0.8;
+  return Math.min(Math.max(y, body.y + reach), body.y + body.height - reach);
+}
+
 /** The contacts at the feet of the strata that a page shows to their foot. */
 export function drawContacts(kit: Kit, strata: readonly Stratum[], view: View): Item[] {
   const { x, width } = view.columns.ground;
@@ -110,7 +125,7 @@ export function drawContacts(kit: Kit, strata: readonly Stratum[], view: View): 
     const items =
       from === undefined
         ? contactSign(kit, interval.boundary, at, width, bed, source)
-        : doubtSign(kit, at, width, from, source);
+        : doubtSign(kit, at, width, { from, middle: insideBody(view, at[1]) }, source);
     return group('contact', items, { source });
   });
 }

@@ -9,7 +9,7 @@ import {
 import { insideFrame, textsWhole } from './frame.ts';
 import type { DrawnSheet } from '../drawn.ts';
 import type { Law } from './law.ts';
-import { leadersApart } from './leaders.ts';
+import { leadersApart, leadersOffWords } from './leaders.ts';
 import { matchLinesAtDepth, pagesCounted, pagesMeet } from './pages.ts';
 import { measuresFinite, pensOfSeries, sixKinds } from './pens.ts';
 import { figuresAtDepth, pointsAtDepth } from './points.ts';
@@ -30,6 +30,7 @@ export const laws: Readonly<Record<string, Law>> = {
   'every measure is a finite number': measuresFinite,
   'every hatch used is carried, and no other': hatchesCarried,
   'leaders on one side do not cross': leadersApart,
+  'no leader runs through words': leadersOffWords,
   'the ruler is true to the stated scale': rulerTrue,
   'ticks are even': ticksEven,
   'strata reach from top to foot, each depth once': strataAtDepth,
@@ -46,8 +47,19 @@ export const laws: Readonly<Record<string, Law>> = {
   'a description that was cut says so': cutsSaid,
 };
 
+/** The laws of where words stand. */
+export const labelLaws: Readonly<Record<string, Law>> = {
+  'nothing leaves the frame': insideFrame,
+  'the well and its words stand between head and foot': wellInBody,
+  'no text is cut by a clip': textsWhole,
+  'no two texts stand on one another': textsApart,
+  'leaders on one side do not cross': leadersApart,
+  'no leader runs through words': leadersOffWords,
+  'figures beside the section are the depth that they lead to': figuresAtDepth,
+};
+
 /** What a sheet does against each law; empty where it keeps them all. */
-export function brokenBy(sheet: DrawnSheet): Record<string, string[]> {
-  const found = Object.entries(laws).map(([name, law]) => [name, law(sheet)] as const);
+export function brokenBy(sheet: DrawnSheet, kept = laws): Record<string, string[]> {
+  const found = Object.entries(kept).map(([name, law]) => [name, law(sheet)] as const);
   return Object.fromEntries(found.filter(([, complaints]) => complaints.length > 0));
 }

@@ -85,6 +85,7 @@ const itemSpoils: Record<string, () => Spoil> = {
     item.kind === 'text' ? ({ ...item, kind: 'arc' } as unknown as Item) : item,
   'every measure is a finite number': () => lowered('ground', NaN),
   'leaders on one side do not cross': () => mirrored,
+  'no leader runs through words': () => texts(({ x }) => ({ x: x - 3 }), 'description'),
   'the ruler is true to the stated scale': () => replaced(/^depths 1:\d+$/, 'depths 1:250'),
   'ticks are even': () =>
     oneOf(lowered('depthRuler', 0.2), (item, groups) => {

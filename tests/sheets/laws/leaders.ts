@@ -1,5 +1,6 @@
-import type { GroupItem, PathItem } from '../../../core/drawing/items.ts';
-import { groupsNamed } from '../placed.ts';
+import type { GroupItem, Page, PathItem } from '../../../core/drawing/items.ts';
+import { boxOfText } from '../extent.ts';
+import { groupsNamed, textsOn, type Extent } from '../placed.ts';
 import { mm, type Law } from './law.ts';
 
 type Point = readonly [number, number];
@@ -23,15 +24,24 @@ function cross(one: Leg, other: Leg): boolean {
   return apart(sides(one, other)) && apart(sides(other, one));
 }
 
-/** The leader of a callout is its first outline; it ends at the part that it speaks of. */
+/** The leader of a label is its first outline; one end is at the part that it speaks of. */
 function legsOf({ items }: GroupItem): Leg[] {
   const [leader] = items as readonly PathItem[];
   const points = leader!.segments.map(([, x, y]) => [x, y] as Point);
   return points.slice(1).map((to, at) => ({ from: points[at]!, to }));
 }
 
-function crossings(side: GroupItem): string[] {
-  const leaders = groupsNamed(side.items, 'callout').map((one) => ({ one, legs: legsOf(one) }));
+/** Labels with leaders: the words beside the section and those beside the log. */
+const labels = { callouts: 'callout', descriptions: 'description' } as const;
+
+function labelsIn({ items }: Page): GroupItem[][] {
+  return Object.entries(labels).flatMap(([side, label]) =>
+    groupsNamed(items, side).map((one) => groupsNamed(one.items, label)),
+  );
+}
+
+function crossings(side: readonly GroupItem[]): string[] {
+  const leaders = side.map((one) => ({ one, legs: legsOf(one) }));
   return leaders.flatMap(({ one, legs }, at) =>
     leaders
       .slice(at + 1)
@@ -40,10 +50,36 @@ function crossings(side: GroupItem): string[] {
   );
 }
 
-/** Leaders on one side of the section do not cross. */
+/** Leaders on one side of the section or of the log do not cross. */
 export const leadersApart: Law = ({ drawing }) =>
-  drawing.pages.flatMap(({ items }, at) =>
-    groupsNamed(items, 'callouts')
+  drawing.pages.flatMap((page, at) =>
+    labelsIn(page)
       .flatMap(crossings)
       .map((what) => `page ${at + 1}: ${what}`),
   );
+
+/** Whether a line runs through a box, and not only along its edge. */
+function runsThrough({ from, to }: Leg, [left, top, right, foot]: Extent): boolean {
+  const slack = 0.05;
+  const box = [left + slack, top + slack, right - slack, foot - slack] as const;
+  const inside = ([x, y]: Point) => x > box[0] && x < box[2] && y > box[1] && y < box[3];
+  const diagonals: Leg[] = [
+    { from: [box[0], box[1]], to: [box[2], box[3]] },
+    { from: [box[2], box[1]], to: [box[0], box[3]] },
+  ];
+  return inside(from) || inside(to) || diagonals.some((one) => cross(one, { from, to }));
+}
+
+function wordsStruck(page: Page): string[] {
+  const texts = textsOn(page).map((one) => ({ ...one, box: boxOfText(one.item) }));
+  const leaders = labelsIn(page).flat();
+  return leaders.flatMap((leader) =>
+    texts
+      .filter(({ box }) => legsOf(leader).some((leg) => runsThrough(leg, box)))
+      .map(({ item }) => `the leader of ${leader.source} strikes “${item.text}” at ${mm(item.y)}`),
+  );
+}
+
+/** No leader runs through words, neither its own nor others'. */
+export const leadersOffWords: Law = ({ drawing }) =>
+  drawing.pages.flatMap((page, at) => wordsStruck(page).map((what) => `page ${at + 1}: ${what}`));

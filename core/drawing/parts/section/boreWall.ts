@@ -53,7 +53,10 @@ function drawSteps(view: View, sections: readonly BoreSectionModel[]): Item[] {
   });
 }
 
-/** A hole of which only the depth is known: dashed walls with a question mark. */
+/**
+ * A hole of which only the depth is known: dashed walls with a question mark, inside since leaders
+ * come to the wall from outside.
+ */
 function drawUnknownHole(kit: Kit, view: View, fromM: number, toM: number): Item[] {
   const part = shownPart(view.axis, fromM, toM);
   if (!part) return [];
@@ -71,7 +74,7 @@ function drawUnknownHole(kit: Kit, view: View, fromM: number, toM: number): Item
   return [
     ...walls,
     ...floor,
-    ...letter(kit, '?', centre + half + 1, middle, { lettering: 'normal' }),
+    ...letter(kit, '?', centre + half - 0.8, middle, { lettering: 'normal', anchor: 'end' }),
   ];
 }
 
