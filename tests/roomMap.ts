@@ -49,7 +49,7 @@ export const rooms: readonly Room[] = [
   {
     room: 'core/drawing',
     doors: [...practiceSide, 'core/quantities', 'core/layingOut', 'core/hydraulics', 'core/water'],
-    packages: [],
+    packages: ['uqr'],
     world: 'handed',
   },
   {

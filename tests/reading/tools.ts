@@ -49,6 +49,14 @@ export function pictureOf(pdf: Uint8Array, dotsPerInch: number): Uint8Array {
   });
 }
 
+/** What zbar reads from codes on the first page, as poppler paints it. */
+export function codesOn(pdf: Uint8Array, dotsPerInch: number): string[] {
+  return withFile(pictureOf(pdf, dotsPerInch), (file) => {
+    const { stdout } = spawnSync('zbarimg', ['-q', '--raw', file], { encoding: 'utf8' });
+    return stdout.split('\n').filter(Boolean);
+  });
+}
+
 function browserPath(): string {
   const folders = (process.env['PATH'] ?? '').split(path.delimiter);
   const names = tools.flatMap(({ debian, programs }) => (debian === 'chromium' ? programs : []));

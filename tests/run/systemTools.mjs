@@ -28,6 +28,7 @@ export const tools = [
   },
   { programs: ['pdftoppm'], debian: 'poppler-utils', why: 'pdftoppm, to look at printed sheets' },
   { programs: ['qpdf'], debian: 'qpdf', why: 'qpdf, to check that PDF files are sound' },
+  { programs: ['zbarimg'], debian: 'zbar-tools', why: 'zbarimg, to read the code on a sheet' },
   { programs: ['Xvfb'], debian: 'xvfb', why: 'Xvfb, a display that needs no screen' },
 ];
 

@@ -8,6 +8,7 @@ import type { Kit } from '../kit.ts';
 import { usedHatches } from '../usedHatches.ts';
 import type { Drawing, Page } from '../items.ts';
 import { papers, type PaperName } from '../paper.ts';
+import { wellCodeText } from '../parts/code/wellCodeText.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import { sheetWordsIn } from '../words/languages.ts';
 import { paperMark, type Making } from './paperMark.ts';
@@ -77,7 +78,8 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
     titleFields(kit, record, { ...common, ...facts, sheet });
   const wells = plan.views.map((view, at) => {
     const { widthScale } = view;
-    const facts = { depthScale: plan.scale, ...(widthScale !== undefined && { widthScale }) };
+    const code = at === 0 ? wellCodeText(record, options) : undefined;
+    const facts = { depthScale: plan.scale, code, ...(widthScale !== undefined && { widthScale }) };
     return drawWellPage(input, plan, at, fieldsFor(facts, at + 1));
   });
   const own = hasOwnPage(plan) ? [drawParticularsPage(input, plan, fieldsFor({}, ofWell))] : [];

@@ -5,8 +5,9 @@ import type { Kit } from '../kit.ts';
 import { letter, widthOf, type TextLook } from '../letters.ts';
 import { solid, type Lettering } from '../pens.ts';
 import { group, rectangle } from '../shapes.ts';
+import { drawWellCode, wellCodeHeight, wellCodeWidth } from './code/wellCode.ts';
 
-export const titleBlockHeight: PaperMm = 33.5;
+export const titleBlockHeight: PaperMm = wellCodeHeight;
 
 /** What the title block says; fields follow ISO 7200. */
 export interface TitleFields {
@@ -27,6 +28,8 @@ export interface TitleFields {
   readonly sheet: string;
   readonly depthScale: string;
   readonly widthScale: string;
+  /** Text of the code at the block's left side; a block without it has wider cells. */
+  readonly code?: string;
 }
 
 interface Cell {
@@ -75,9 +78,19 @@ function row(cells: readonly RowCell[], x: PaperMm, y: PaperMm, height: PaperMm)
   });
 }
 
-/** Five rows make the block's 33.5 mm; the three parts its 180 mm, as ISO 7200 has it. */
+/** Five rows make the block's 33.5 mm; the parts its 180 mm, as ISO 7200 has it. */
 const rowHeight: PaperMm = 6.7;
-const widths = { left: 68, centre: 68, right: 44 } as const;
+
+/** Widths of the block's parts. */
+interface Widths {
+  readonly code: PaperMm;
+  readonly left: PaperMm;
+  readonly centre: PaperMm;
+  readonly right: PaperMm;
+}
+
+const widthsWith: Widths = { code: wellCodeWidth, left: 56, centre: 58, right: 44 };
+const widthsWithout: Widths = { code: 0, left: 68, centre: 68, right: 44 };
 
 /** A cell two rows high for the name or number that the eye looks for. */
 function tall([label, value, width, source]: RowCell, x: PaperMm, y: PaperMm): Cell {
@@ -91,47 +104,52 @@ function rows(lines: readonly (readonly RowCell[])[], x: PaperMm, y: PaperMm): C
 }
 
 /** Who stands behind the well, and what its numbers are measured in. */
-function leftCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] {
+function leftCells({ words: { title } }: Kit, fields: TitleFields, width: PaperMm): RowCell[][] {
+  const half = width / 2 + (fields.code === undefined ? 2 : 4);
+  const contract: PaperMm = 23;
   return [
-    [[title.client, fields.client, widths.left, 'identity.client']],
-    [[title.programme, fields.programme, widths.left, 'identity.programme']],
-    [[title.contractor, fields.contractor, widths.left, 'identity.contractor']],
+    [[title.client, fields.client, width, 'identity.client']],
+    [[title.programme, fields.programme, width, 'identity.programme']],
     [
-      [title.supervisor, fields.supervisor, 36, 'identity.supervisor'],
-      [title.approval, fields.approval, 32],
+      [title.contractor, fields.contractor, width - contract, 'identity.contractor'],
+      [title.contract, fields.contract, contract, 'identity.contract'],
     ],
     [
-      [title.datum, title.datumText, 25],
-      [title.coordinates, title.coordinatesText, 17],
-      [title.contract, fields.contract, 26, 'identity.contract'],
+      [title.supervisor, fields.supervisor, half, 'identity.supervisor'],
+      [title.approval, fields.approval, width - half],
+    ],
+    [
+      [title.datum, title.datumText, half],
+      [title.coordinates, title.coordinatesText, width - half],
     ],
   ];
 }
 
 /** Where the well is and what kind of paper this is, under the well's name. */
-function centreCells({ words }: Kit, fields: TitleFields): RowCell[][] {
+function centreCells({ words }: Kit, fields: TitleFields, width: PaperMm): RowCell[][] {
   const { title, language } = words;
+  const narrow: PaperMm = fields.code === undefined ? 14 : 13.4;
   return [
-    [[title.place, fields.place, widths.centre, 'site.spot']],
-    [[title.district, fields.district, widths.centre, 'site.district']],
+    [[title.place, fields.place, width, 'site.spot']],
+    [[title.district, fields.district, width, 'site.district']],
     [
-      [title.documentType, fields.documentType, 54],
-      [title.language, language, 14],
+      [title.documentType, fields.documentType, width - narrow],
+      [title.language, language, narrow],
     ],
   ];
 }
 
 /** What a reader checks before trusting a print: state, scales, revision, sheet. */
-function rightCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][] {
+function rightCells({ words: { title } }: Kit, fields: TitleFields, width: PaperMm): RowCell[][] {
   return [
-    [[title.status, fields.status, widths.right, 'identity.state']],
+    [[title.status, fields.status, width, 'identity.state']],
     [
-      [title.depthScale, fields.depthScale, 22],
-      [title.widthScale, fields.widthScale, 22],
+      [title.depthScale, fields.depthScale, width / 2],
+      [title.widthScale, fields.widthScale, width / 2],
     ],
     [
       [title.revision, fields.revision, 12],
-      [title.date, fields.date, 20],
+      [title.date, fields.date, width - 24],
       [title.sheet, fields.sheet, 12],
     ],
   ];
@@ -140,15 +158,17 @@ function rightCells({ words: { title } }: Kit, fields: TitleFields): RowCell[][]
 /** Three parts side by side; name and number are tall and stand at the top of theirs. */
 function cellsOf(kit: Kit, fields: TitleFields, x: PaperMm, y: PaperMm): Cell[] {
   const { title } = kit.words;
-  const centre = x + widths.left;
+  const widths = fields.code === undefined ? widthsWithout : widthsWith;
+  const left = x + widths.code;
+  const centre = left + widths.left;
   const right = centre + widths.centre;
   const under = y + 2 * rowHeight;
   return [
-    ...rows(leftCells(kit, fields), x, y),
+    ...rows(leftCells(kit, fields, widths.left), left, y),
     tall([title.titleField, fields.title, widths.centre, 'identity.name'], centre, y),
-    ...rows(centreCells(kit, fields), centre, under),
+    ...rows(centreCells(kit, fields, widths.centre), centre, under),
     tall([title.number, fields.number, widths.right, 'identity.number'], right, y),
-    ...rows(rightCells(kit, fields), right, under),
+    ...rows(rightCells(kit, fields, widths.right), right, under),
   ];
 }
 
@@ -156,5 +176,6 @@ function cellsOf(kit: Kit, fields: TitleFields, x: PaperMm, y: PaperMm): Cell[] 
 export function drawTitleBlock(kit: Kit, fields: TitleFields, x: PaperMm, y: PaperMm): Item {
   const cells = cellsOf(kit, fields, x, y).flatMap((cell) => drawCell(kit, cell));
   const frame = { x, y, width: 180, height: titleBlockHeight };
-  return group('titleBlock', [...cells, rectangle(frame, { stroke: solid('wide') })]);
+  const code = fields.code === undefined ? [] : [drawWellCode(kit, fields.code, x, y)];
+  return group('titleBlock', [...code, ...cells, rectangle(frame, { stroke: solid('wide') })]);
 }

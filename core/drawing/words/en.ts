@@ -232,6 +232,7 @@ export const english: SheetWords = {
     asBuilt: 'As-built completion diagram',
     notBuilt: 'Record of a hole without a well',
   },
+  wellCode: 'Place, number, revision, hash of record',
   scaleBars: {
     check: '100 mm: if this line is not 100 mm long on paper, do not scale from this sheet',
     depth: 'depths',

@@ -187,6 +187,7 @@ export const french: SheetWords = {
     asBuilt: 'Coupe de récolement du forage',
     notBuilt: 'Relevé d’un trou non équipé',
   },
+  wellCode: 'Lieu, numéro, révision, empreinte',
   scaleBars: {
     check:
       '100 mm : si ce trait ne mesure pas 100 mm sur papier, ne rien mesurer sur cette feuille',

@@ -184,6 +184,7 @@ export const portuguese: SheetWords = {
     asBuilt: 'Corte do furo como construído',
     notBuilt: 'Registo de um furo sem revestimento',
   },
+  wellCode: 'Lugar, número, revisão, resumo',
   scaleBars: {
     check: '100 mm: se esta linha não medir 100 mm no papel, não tirar medidas desta folha',
     depth: 'profundidades',

@@ -155,6 +155,8 @@ export interface SheetWords {
       string
     >
   >;
+  /** Under the code that a telephone reads; three short lines. */
+  readonly wellCode: string;
   readonly scaleBars: Readonly<Record<'check' | 'depth' | 'width', string>>;
   readonly casingTop: string;
   readonly aboveGround: string;

@@ -13,6 +13,8 @@ export interface SheetFacts {
   readonly widthScale?: number;
   /** What the page is, where it is not of the well itself. */
   readonly document?: string;
+  /** What the code tells, on the page that carries it. */
+  readonly code?: string | undefined;
 }
 
 const joined = (...parts: (string | undefined)[]) => parts.filter(Boolean).join(', ');
@@ -48,5 +50,6 @@ export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): Ti
     sheet: `${facts.sheet} ${words.of} ${facts.sheets}`,
     depthScale: scale(facts.depthScale),
     widthScale: scale(facts.widthScale),
+    ...(facts.code !== undefined && { code: facts.code }),
   };
 }
