@@ -7,9 +7,11 @@ export const papersArguments = {
     id: wellId,
     paper: z.enum(['A4', 'A3']),
     language: z.enum(languages).exactOptional(),
+    attachRecord: z.boolean().exactOptional(),
   }),
   'papers.layingOut': z.strictObject({
     id: wellId,
     language: z.enum(languages).exactOptional(),
+    attachRecord: z.boolean().exactOptional(),
   }),
 } satisfies ArgumentsOf<'papers'>;

@@ -5,7 +5,8 @@ import type { Language } from '../base/language.ts';
 export interface PaperCalls {
   /** An as-built sheet of the newest revision as PDF, base64. */
   'papers.asBuilt': {
-    takes: { id: string; paper: 'A4' | 'A3'; language?: Language };
+    /** `attachRecord` puts the record into the PDF as a file. */
+    takes: { id: string; paper: 'A4' | 'A3'; language?: Language; attachRecord?: boolean };
     gives: {
       fileName: string;
       pdf: string;
@@ -16,7 +17,7 @@ export interface PaperCalls {
   };
   /** The laying-out sheet of the newest revision as PDF, base64. */
   'papers.layingOut': {
-    takes: { id: string; language?: Language };
+    takes: { id: string; language?: Language; attachRecord?: boolean };
     gives: PaperCalls['papers.asBuilt']['gives'];
   };
 }

@@ -31,6 +31,7 @@ interface Wanted extends WellsToPrint {
   readonly paper: Paper;
   readonly language: Language;
   readonly target: Target;
+  readonly attachRecord: boolean;
 }
 
 function readWanted(given: Given, world: World): Result<Wanted> {
@@ -53,6 +54,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
     paper: paper.value,
     language: language.value,
     target: target.value,
+    attachRecord: given.options['attach-record'] === true,
     ...wells.value,
   });
 }
@@ -78,8 +80,8 @@ function picturesOf({ record, calledBy, pictures }: WellToPrint, world: World) {
 }
 
 function printAll(wanted: Wanted, world: World): Result<ExitCode> {
-  const { paper, language, target, wells, own, ownGuidelines } = wanted;
-  const made = { paper, language, fonts: readFonts(), madeAt: world.now() };
+  const { paper, language, target, attachRecord, wells, own, ownGuidelines } = wanted;
+  const made = { paper, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
   const common = { ...made, own, ownGuidelines };
   const names = uniqueNames(wells.map((well) => sheetName(well, wanted)));
   let erring = false;
@@ -100,12 +102,13 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
 export const paperAsBuilt: Command = {
   name: 'paper as-built',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER] [--paper A4|A3] [--language en|fr|pt] -o OUT.pdf|OUT.svg|FOLDER/',
+    'RECORD.json|ARCHIVE [--well NUMBER] [--paper A4|A3] [--language en|fr|pt] [--attach-record] -o OUT.pdf|OUT.svg|FOLDER/',
   says: 'Writes the as-built sheet; several pages of an SVG become OUT-1.svg and so on',
   options: {
     well: { type: 'string' },
     paper: { type: 'string' },
     language: { type: 'string' },
+    'attach-record': { type: 'boolean' },
     output: { type: 'string', short: 'o' },
   },
   run(given, world) {

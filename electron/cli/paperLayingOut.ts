@@ -14,6 +14,7 @@ import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 interface Wanted extends WellsToPrint {
   readonly language: Language;
   readonly target: Target;
+  readonly attachRecord: boolean;
 }
 
 function readWanted(given: Given, world: World): Result<Wanted> {
@@ -27,11 +28,13 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   const all = target.value.kind === 'folder';
   const wells = wellsToPrint(file.value, { all, ...(number !== undefined && { number }) }, world);
   if (!wells.ok) return wells;
-  return ok({ language: language.value, target: target.value, ...wells.value });
+  const attachRecord = given.options['attach-record'] === true;
+  return ok({ language: language.value, target: target.value, attachRecord, ...wells.value });
 }
 
-function printAll({ language, target, wells, own }: Wanted, world: World): Result<ExitCode> {
-  const common = { language, fonts: readFonts(), madeAt: world.now(), own };
+function printAll(wanted: Wanted, world: World): Result<ExitCode> {
+  const { language, target, attachRecord, wells, own } = wanted;
+  const common = { language, attachRecord, fonts: readFonts(), madeAt: world.now(), own };
   const names = uniqueNames(
     wells.map(({ record, revision = 1 }) => layingOutFileName(record, revision, language)),
   );
@@ -49,11 +52,13 @@ function printAll({ language, target, wells, own }: Wanted, world: World): Resul
 /** `paper laying-out`: the laying-out sheets of one well or of an archive’s. */
 export const paperLayingOut: Command = {
   name: 'paper laying-out',
-  takes: 'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt] -o OUT.pdf|OUT.svg|FOLDER/',
+  takes:
+    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt] [--attach-record] -o OUT.pdf|OUT.svg|FOLDER/',
   says: 'Writes the laying-out sheet for the crew at the hole, on A4',
   options: {
     well: { type: 'string' },
     language: { type: 'string' },
+    'attach-record': { type: 'boolean' },
     output: { type: 'string', short: 'o' },
   },
   run(given, world) {

@@ -42,7 +42,7 @@ function newestOf({ archive }: PaperParts, id: string): Result<Newest> {
 
 export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): Result<PaperFile> {
   const { archive, fonts, clock } = parts;
-  const { id, paper, language = 'en' } = takes;
+  const { id, paper, language = 'en', attachRecord = false } = takes;
   const newest = newestOf(parts, id);
   if (!newest.ok) return newest;
   const { record, revision } = newest.value;
@@ -51,7 +51,7 @@ export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): 
   const images = pictures.value;
   const own = ownPracticeFiles(archive.practices);
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
-  const made = { paper, language, fonts, madeAt: clock(), revision, images };
+  const made = { paper, language, fonts, madeAt: clock(), revision, images, attachRecord };
   const sheet = makeAsBuilt(record, { ...made, own, ownGuidelines });
   const fileName = paperFileName(record, paper, revision, language);
   return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
@@ -59,14 +59,15 @@ export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): 
 
 export function layingOutFile(
   parts: PaperParts,
-  { id, language = 'en' }: Takes<'papers.layingOut'>,
+  { id, language = 'en', attachRecord = false }: Takes<'papers.layingOut'>,
 ): Result<PaperFile> {
   const { archive, fonts, clock } = parts;
   const newest = newestOf(parts, id);
   if (!newest.ok) return newest;
   const { record, revision } = newest.value;
   const own = ownPracticeFiles(archive.practices);
-  const sheet = makeLayingOut(record, { language, fonts, madeAt: clock(), revision, own });
+  const made = { language, fonts, madeAt: clock(), revision, attachRecord };
+  const sheet = makeLayingOut(record, { ...made, own });
   const fileName = layingOutFileName(record, revision, language);
   return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
 }

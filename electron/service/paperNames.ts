@@ -22,6 +22,12 @@ export function paperFileName(
   return `${numberInName(record)} as-built ${kind} rev ${revision}.pdf`;
 }
 
+/** The like of the record within a paper. */
+export function recordFileName(record: WellRecord, revision?: number): string {
+  const state = revision === undefined ? '' : ` rev ${revision}`;
+  return `${numberInName(record)} record${state}.json`;
+}
+
 /** The like of the laying-out sheet, which has one size. */
 export function layingOutFileName(
   record: WellRecord,

@@ -8,6 +8,7 @@ import { practiceOf } from '../../core/practice/choosePractice.ts';
 import { judgedWell } from '../../core/judging/judgedWell.ts';
 import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
+import type { Attachment } from '../../core/paint/pdf/attachment.ts';
 import { paintPdf } from '../../core/paint/pdf/paintPdf.ts';
 import { fontFaces } from '../../core/paint/svg/fontFaces.ts';
 import { paintSvg } from '../../core/paint/svg/write.ts';
@@ -18,6 +19,7 @@ import type { ShippedFonts } from '../files/fonts.ts';
 import { sha256Hex } from '../seal/hash.ts';
 import { recordHash } from '../seal/recordHash.ts';
 import { printedHashes } from './photoImages.ts';
+import { recordAttachment } from './recordAttachment.ts';
 
 export interface SheetOptions {
   readonly paper: 'A4' | 'A3';
@@ -34,6 +36,8 @@ export interface SheetOptions {
   readonly ownGuidelines?: readonly GuidelineFile[];
   /** Pictures that are at hand, by hash. */
   readonly images?: PhotoImages;
+  /** Puts the record into the PDF as a file. */
+  readonly attachRecord?: boolean;
 }
 
 /** A finished paper and the files that can be made of it. */
@@ -63,12 +67,12 @@ function paperIdOf(
   { practice, guidelines }: MadeWith,
   options: SheetOptions,
 ): string {
-  const { paper, revision, language = 'en', images = {} } = options;
+  const { paper, revision, language = 'en', images = {}, attachRecord = false } = options;
   const kind = language === 'en' ? paper : `${paper} ${language}`;
   const pictures = printedHashes(record).filter((hash) => hash in images);
   const shown = pictures.length === 0 ? [] : [pictures];
   const compared = guidelines.id === guidelinesOf(undefined).id ? [] : [guidelines];
-  const said = [...shown, ...compared];
+  const said = [...shown, ...compared, ...(attachRecord ? ['with record'] : [])];
   const named = JSON.stringify([record, practice, 'asBuilt', kind, revision ?? null, ...said]);
   return sha256Hex(named).slice(0, 32);
 }
@@ -82,11 +86,16 @@ function styleSheetOf({ files }: ShippedFonts): string {
   return known;
 }
 
-function sheetOf(drawing: Drawing, findings: readonly Finding[], fonts: ShippedFonts): Sheet {
+function sheetOf(
+  drawing: Drawing,
+  findings: readonly Finding[],
+  fonts: ShippedFonts,
+  attached?: Attachment,
+): Sheet {
   return {
     drawing,
     findings,
-    pdf: () => paintPdf(drawing, fonts.files),
+    pdf: () => paintPdf(drawing, fonts.files, attached),
     svg: (page) => paintSvg(drawing, page - 1, styleSheetOf(fonts)),
   };
 }
@@ -109,7 +118,12 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
   });
-  return sheetOf(drawing, [...model.findings, ...judgement.findings], fonts);
+  return sheetOf(
+    drawing,
+    [...model.findings, ...judgement.findings],
+    fonts,
+    recordAttachment(record, options),
+  );
 }
 
 export type LayingOutSheetOptions = Omit<SheetOptions, 'paper' | 'images' | 'ownGuidelines'>;
@@ -119,7 +133,15 @@ export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions
   const { language = 'en', fonts, madeAt, revision, own } = options;
   const model = resolveWell(record);
   const { practice, findings } = judgedWell(record, model, practiceOf(record, own));
-  const named = JSON.stringify([record, practice, 'layingOut', language, revision ?? null]);
+  const said = options.attachRecord ? ['with record'] : [];
+  const named = JSON.stringify([
+    record,
+    practice,
+    'layingOut',
+    language,
+    revision ?? null,
+    ...said,
+  ]);
   const drawing = drawLayingOut(record, model, {
     language,
     fonts: fonts.metrics,
@@ -129,5 +151,10 @@ export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions
     recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
   });
-  return sheetOf(drawing, [...model.findings, ...findings], fonts);
+  return sheetOf(
+    drawing,
+    [...model.findings, ...findings],
+    fonts,
+    recordAttachment(record, options),
+  );
 }

@@ -1,7 +1,9 @@
+import { hash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openArchive } from '../../../electron/archive/open.ts';
+import { pdfObjects } from '../../reading/pdfObjects.ts';
 import { countingWorld, retype, valueOf } from '../archive/sample.ts';
 import { ownFolder, putRecord, type } from './typed.ts';
 
@@ -11,6 +13,14 @@ const isPdf = (file: string) => readFileSync(file).subarray(0, 5).toString() ===
 async function demoArchive(folder: string) {
   await type(folder, ['demo-archive', 'demo.borefolio']);
   return 'demo.borefolio';
+}
+
+/** The bytes of the one file within a PDF. */
+function attachedTo(pdf: Uint8Array): Buffer {
+  const { all } = pdfObjects(pdf);
+  const files = all.filter(({ value }) => JSON.stringify(value).includes('/EmbeddedFile"'));
+  expect(files).toHaveLength(1);
+  return files[0]!.stream!;
 }
 
 describe('borefolio paper as-built', () => {
@@ -23,6 +33,18 @@ describe('borefolio paper as-built', () => {
     expect(isPdf(path.join(folder, 'one.pdf'))).toBe(true);
     const [one, two] = ['one.pdf', 'two.pdf'].map((name) => readFileSync(path.join(folder, name)));
     expect(one!.equals(two!)).toBe(true);
+  });
+
+  it('puts the record into the PDF when asked, so that its bytes have the hash that the paper names', async () => {
+    const folder = ownFolder();
+    const args = ['paper', 'as-built', demo('dry-hole-26m.json'), '-o', 'sheet.pdf'];
+    await type(folder, [...args, '--attach-record']);
+    const pdf = readFileSync(path.join(folder, 'sheet.pdf'));
+    const attached = attachedTo(pdf);
+    expect(JSON.parse(attached.toString())).toMatchObject({ schemaVersion: 1 });
+    expect(pdf.includes(`<bfpaper:recordHash>${hash('sha256', attached)}<`)).toBe(true);
+    await type(folder, args);
+    expect(readFileSync(path.join(folder, 'sheet.pdf')).includes('/EmbeddedFiles')).toBe(false);
   });
 
   it('writes an SVG a page', async () => {

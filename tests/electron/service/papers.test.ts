@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readFonts } from '../../../electron/files/fonts.ts';
-import { paperFileName } from '../../../electron/service/paperNames.ts';
+import { paperFileName, recordFileName } from '../../../electron/service/paperNames.ts';
 import { makeAsBuilt, makeLayingOut } from '../../../electron/service/sheet.ts';
 import { recordHash } from '../../../electron/seal/recordHash.ts';
 
@@ -23,6 +23,27 @@ describe('the name of a paper’s file', () => {
     const record = { schemaVersion: 1, identity: { number: '../KA:012\n' } } as const;
     expect(paperFileName(record, 'A4', 1)).toBe('..-KA-012- as-built A4 rev 1.pdf');
     expect(paperFileName({ schemaVersion: 1 }, 'A4', 1)).toBe('well as-built A4 rev 1.pdf');
+  });
+});
+
+describe('a paper that carries its record', () => {
+  it('is another paper than the one without it, and of PDF/A’s part 3', () => {
+    const record = { schemaVersion: 1, identity: { number: 'KA-012' } } as const;
+    const made = { ...options, attachRecord: true, revision: 2, language: 'fr' } as const;
+    for (const make of [makeAsBuilt, makeLayingOut]) {
+      const [plain, carrying] = [make(record, options), make(record, made)];
+      expect(carrying.drawing.paperId).not.toBe(plain.drawing.paperId);
+      const [without, within] = [plain, carrying].map((one) => Buffer.from(one.pdf()));
+      expect(without!.includes('<pdfaid:part>2<')).toBe(true);
+      expect(within!.includes('<pdfaid:part>3<')).toBe(true);
+    }
+  });
+
+  it('names the file by well and revision', () => {
+    expect(recordFileName({ schemaVersion: 1, identity: { number: 'KA/1' } }, 2)).toBe(
+      'KA-1 record rev 2.json',
+    );
+    expect(recordFileName({ schemaVersion: 1 })).toBe('well record.json');
   });
 });
 
