@@ -1,10 +1,11 @@
 import type { PaperMm } from '../../../base/units.ts';
-import { descriptionsFit } from '../../parts/descriptions.ts';
+import type { View } from '../../parts/columns.ts';
+import { descriptionsFit, descriptionsHeight } from '../../parts/descriptions.ts';
 import { paperLength } from '../../scale.ts';
 import { layPanel } from './blocks.ts';
 import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
-import { callsFit } from './wellView.ts';
+import { callsFit, callsHeight } from './wellView.ts';
 
 /** A layer or fill thinner than this on paper can hardly be read. */
 const legibleMm: PaperMm = 2.2;
@@ -25,8 +26,9 @@ const pageCost = 13;
 
 /** What a scale costs for being small: more than a page where the series offers no better. */
 function smallScaleCost(scale: number): number {
-  if (scale <= 500) return 0;
-  return scale <= 1000 ? 14 : 30;
+  if (scale <= 200) return 0;
+  if (scale <= 500) return 7;
+  return scale <= 1000 ? 20 : 36;
 }
 
 /** What a page of its own would carry, by where the legend stands. */
@@ -53,17 +55,14 @@ function ownPageCost({ rest }: Plan, pages: OwnPages): number {
 
 /** Lower is better: pages first, then what is too thin to read, then empty paper. */
 function costOf(input: SheetInput, plan: Plan, pages: OwnPages): number {
-  const drawn = plan.views.reduce(
-    (sum, { axis }) => sum + paperLength(axis.toM - axis.fromM, axis.scale),
-    0,
-  );
+  const drawn = plan.views.reduce((sum, view) => sum + drawnOn(view), 0);
   const room = plan.views.reduce((sum, { body }) => sum + body.height, 0);
   return (
     plan.views.length * pageCost +
     ownPageCost(plan, pages) +
     (illegible(input, plan.scale) > 0.25 ? 25 : 0) +
     smallScaleCost(plan.scale) +
-    Math.max(0, 0.65 - drawn / room) * 70 +
+    Math.max(0, 0.68 - drawn / room) * 70 +
     Math.max(0, 1 - drawn / room) * 2
   );
 }
@@ -76,6 +75,26 @@ function isCrowded({ kit, model, ...input }: SheetInput, { views }: Plan): boole
     (view) =>
       !descriptionsFit(kit, model.strata, view) || !callsFit({ kit, model, ...input }, view),
   );
+}
+
+/** Length of well that a page shows. */
+function drawnOn({ axis }: View): PaperMm {
+  return paperLength(axis.toM - axis.fromM, axis.scale);
+}
+
+/** Words that take up to this share of the length of the well beside them stand near their depth. */
+const easyShare = 0.7;
+
+/** What it costs when words crowd along the well, so that leaders must lead far up and down. */
+function leadersCost({ kit, model, ...input }: SheetInput, { views }: Plan): number {
+  const words = views.map((view) =>
+    Math.max(
+      descriptionsHeight(kit, model.strata, view),
+      callsHeight({ kit, model, ...input }, view),
+    ),
+  );
+  const shares = views.map((view, at) => words[at]! / drawnOn(view));
+  return Math.min(20, Math.max(0, Math.max(...shares) - easyShare) * 25);
 }
 
 /** Whether the same scale and pages leave room for the legend on the sheet of the drawing. */
@@ -102,7 +121,7 @@ export function cheapest(input: SheetInput, plans: readonly Plan[]): Plan | unde
     const crowded = isCrowded(input, plan);
     if (crowded && plan.rest === 'band') continue;
     if (legendCouldStay(input, plan, plans)) continue;
-    const whole = cost + (crowded ? crowdedCost : 0);
+    const whole = cost + leadersCost(input, plan) + (crowded ? crowdedCost : 0);
     if (!best || whole < best.cost) best = { plan, cost: whole };
   }
   return best?.plan;

@@ -49,6 +49,14 @@ describe('the plan of a sheet', () => {
     expect(views.map(({ last }) => last)).toEqual(views.map((_, at) => at === views.length - 1));
   });
 
+  it('gives wells of many beds a larger scale on a further page before their words crowd', () => {
+    for (const name of ['laid-out-45m.json', 'two-screens-58m.json']) {
+      const { scale, views } = planned(well(name));
+      expect([scale, views.length]).toEqual([200, 2]);
+    }
+    expect(planned(holeOf(85)).views).toHaveLength(1);
+  });
+
   it('puts all at the side of the well on A3', () => {
     expect(planned(well('hand-drilled-32m.json'), 'A3').rest).toBe('side');
   });
