@@ -27,6 +27,12 @@ export const tools = [
     why: 'a Chromium-type browser, to drive the page',
   },
   { programs: ['pdftoppm'], debian: 'poppler-utils', why: 'pdftoppm, to look at printed sheets' },
+  { programs: ['pdfsig'], debian: 'poppler-utils', why: 'pdfsig, to check seals' },
+  {
+    programs: ['openssl'],
+    debian: 'openssl',
+    why: 'openssl, to make certificates and check seals',
+  },
   { programs: ['qpdf'], debian: 'qpdf', why: 'qpdf, to check that PDF files are sound' },
   { programs: ['zbarimg'], debian: 'zbar-tools', why: 'zbarimg, to read the code on a sheet' },
   { programs: ['Xvfb'], debian: 'xvfb', why: 'Xvfb, a display that needs no screen' },
@@ -53,16 +59,21 @@ export function missingTools(searchPath) {
   return tools.filter(({ programs }) => !programs.some((name) => isOnPath(name, searchPath)));
 }
 
+/** @param {readonly Tool[]} missing */
+function packagesOf(missing) {
+  return [...new Set(missing.map(({ debian }) => debian))];
+}
+
 /** What to tell a person who has to install them by hand. @param {readonly Tool[]} missing */
 export function sayMissing(missing) {
-  const packages = missing.map(({ debian }) => debian).join(' ');
+  const packages = packagesOf(missing).join(' ');
   const needs = missing.map(({ why }) => why).join('; ');
   return `The tests need ${needs}. Install it and run the tests again (on Debian: sudo apt-get install ${packages}).`;
 }
 
 /** @param {readonly Tool[]} missing */
 async function installByApt(missing) {
-  const packages = missing.map(({ debian }) => debian);
+  const packages = packagesOf(missing);
   say(`Installing ${packages.join(', ')} …`);
   const options = {
     quiet: true,

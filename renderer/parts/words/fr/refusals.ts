@@ -7,7 +7,11 @@ export const refusals = {
     'La copie de sécurité du jour n’a pas pu être relue et n’a pas été gardée. Vérifiez que le disque est sain et qu’il y reste de la place.',
   badArguments:
     'Le programme n’a pas compris ce que la page lui a envoyé. Rien n’a été fait. Rechargez la page, puis réessayez.',
+  badBox:
+    'La case du sceau ne convient pas : elle doit se trouver sur une page du fichier et ne pas dépasser 120 mm sur 60 mm.',
   badCopy: 'La copie à imprimer n’est pas une image JPEG. Ajoutez le fichier encore une fois.',
+  brokenBefore:
+    'Rien n’a été scellé : les sceaux que porte déjà le fichier ne sont plus intacts. Repartez du fichier tel qu’il a été émis.',
   busy: 'Un autre programme écrit dans l’archive. Réessayez quand il aura fini ; rien n’a été enregistré.',
   cannotOpen:
     'L’archive ne peut pas être ouverte. Vérifiez que son dossier existe et que vous pouvez y écrire.',
@@ -21,9 +25,19 @@ export const refusals = {
     'Le disque est plein : rien n’a été enregistré. Faites de la place, puis enregistrez de nouveau.',
   diskTrouble:
     'Le disque a signalé une erreur : rien n’a été enregistré. Vérifiez qu’il est toujours branché.',
+  earlyCertificate: 'Le certificat n’est pas encore valable. Vérifiez la date de cet ordinateur.',
+  expiredCertificate:
+    'Le certificat n’est plus valable. Créez une nouvelle identité, ou demandez un nouveau certificat.',
+  foreignKey:
+    'L’identité contient un genre de clé avec lequel aucun sceau ne peut être fait ici. Conviennent : RSA de 2048 bits ou plus, ou ECDSA sur une courbe du NIST.',
+  missingCertificate:
+    'Le fichier ne contient aucun certificat qui aille avec sa clé : un sceau ne pourrait pas dire de qui il est. Choisissez le fichier qui contient les deux.',
+  missingKey:
+    'Le fichier contient un certificat sans sa clé : rien ne peut être signé avec lui. Choisissez le fichier qui contient les deux.',
   noArchive: 'Aucune archive n’est ouverte. Ouvrez-en une depuis le menu Fichier.',
   noFile: 'Cette archive n’existe pas. Vérifiez le nom et le dossier.',
   noFolder: 'Ce dossier n’existe pas. Créez-le d’abord.',
+  noName: 'Un sceau nomme son signataire : donnez un nom.',
   noSuchFile:
     'L’archive ne contient pas ce fichier. Ajoutez-le de nouveau, ou cherchez-le dans l’archive d’où vient la fiche.',
   noSuchRevision:
@@ -31,22 +45,30 @@ export const refusals = {
   noSuchWell: 'L’archive ne contient pas ce forage. Cherchez-le dans la liste des forages.',
   notAnArchive:
     'Ce fichier est la base de données d’un autre programme. Choisissez un fichier fait par Borefolio.',
+  notAnIdentity:
+    'Le fichier ne contient aucune identité lisible. Choisissez le fichier fait pour le signataire, ou un fichier PKCS#12 (.p12, .pfx).',
   notDegrees:
     'Le fichier contient des positions qui ne sont pas en degrés de longitude et de latitude. Exportez-le de nouveau en WGS 84 (EPSG:4326).',
   notGeoJson: 'Le fichier n’est pas du GeoJSON bien formé. Exportez-le de nouveau en GeoJSON.',
   nothingToDraw:
     'Le fichier ne contient ni contour ni ligne. Choisissez un fichier GeoJSON de limites, de routes ou de cours d’eau.',
   notJson: 'Le fichier n’est pas du JSON, ou n’est pas entier. Choisissez un fichier entier.',
+  notSealable:
+    'Ce fichier n’est pas disposé de façon qu’un sceau puisse y être ajouté. Scellez un PDF écrit par Borefolio, tel qu’il a été écrit.',
   notThePage:
     'Seule la page de Borefolio peut demander cela. Servez-vous de la fenêtre que Borefolio a ouverte.',
   oldAndProtected:
     'Cette archive vient d’une version plus ancienne et doit être mise à jour, mais elle est protégée en écriture. Copiez-la là où vous pouvez écrire, puis ouvrez la copie.',
+  oldCipher:
+    'Le fichier est verrouillé d’une façon dépassée, qui n’est pas lue ici. Faites-le récrire avec AES-256 par le programme qui l’a fait.',
   otherWell:
     'La fiche est celle d’un autre forage que celui qui est ouvert. Ouvrez cet autre forage, ou remettez l’identifiant.',
   readOnly:
     'Cette archive peut être lue et imprimée, mais pas modifiée : elle est protégée en écriture, ou vient d’une version plus récente de Borefolio. Copiez-la là où vous pouvez écrire, ou installez la nouvelle version.',
   recordTooNew:
     'Cette fiche a été faite par une version plus récente de Borefolio. Installez la nouvelle version pour l’ouvrir.',
+  shortPassphrase:
+    'La phrase de passe est trop courte : il faut au moins 8 lettres. Quelques mots à la suite se retiennent bien.',
   staleEdit:
     'Une saisie plus récente, faite dans une autre fenêtre, existe déjà. Rien n’a été enregistré. Reprenez d’abord cette saisie.',
   tooLarge:
@@ -84,4 +106,6 @@ export const refusals = {
     'Ce jeu de valeurs guides vient avec le programme et reste tel quel. Donnez un autre identifiant au vôtre et faites-le partir de celui-là.',
   guidelinesInUse:
     'Un autre jeu de valeurs guides part de celui-ci. Faites-le d’abord partir d’un autre.',
+  wrongPassphrase:
+    'La phrase de passe n’ouvre pas cette identité. Vérifiez les majuscules et la langue du clavier, puis réessayez.',
 };

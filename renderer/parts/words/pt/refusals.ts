@@ -6,7 +6,11 @@ export const refusals: typeof french = {
     'A cópia de segurança de hoje não pôde ser lida de volta e não foi guardada. Veja se o disco está em bom estado e tem espaço.',
   badArguments:
     'O programa não percebeu o que a página lhe enviou. Nada foi feito. Carregue a página de novo e tente outra vez.',
+  badBox:
+    'A caixa do selo não serve: tem de estar numa página do ficheiro e não passar de 120 mm por 60 mm.',
   badCopy: 'A cópia para imprimir não é uma imagem JPEG. Acrescente o ficheiro mais uma vez.',
+  brokenBefore:
+    'Nada foi selado: os selos que o ficheiro já tem não estão intactos. Recomece com o ficheiro tal como foi emitido.',
   busy: 'Outro programa está a escrever no arquivo. Tente de novo quando acabar; nada foi guardado.',
   cannotOpen: 'O arquivo não pode ser aberto. Veja se a pasta existe e se pode escrever nela.',
   changedFile:
@@ -17,30 +21,48 @@ export const refusals: typeof french = {
     'O programa falhou, por culpa própria. O que se mostrava como estando no disco está guardado. Tente de novo; se voltar a falhar, feche o Borefolio e abra-o outra vez.',
   diskFull: 'O disco está cheio: nada foi guardado. Arranje espaço e guarde de novo.',
   diskTrouble: 'O disco deu um erro: nada foi guardado. Veja se o disco ainda está ligado.',
+  earlyCertificate: 'O certificado ainda não é válido. Verifique a data deste computador.',
+  expiredCertificate:
+    'O certificado já não é válido. Crie uma nova identidade, ou peça um novo certificado.',
+  foreignKey:
+    'A identidade contém um tipo de chave com que aqui não se fazem selos. Servem RSA de 2048 bits ou mais, ou ECDSA numa curva do NIST.',
+  missingCertificate:
+    'O ficheiro não contém nenhum certificado que pertença à sua chave: um selo não poderia dizer de quem é. Escolha o ficheiro que contém os dois.',
+  missingKey:
+    'O ficheiro contém um certificado sem a sua chave: nada se pode assinar com ele. Escolha o ficheiro que contém os dois.',
   noArchive: 'Nenhum arquivo está aberto. Abra um no menu Ficheiro.',
   noFile: 'Esse arquivo não existe. Verifique o nome e a pasta.',
   noFolder: 'Essa pasta não existe. Crie-a primeiro.',
+  noName: 'Um selo diz quem assina: indique um nome.',
   noSuchFile:
     'O arquivo não contém este ficheiro. Acrescente-o de novo, ou procure-o no arquivo de onde veio a ficha.',
   noSuchRevision: 'O furo não tem essa revisão. Escolha uma das que o histórico mostra.',
   noSuchWell: 'O arquivo não contém esse furo. Procure-o na lista de furos.',
   notAnArchive:
     'Este ficheiro é a base de dados de outro programa. Escolha um ficheiro feito pelo Borefolio.',
+  notAnIdentity:
+    'O ficheiro não contém nenhuma identidade que se possa ler. Escolha o ficheiro feito para quem assina, ou um ficheiro PKCS#12 (.p12, .pfx).',
   notDegrees:
     'O ficheiro contém posições que não estão em graus de longitude e latitude. Exporte-o de novo em WGS 84 (EPSG:4326).',
   notGeoJson: 'O ficheiro não é GeoJSON bem formado. Exporte-o de novo como GeoJSON.',
   nothingToDraw:
     'O ficheiro não contém nenhum contorno nem nenhuma linha. Escolha um ficheiro GeoJSON de limites, estradas ou rios.',
   notJson: 'O ficheiro não é JSON, ou não está inteiro. Escolha um ficheiro inteiro.',
+  notSealable:
+    'Este ficheiro não está disposto de modo a receber um selo. Sele um PDF escrito pelo Borefolio, tal como foi escrito.',
   notThePage: 'Só a página do Borefolio pode pedir isso. Use a janela que o Borefolio abriu.',
   oldAndProtected:
     'Este arquivo vem de uma versão mais antiga e tem de ser atualizado, mas está protegido contra escrita. Copie-o para onde possa escrever e abra a cópia.',
+  oldCipher:
+    'O ficheiro está fechado de um modo ultrapassado, que aqui não se lê. Mande o programa que o fez escrevê-lo de novo com AES-256.',
   otherWell:
     'A ficha é de outro furo que não o que está aberto. Abra esse furo, ou reponha o identificador.',
   readOnly:
     'Este arquivo pode ser lido e impresso, mas não alterado: está protegido contra escrita, ou vem de uma versão mais recente do Borefolio. Copie-o para onde possa escrever, ou instale a nova versão.',
   recordTooNew:
     'Esta ficha foi feita por uma versão mais recente do Borefolio. Instale a nova versão para a abrir.',
+  shortPassphrase:
+    'A frase-passe é demasiado curta: pelo menos 8 letras. Algumas palavras seguidas são fáceis de lembrar.',
   staleEdit:
     'Já existe uma alteração mais recente, feita noutra janela. Nada foi guardado. Tome-a primeiro em conta.',
   tooLarge:
@@ -76,4 +98,6 @@ export const refusals: typeof french = {
   guidelinesShipped:
     'Este conjunto de valores-guia vem com o programa e fica como está. Dê outro identificador ao seu e baseie-o naquele.',
   guidelinesInUse: 'Outro conjunto de valores-guia baseia-se neste. Baseie-o primeiro noutro.',
+  wrongPassphrase:
+    'A frase-passe não abre esta identidade. Verifique as maiúsculas e a língua do teclado, e tente de novo.',
 };
