@@ -53,6 +53,12 @@ export const rooms: readonly Room[] = [
     world: 'handed',
   },
   {
+    room: 'core/changes',
+    doors: [...findingSide, 'core/drawing/describe.ts', 'core/drawing/words'],
+    packages: [],
+    world: 'handed',
+  },
+  {
     room: 'core/paint',
     doors: ['core/base', 'core/drawing/items.ts'],
     packages: [],
