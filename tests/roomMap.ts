@@ -91,7 +91,7 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'electron/seal',
-    doors: ['core/base'],
+    doors: ['core/base', 'core/paint/pdf/paperNamespace.ts'],
     packages: ['asn1js', 'pkijs'],
     world: 'node',
   },
