@@ -1,6 +1,6 @@
 import type { Language } from '../../core/base/language.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
-import { papers, type Paper, type PaperName } from '../../core/drawing/paper.ts';
+import { paperOf, type Orientation, type Paper, type PaperName } from '../../core/drawing/paper.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
@@ -24,7 +24,12 @@ export interface DrawnSheet {
   readonly words: SheetWords;
 }
 
-export const paperNames: readonly PaperName[] = ['A4', 'A3'];
+export { paperNames } from '../../core/drawing/paper.ts';
+
+/** What a person chooses of a sheet besides its size and language. */
+export interface SheetChoices {
+  readonly orientation?: Orientation;
+}
 
 /** The as-built sheet of a record, made at a fixed moment. */
 export function drawSheet(
@@ -32,6 +37,7 @@ export function drawSheet(
   name: PaperName,
   language: Language = 'en',
   images: PhotoImages = {},
+  more: SheetChoices = {},
 ): DrawnSheet {
   const model = resolveWell(record);
   const drawing = drawAsBuilt(record, model, {
@@ -42,7 +48,14 @@ export function drawSheet(
     paperId: '0123456789abcdef0123456789abcdef',
     revision: 3,
     images,
+    ...more,
     judgement: judgedWell(record, model, practiceOf(record)),
   });
-  return { record, model, paper: papers[name], drawing, words: sheetWordsIn(language) };
+  return {
+    record,
+    model,
+    paper: paperOf(name, more.orientation),
+    drawing,
+    words: sheetWordsIn(language),
+  };
 }

@@ -1,5 +1,5 @@
 import type { Language } from '../../core/base/language.ts';
-import { papers } from '../../core/drawing/paper.ts';
+import { paperOf } from '../../core/drawing/paper.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import { laidOutOf, type LaidOut } from '../../core/drawing/papers/layingOut/laidOut.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
@@ -29,7 +29,7 @@ export function drawLaidOut(record: WellRecord, language: Language = 'en'): Draw
   });
   const laid = laidOutOf(record, model);
   const words = sheetWordsIn(language);
-  return { record, model: leading(laid), paper: papers.A4, drawing, words };
+  return { record, model: leading(laid), paper: paperOf('A4'), drawing, words };
 }
 
 /** What a sketch without water and without words for the ground cannot keep. */

@@ -7,7 +7,7 @@ import type { GuidelineSet } from '../../water/guidelines/guidelineSet.ts';
 import type { Kit } from '../kit.ts';
 import { usedHatches } from '../usedHatches.ts';
 import type { Drawing, Page } from '../items.ts';
-import { papers, type PaperName } from '../paper.ts';
+import { paperOf, type Orientation, type PaperName } from '../paper.ts';
 import { wellCodeText } from '../parts/code/wellCodeText.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import { sheetWordsIn } from '../words/languages.ts';
@@ -24,6 +24,8 @@ import { drawWellPage } from './asBuilt/wellPage.ts';
 
 export interface AsBuiltOptions extends Making {
   readonly paper: PaperName;
+  /** How the paper lies; A4 upright and A3 lying where absent. */
+  readonly orientation?: Orientation;
   readonly fonts: Fonts;
   /** Of the sheet's own words; English where absent. What people wrote stays as it is. */
   readonly language?: Language;
@@ -41,7 +43,7 @@ export interface AsBuiltOptions extends Making {
 
 type Basis = Pick<
   AsBuiltOptions,
-  'paper' | 'fonts' | 'language' | 'images' | 'judgement' | 'guidelines' | 'memory'
+  'paper' | 'orientation' | 'fonts' | 'language' | 'images' | 'judgement' | 'guidelines' | 'memory'
 >;
 
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
@@ -51,7 +53,7 @@ function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInp
   const shared = memory?.share('model', model) ?? model;
   const judged = judgement && { judgement };
   const compared = guidelines && { guidelines };
-  const paper = papers[options.paper];
+  const paper = paperOf(options.paper, options.orientation);
   return { record, model: shared, kit, paper, images, ...judged, ...compared };
 }
 

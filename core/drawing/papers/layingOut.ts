@@ -6,7 +6,7 @@ import type { Practice } from '../../practice/practice.ts';
 import { reckonQuantities } from '../../quantities/reckonQuantities.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import type { Drawing, Item, Page } from '../items.ts';
-import { papers } from '../paper.ts';
+import { paperOf } from '../paper.ts';
 import { solid } from '../pens.ts';
 import { group, rectangle } from '../shapes.ts';
 import { usedHatches } from '../usedHatches.ts';
@@ -28,7 +28,7 @@ export interface LayingOutOptions extends Making {
   readonly practice?: Practice;
 }
 
-const paper = papers.A4;
+const paper = paperOf('A4');
 
 function bodiesOf(kit: SheetKit, content: Content): Item[][] {
   const plan = planOnePage(kit, content);

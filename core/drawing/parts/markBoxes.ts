@@ -76,20 +76,20 @@ function drawBox(kit: Kit, { role, mark, at, images }: Asked, box: Box): Item {
   );
 }
 
-/** Boxes for the marks of those who sign, side by side; `y` is the upper edge. */
+/** Boxes for the marks of those who sign, side by side; in two rows where the place is as high. */
 export function drawMarkBoxes(
   kit: Kit,
   marks: readonly Mark[],
   images: PhotoImages,
-  x: PaperMm,
-  y: PaperMm,
-  width: PaperMm,
+  { x, y, width, height }: Box,
 ): Item {
-  const each = width / asked.length;
+  const columns = asked.length / (height >= 2 * marksHeight ? 2 : 1);
+  const each = { width: width / columns, height: (height * columns) / asked.length };
   const boxes = asked.map((role, at) => {
     const index = marks.findIndex((one) => one.role === role);
     const mark = marks[index];
-    const box = { x: x + at * each, y, width: each, height: marksHeight };
+    const [right, down] = [at % columns, Math.floor(at / columns)];
+    const box = { x: x + right * each.width, y: y + down * each.height, ...each };
     return drawBox(kit, { role, mark, at: index, images }, box);
   });
   return group('marks', boxes);

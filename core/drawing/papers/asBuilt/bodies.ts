@@ -1,14 +1,13 @@
 import type { PaperMm } from '../../../base/units.ts';
 import { headHeight } from '../../parts/columns.ts';
-import { marksHeight } from '../../parts/markBoxes.ts';
 import { scaleBarsHeight } from '../../parts/scaleBars.ts';
-import { titleBlockHeight } from '../../parts/titleBlock.ts';
 import { hasRemarks, layBand, layRemarks } from './blocks.ts';
+import { besideDrawing, marksTop, titleBlockPlace, titleBlockWidth } from './foot.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 /**
  * Where legend, quantities and particulars stand: all under the well, the first two under it and
- * the rest on a page of its own, all on a page of its own, or at the side of a lying A3.
+ * the rest on a page of its own, all on a page of its own, or at the well's side (a lying A3).
  */
 export type Rest = 'band' | 'bandAndPage' | 'ownPage' | 'side';
 
@@ -21,22 +20,25 @@ export function remarksKept(input: SheetInput): PaperMm {
   return hasRemarks(input) ? Math.max(leastRemarks, least) : least;
 }
 
-/** Width of the drawing: all of an A4, what the title block leaves of an A3. */
+/** Width of the drawing: all of a frame, or what the title block leaves of a wide one. */
 export function drawingWidth({ paper }: SheetInput): PaperMm {
-  return paper.name === 'A3' ? paper.frame.width - 180 : paper.frame.width;
+  return paper.frame.width - (besideDrawing(paper) ? titleBlockWidth : 0);
 }
 
 export type Heights = Readonly<Record<Rest, PaperMm>> & { readonly full: PaperMm };
 
 /** Height of the drawing's body on its last page, by what stands under it; `full` on the others. */
 export function bodyHeights(input: SheetInput): Heights {
-  const { frame, name } = input.paper;
+  const { paper } = input;
+  const { frame } = paper;
   const side = frame.height - headHeight - scaleBarsHeight;
-  const full = side - titleBlockHeight;
-  const band = layBand(input, frame.width, false).height + marksHeight;
-  const all = layBand(input, frame.width, true).height + marksHeight;
+  const title = titleBlockPlace(paper);
+  const full = side - title.height;
+  const marks = title.y - marksTop(paper);
+  const band = layBand(input, frame.width, false).height + marks;
+  const all = layBand(input, frame.width, true).height + marks;
   return {
-    full: name === 'A3' ? side : full,
+    full: besideDrawing(paper) ? side : full,
     side,
     ownPage: full,
     bandAndPage: full - band,

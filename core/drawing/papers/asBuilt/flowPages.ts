@@ -3,32 +3,34 @@ import type { Box, Item, Page } from '../../items.ts';
 import { letter } from '../../letters.ts';
 import { lineHeight, solid } from '../../pens.ts';
 import { flowed, type Piece } from '../../parts/flow/flow.ts';
-import { drawTitleBlock, titleBlockHeight, type TitleFields } from '../../parts/titleBlock.ts';
+import { titleBlockHeight, type TitleFields } from '../../parts/titleBlock.ts';
 import { group, line } from '../../shapes.ts';
 import type { Paper } from '../../paper.ts';
 import { judgedByLine } from './blocks.ts';
+import { besideDrawing, drawTitle, titleBlockPlace } from './foot.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { drawFrame } from './wellPage.ts';
 
 const pad: PaperMm = 2;
 
-/** Width of a column of these pages: an A3 has two, an A4 one. */
-export function flowWidth({ name, frame }: Paper): PaperMm {
-  return name === 'A3' ? frame.width / 2 - 2 * pad : frame.width - 2 * pad;
+/** Width of a column of these pages: a wide sheet has two, others one. */
+export function flowWidth(paper: Paper): PaperMm {
+  const { width } = paper.frame;
+  return (besideDrawing(paper) ? width / 2 : width) - 2 * pad;
 }
 
 const practiceHeight = lineHeight('small') + 1;
 
-/** Above the title block; beside it an A3 has a column down to the frame. */
+/** Above the title block; beside it a wide sheet has a column down to the frame. */
 function columnsOf(paper: Paper): Box[] {
-  const { name, frame } = paper;
+  const { frame } = paper;
   const top = frame.y + pad;
   const foot = frame.y + frame.height;
   const upright = foot - titleBlockHeight - practiceHeight - pad;
   const width = flowWidth(paper);
   const right = { x: frame.x + frame.width - pad - width, y: top, width };
   const last = { ...right, height: upright - top };
-  if (name === 'A4') return [last];
+  if (!besideDrawing(paper)) return [last];
   return [{ x: frame.x + pad, y: top, width, height: foot - pad - top }, last];
 }
 
@@ -36,15 +38,15 @@ function columnsOf(paper: Paper): Box[] {
 function drawPractice(input: SheetInput): Item[] {
   const { kit, paper, judgement } = input;
   if (!judgement) return [];
-  const { frame } = paper;
-  const y = frame.y + frame.height - titleBlockHeight - 1.2;
-  const x = frame.x + frame.width - 180 + pad;
-  return letter(kit, judgedByLine(kit, judgement.practice), x, y, { widest: 180 - 2 * pad });
+  const { x, y, width } = titleBlockPlace(paper);
+  const widest = width - 2 * pad;
+  return letter(kit, judgedByLine(kit, judgement.practice), x + pad, y - 1.2, { widest });
 }
 
-/** On an A3 a rule parts the two columns. */
-function drawRule({ paper: { name, frame } }: SheetInput): Item[] {
-  if (name === 'A4') return [];
+/** On a wide sheet a rule parts the two columns. */
+function drawRule({ paper }: SheetInput): Item[] {
+  if (!besideDrawing(paper)) return [];
+  const { frame } = paper;
   const x = frame.x + frame.width / 2;
   return [line([x, frame.y], [x, frame.y + frame.height], solid('medium'))];
 }
@@ -60,17 +62,15 @@ export function drawFlowPage(
   items: readonly Item[],
   fields: TitleFields,
 ): Page {
-  const { kit, paper } = input;
-  const { frame } = paper;
-  const top = frame.y + frame.height - titleBlockHeight;
+  const { width, height } = input.paper;
   return {
-    width: paper.width,
-    height: paper.height,
+    width,
+    height,
     items: [
       group(name, items),
       group('practice', drawPractice(input)),
       ...drawRule(input),
-      drawTitleBlock(kit, fields, frame.x + frame.width - 180, top),
+      drawTitle(input, name, fields),
       drawFrame(input),
     ],
   };

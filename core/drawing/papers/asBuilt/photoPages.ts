@@ -10,21 +10,39 @@ import {
   shownPhotos,
   type ShownPhoto,
 } from '../../parts/photos.ts';
-import { drawTitleBlock, titleBlockHeight, type TitleFields } from '../../parts/titleBlock.ts';
+import { titleBlockHeight, type TitleFields } from '../../parts/titleBlock.ts';
 import type { Box, Item, Page } from '../../items.ts';
 import { group } from '../../shapes.ts';
-import type { Paper, PaperName } from '../../paper.ts';
+import type { Orientation, Paper, PaperName } from '../../paper.ts';
+import { drawTitle } from './foot.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { drawFrame } from './wellPage.ts';
 
 /** Cells across and down. */
 type Grid = readonly [columns: number, rows: number];
 
+interface Grids {
+  readonly all: readonly Grid[];
+  readonly wide: number;
+  readonly tall: number;
+}
+
 /** Grids of a page, and the most photos on one where most are wide or most are tall. */
-const grids: Readonly<Record<PaperName, { all: readonly Grid[]; wide: number; tall: number }>> = {
-  A4: { all: [[1, 1], [1, 2], [2, 2], [2, 3]], wide: 6, tall: 4 }, // prettier-ignore
-  A3: { all: [[1, 1], [2, 1], [3, 1], [3, 2], [4, 2], [4, 3]], wide: 12, tall: 8 }, // prettier-ignore
+// prettier-ignore
+const grids: Readonly<Record<PaperName, Readonly<Record<Orientation, Grids>>>> = {
+  A4: {
+    portrait: { all: [[1, 1], [1, 2], [2, 2], [2, 3]], wide: 6, tall: 4 },
+    landscape: { all: [[1, 1], [2, 1], [2, 2], [3, 2]], wide: 4, tall: 4 },
+  },
+  A3: {
+    portrait: { all: [[1, 1], [1, 2], [2, 2], [2, 3], [2, 4], [3, 4]], wide: 12, tall: 8 },
+    landscape: { all: [[1, 1], [2, 1], [3, 1], [3, 2], [4, 2], [4, 3]], wide: 12, tall: 8 },
+  },
 };
+
+function gridsOf({ name, orientation }: Paper): Grids {
+  return grids[name][orientation];
+}
 
 const gutter: PaperMm = 4;
 const pad: PaperMm = 2;
@@ -74,7 +92,7 @@ function pictured(input: SheetInput, photos: readonly ShownPhoto[], grid: Grid):
 
 /** The grid in which the photos of a page are largest. */
 function gridFor(input: SheetInput, photos: readonly ShownPhoto[]): Grid {
-  const { all } = grids[input.paper.name];
+  const { all } = gridsOf(input.paper);
   const holding = all.filter(([columns, rows]) => columns * rows >= photos.length);
   const sizes = holding.map((grid) => pictured(input, photos, grid));
   return holding[sizes.indexOf(Math.max(...sizes))]!;
@@ -84,7 +102,7 @@ function gridFor(input: SheetInput, photos: readonly ShownPhoto[]): Grid {
 export function photoPages({ record, paper, images = {} }: SheetInput): ShownPhoto[][] {
   const photos = shownPhotos(record.photos, images);
   if (photos.length === 0) return [];
-  const { wide, tall } = grids[paper.name];
+  const { wide, tall } = gridsOf(paper);
   const most = photos.filter((one) => ratioOf(one) >= 1).length * 2 >= photos.length ? wide : tall;
   const each = Math.ceil(photos.length / Math.ceil(photos.length / most));
   const pages = Math.ceil(photos.length / each);
@@ -113,7 +131,6 @@ export function drawPhotoPage(
 ): Page {
   const { kit, paper } = input;
   const { frame } = paper;
-  const blockTop = frame.y + frame.height - titleBlockHeight;
   const title = kit.words.photos.title;
   return {
     width: paper.width,
@@ -121,7 +138,7 @@ export function drawPhotoPage(
     items: [
       ...blockTitle(kit, title, frame.x + pad, frame.y + pad, frame.width - 2 * pad),
       group('photos', drawPhotos(input, photos)),
-      drawTitleBlock(kit, fields, frame.x + frame.width - 180, blockTop),
+      drawTitle(input, 'photos', fields),
       drawFrame(input),
     ],
   };

@@ -8,6 +8,7 @@ import { bodyHeights, drawingWidth, remarksKept, type Heights, type Rest } from 
 import { cheapest } from './choose.ts';
 import { cut, type Range } from './cut.ts';
 import { extentOf, widthScaleOf } from './extent.ts';
+import { besideDrawing } from './foot.ts';
 import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { callsHeight } from './wellView.ts';
@@ -93,9 +94,9 @@ function settled(input: SheetInput, plan: Plan): Plan {
   return { ...plan, remarksRoom: room, views: [...plan.views.slice(0, -1), { ...last, body }] };
 }
 
-/** On A3 the rest stands beside the well; on A4 under it, on a page of its own, or on both. */
+/** The rest stands beside the well where a sheet is wide; else under it, on its own page, or both. */
 function restsFor(input: SheetInput): Rest[] {
-  if (input.paper.name === 'A3') return ['side'];
+  if (besideDrawing(input.paper)) return ['side'];
   return hasPanel(input) ? ['band', 'bandAndPage', 'ownPage'] : ['band', 'ownPage'];
 }
 

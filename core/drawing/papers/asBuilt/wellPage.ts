@@ -1,14 +1,14 @@
 import type { Item, Page } from '../../items.ts';
 import { again } from '../../kit.ts';
-import { drawMarkBoxes, marksHeight } from '../../parts/markBoxes.ts';
 import { shortenedStrata } from '../../parts/descriptions.ts';
 import { drawScaleBars } from '../../parts/scaleBars.ts';
-import { drawTitleBlock, titleBlockHeight, type TitleFields } from '../../parts/titleBlock.ts';
+import type { TitleFields } from '../../parts/titleBlock.ts';
 import { solid } from '../../pens.ts';
 import { group, line, rectangle } from '../../shapes.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 import type { Block } from '../../parts/block.ts';
 import { layBand, layPanel, layRemarks } from './blocks.ts';
+import { drawMarks, drawTitle, marksPlace, marksTop } from './foot.ts';
 import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { pageAxis } from './pageAxis.ts';
@@ -22,21 +22,13 @@ export function drawFrame({ paper }: SheetInput): Item {
 /** What stands under the well on its last page, from the marks upwards. */
 function drawBand(input: SheetInput, plan: Plan): Item[] {
   const { frame } = input.paper;
-  const marksTop = frame.y + frame.height - titleBlockHeight - marksHeight;
   const band = layBand(input, frame.width, plan.rest === 'band');
-  const top = marksTop - band.height;
+  const top = marksTop(input.paper) - band.height;
   const remarks = plan.rest === 'band' ? remarksUnder(input, plan) : undefined;
   return [
     ...(remarks ? [group('remarks', remarks.draw(frame.x, top - remarks.height))] : []),
     group('band', band.draw(frame.x, top)),
-    drawMarkBoxes(
-      input.kit,
-      input.record.marks ?? [],
-      input.images ?? {},
-      frame.x,
-      marksTop,
-      frame.width,
-    ),
+    drawMarks(input),
   ];
 }
 
@@ -49,16 +41,15 @@ function cutStrata({ kit, model }: SheetInput, { views }: Plan): Stratum[] {
   return views.flatMap((view) => shortenedStrata(kit, model.strata, view));
 }
 
-/** The right side of a lying A3: panel above, marks and title block below. */
+/** What stands beside a drawing: panel above, marks and title block below. */
 function drawSide(input: SheetInput, plan: Plan): Item[] {
   const { frame } = input.paper;
-  const x = frame.x + frame.width - 180;
-  const marksTop = frame.y + frame.height - titleBlockHeight - marksHeight;
-  const panel = layPanel(input, cutStrata(input, plan), 180, marksTop - frame.y);
+  const { x, y, width } = marksPlace(input.paper);
+  const panel = layPanel(input, cutStrata(input, plan), width, y - frame.y);
   return [
     line([x, frame.y], [x, frame.y + frame.height], solid('medium')),
     group('panel', panel.draw(x, frame.y)),
-    drawMarkBoxes(input.kit, input.record.marks ?? [], input.images ?? {}, x, marksTop, 180),
+    drawMarks(input),
   ];
 }
 
@@ -67,8 +58,6 @@ export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: 
   const { kit, paper } = input;
   const { frame } = paper;
   const view = plan.views[at]!;
-  const foot = frame.y + frame.height;
-  const right = frame.x + frame.width;
   const bodyFoot = view.body.y + view.body.height;
   const side = plan.rest === 'side' ? drawSide(input, plan) : [];
   const banded = plan.rest === 'band' || plan.rest === 'bandAndPage';
@@ -81,7 +70,7 @@ export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: 
       again(kit, `bars on ${at}`, drawScaleBars, plan.scale, view.widthScale, frame.x, bodyFoot),
       ...side,
       ...band,
-      again(kit, `title on ${at}`, drawTitleBlock, fields, right - 180, foot - titleBlockHeight),
+      drawTitle(input, String(at), fields),
       drawFrame(input),
     ],
     axes: [pageAxis(view)],

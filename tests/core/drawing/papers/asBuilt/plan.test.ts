@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { papers, type PaperName } from '../../../../../core/drawing/paper.ts';
+import { paperOf, type PaperName } from '../../../../../core/drawing/paper.ts';
 import { bodyHeights } from '../../../../../core/drawing/papers/asBuilt/bodies.ts';
 import { cheapest } from '../../../../../core/drawing/papers/asBuilt/choose.ts';
 import { hasOwnPage, type Plan } from '../../../../../core/drawing/papers/asBuilt/page.ts';
@@ -14,7 +14,7 @@ import { record } from '../../../model/well.ts';
 import { kit } from '../../sample.ts';
 
 function inputOf(given: WellRecord, paper: PaperName = 'A4'): SheetInput {
-  return { record: given, model: resolveWell(given), kit, paper: papers[paper] };
+  return { record: given, model: resolveWell(given), kit, paper: paperOf(paper) };
 }
 
 const holeOf = (toM: number) =>
