@@ -9,6 +9,7 @@ import { hantushBierschenk, stepEnds } from './methods/hantushBierschenk.ts';
 import { logan, specificCapacity } from './methods/onePoint.ts';
 import { cooperJacob, pumpingAxis, recoveryAxis, theisRecovery } from './methods/straightLine.ts';
 import { theis } from './methods/theis.ts';
+import { oncePerState } from './oncePerState.ts';
 import { reduceTest, type ReducedTest } from './reduce/reduceTest.ts';
 import type {
   AnalysisChoices,
@@ -114,22 +115,26 @@ export function testInWell(
   index: number,
   { windows }: AnalysisChoices,
 ): { readonly reduced: ReducedTest; readonly setting: Setting } {
-  const reduced = reduceTest(record, model, index);
+  const reduced = oncePerState(record, model, `reduced ${index}`, () =>
+    reduceTest(record, model, index),
+  );
   return { reduced, setting: settingOf(model, reduced.restDepthM, windows?.[index]) };
 }
 
 /**
  * Every pumping test of a record, reduced to drawdowns and analysed by every method that it
  * allows, in the record's order. Never throws for field data: readings that cannot be used are
- * left out with the reason, and what is missing is named.
+ * left out with the reason, and what is missing is named. A frozen record is analysed once.
  */
 export function analyseTests(
   record: WellRecord,
   model: WellModel,
   choices: AnalysisChoices = {},
-): TestAnalysis[] {
-  return (record.tests ?? []).map((_, index) => {
-    const { reduced, setting } = testInWell(record, model, index, choices);
-    return analyse(reduced, setting, choices.smoothing ?? limits.smoothing);
-  });
+): readonly TestAnalysis[] {
+  return oncePerState(record, model, `analysed ${JSON.stringify(choices)}`, () =>
+    (record.tests ?? []).map((_, index) => {
+      const { reduced, setting } = testInWell(record, model, index, choices);
+      return analyse(reduced, setting, choices.smoothing ?? limits.smoothing);
+    }),
+  );
 }

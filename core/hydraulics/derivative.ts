@@ -11,9 +11,10 @@ export function bourdetDerivative(on: OnAxis, smoothing: number): Derivative {
   const ln = on.x.map((x) => x * Math.LN10);
   const apart = (a: number, b: number) => Math.abs(ln[a]! - ln[b]!) >= smoothing;
   const points = on.readings.flatMap(({ minutes }, at): DerivativePoint[] => {
-    const before = on.readings.findLastIndex((_, of) => of < at && apart(at, of));
-    const after = on.readings.findIndex((_, of) => of > at && apart(at, of));
-    if (before < 0 || after < 0) return [];
+    let [before, after] = [at - 1, at + 1];
+    while (before >= 0 && !apart(at, before)) before--;
+    while (after < ln.length && !apart(at, after)) after++;
+    if (before < 0 || after === ln.length) return [];
     const [left, right] = [ln[at]! - ln[before]!, ln[after]! - ln[at]!];
     const slopeLeft = (on.y[at]! - on.y[before]!) / left;
     const slopeRight = (on.y[after]! - on.y[at]!) / right;

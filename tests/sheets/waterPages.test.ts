@@ -98,9 +98,9 @@ describe('the pages of pumping tests', () => {
   it('draw a plot for each look at a test', () => {
     const plots = pages.flatMap(({ items }) => groupsNamed(items, 'plot'));
     const tests = plots.map(({ source }) => source);
-    expect(tests.filter((one) => one === 'tests[0]')).toHaveLength(2);
-    expect(tests.filter((one) => one === 'tests[1]')).toHaveLength(3);
-    expect(tests.filter((one) => one === 'tests[2]')).toHaveLength(2);
+    expect(tests.filter((one) => one === 'tests[0]')).toHaveLength(4);
+    expect(tests.filter((one) => one === 'tests[1]')).toHaveLength(5);
+    expect(tests.filter((one) => one === 'tests[2]')).toHaveLength(3);
   });
 
   it('lead from every reading back to the record', () => {

@@ -15,8 +15,11 @@ export interface LinearFit {
 /** Pivots below it, of columns scaled to length 1, mean that the columns do not tell apart. */
 const leastPivot = 1e-12;
 
-const dot = (a: readonly number[], b: readonly number[]) =>
-  a.reduce((sum, value, at) => sum + value * b[at]!, 0);
+function dot(a: readonly number[], b: readonly number[]): number {
+  let sum = 0;
+  for (let at = 0; at < a.length; at++) sum += a[at]! * b[at]!;
+  return sum;
+}
 
 /** Inverse of a small symmetric matrix by Gauss and Jordan; undefined where it has none. */
 function invert(matrix: readonly (readonly number[])[]): number[][] | undefined {
@@ -59,9 +62,11 @@ export function fitColumns(
   const inverse = inverted.map((row, at) =>
     row.map((value, of) => value / (lengths[at]! * lengths[of]!)),
   );
-  const residuals = y.map(
-    (value, at) => value - columns.reduce((sum, c, of) => sum + c[at]! * coefficients[of]!, 0),
-  );
+  const residuals = [...y];
+  columns.forEach((column, of) => {
+    const by = coefficients[of]!;
+    for (let at = 0; at < residuals.length; at++) residuals[at]! -= column[at]! * by;
+  });
   const sumOfSquares = dot(residuals, residuals);
   return { coefficients, inverse, residuals, sumOfSquares, freedom: y.length - columns.length };
 }

@@ -67,18 +67,28 @@ export function bordersOf(x: readonly number[]): number[] {
 /** What a stretch has to meet besides being long and straight. */
 export type Allows = (stretch: Stretch) => boolean;
 
+/** All pairs of borders that are far enough apart, the longest first. */
+function windowsOf({ x }: AxisReadings) {
+  const at = bordersOf(x);
+  return at
+    .flatMap((first) =>
+      at
+        .filter((last) => last - first + 1 >= limits.readings)
+        .map((last) => ({ first, last, cycles: Math.abs(x[last]! - x[first]!) })),
+    )
+    .filter(({ cycles }) => cycles >= limits.cycles)
+    .sort((a, b) => b.cycles - a.cycles);
+}
+
+/** The longest stretches that meet all; shorter ones are not looked at once one was found. */
 function admissible(readings: AxisReadings, allows: Allows): Stretch[] {
-  const at = bordersOf(readings.x);
   const found: Stretch[] = [];
-  for (const first of at)
-    for (const last of at) {
-      if (last - first + 1 < limits.readings) continue;
-      const cycles = Math.abs(readings.x[last]! - readings.x[first]!);
-      if (cycles < limits.cycles) continue;
-      const stretch = stretchOf(readings, first, last);
-      if (stretch && stretch.line.slope > 0 && stretch.straight && allows(stretch))
-        found.push(stretch);
-    }
+  for (const { first, last, cycles } of windowsOf(readings)) {
+    if (found[0] && cycles < nearlyLongest * found[0].cycles) break;
+    const stretch = stretchOf(readings, first, last);
+    if (stretch && stretch.line.slope > 0 && stretch.straight && allows(stretch))
+      found.push(stretch);
+  }
   return found;
 }
 
@@ -94,14 +104,10 @@ function isBetter(one: Stretch, other: Stretch): boolean {
  * cycles; of those nearly as long, the one that ends latest. Undefined where there is none.
  */
 export function chooseStraightPart(readings: AxisReadings, allows: Allows): Stretch | undefined {
-  const all = admissible(readings, allows);
-  const longest = Math.max(...all.map(({ cycles }) => cycles));
-  return all
-    .filter(({ cycles }) => cycles >= nearlyLongest * longest)
-    .reduce<Stretch | undefined>(
-      (best, one) => (!best || isBetter(one, best) ? one : best),
-      undefined,
-    );
+  return admissible(readings, allows).reduce<Stretch | undefined>(
+    (best, one) => (!best || isBetter(one, best) ? one : best),
+    undefined,
+  );
 }
 
 /** The last readings over half a log cycle, or all where they are fewer than the least. */

@@ -34,6 +34,17 @@ export function readSeries({ series = [] }: PumpingTest, index: number): Series 
   return { rows, leftOut };
 }
 
+/** Where in a list, of which a first part fails and the rest passes, the rest begins. */
+function placeIn(list: readonly number[], passes: (one: number) => boolean): number {
+  let [from, to] = [0, list.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (passes(list[middle]!)) to = middle;
+    else from = middle + 1;
+  }
+  return from;
+}
+
 /**
  * Splits rows into the most that rise in time and those that break the order, as one slip of the
  * pen in the minutes does.
@@ -45,8 +56,7 @@ export function inOrderOfTime<Row extends { readonly minutes: Minutes }>(
   const ends: number[] = [];
   const before: (number | undefined)[] = [];
   rows.forEach(({ minutes }, at) => {
-    const found = ends.findIndex((end) => rows[end]!.minutes >= minutes);
-    const length = found < 0 ? ends.length : found;
+    const length = placeIn(ends, (end) => rows[end]!.minutes >= minutes);
     before[at] = ends[length - 1];
     ends[length] = at;
   });

@@ -12,7 +12,7 @@ export function tested(tests: PumpingTest[], beside: Partial<WellRecord> = {}): 
   return record({ ...beside, tests });
 }
 
-export function analyse(well: WellRecord, choices: AnalysisChoices = {}): TestAnalysis[] {
+export function analyse(well: WellRecord, choices: AnalysisChoices = {}): readonly TestAnalysis[] {
   return analyseTests(well, resolveWell(well), choices);
 }
 

@@ -9,8 +9,12 @@ export interface TestWords {
   readonly reservation: string;
   /** Behind each the number of the test. */
   readonly kinds: Readonly<Record<PumpingTest['kind'], string>>;
+  /** `{method}` of the residuals. */
   readonly plots: Readonly<
-    Record<'linear' | 'residual' | 'semiLog' | 'recovery' | 'logLog' | 'steps', string>
+    Record<
+      'linear' | 'residual' | 'semiLog' | 'recovery' | 'logLog' | 'steps' | 'residuals',
+      string
+    >
   >;
   /** Titles of axes with their units. */
   readonly axes: Readonly<
@@ -23,7 +27,9 @@ export interface TestWords {
       | 'residual'
       | 'both'
       | 'rate'
-      | 'perRate',
+      | 'perRate'
+      | 'offMm'
+      | 'offPerRate',
       string
     >
   >;

@@ -18,27 +18,36 @@ import {
   resultBy,
   stepsPlot,
 } from './plotsOf.ts';
+import { residualsPlot } from './residualsOf.ts';
 import { methodPieces } from './results.ts';
 import { safeRatePieces } from './safeRate.ts';
 import { testKit, type ShownTests, type TestKit } from './testKit.ts';
 
 /** Height of a plot with its titles, and the share of the width that it takes. */
 const plotHeight: PaperMm = 52;
+/** The same of a method's residuals, under the plot of its fit. */
+const residualsHeight: PaperMm = 30;
 const plotShare = 0.54;
 const gutter: PaperMm = 4;
 
-/** A plot with what stands beside it. */
-function besidePlot(
+interface StackedPlot {
+  readonly plot: Plot;
+  readonly height: PaperMm;
+}
+
+/** Plots one under the other with what stands beside them. */
+function besidePlots(
   kit: TestKit,
-  plot: Plot | undefined,
+  plots: readonly StackedPlot[],
   words: readonly Block[],
   width: PaperMm,
   source: RecordPath,
 ): Piece[] {
   const wide = width * plotShare;
   const said = words.reduce((sum, { height }) => sum + height, 0);
-  const height = Math.max(plot ? plotHeight : 0, said) + 2;
-  if (!plot && words.length === 0) return [];
+  const plotted = plots.reduce((sum, { height }) => sum + height, 0);
+  const height = Math.max(plotted, said) + 2;
+  if (plots.length === 0 && words.length === 0) return [];
   return [
     {
       height,
@@ -49,8 +58,13 @@ function besidePlot(
           top += block.height;
           return items;
         });
-        const box = { x, y, width: wide, height: plotHeight };
-        return [...(plot ? [drawPlot(kit, plot, box)] : []), group('results', beside, { source })];
+        let under = y;
+        const drawn = plots.map(({ plot, height }) => {
+          const box = { x, y: under, width: wide, height };
+          under += height;
+          return drawPlot(kit, plot, box);
+        });
+        return [...drawn, group('results', beside, { source })];
       },
     },
   ];
@@ -67,6 +81,20 @@ function resultsBeside(
     const result = resultBy(test, method);
     return result ? methodPieces(kit, result, width, test.path) : [];
   });
+}
+
+function stacked(plot: Plot | undefined, height: PaperMm): StackedPlot[] {
+  return plot ? [{ plot, height }] : [];
+}
+
+/** A plot of fits over the residuals of each. */
+function withResiduals(kit: TestKit, test: TestAnalysis, { plot, methods }: Row): StackedPlot[] {
+  return [
+    ...stacked(plot, plotHeight),
+    ...methods.flatMap((method) =>
+      stacked(residualsPlot(kit, test, method, plot), residualsHeight),
+    ),
+  ];
 }
 
 interface Row {
@@ -121,10 +149,12 @@ function onTest(kit: TestKit, test: TestAnalysis, width: PaperMm): Piece[] {
   ];
   return [
     titlePiece(kit, title, width),
-    ...besidePlot(kit, linearPlot(kit, test), first, width, test.path),
-    ...rowsOf(kit, test).flatMap(({ plot, methods }) =>
-      besidePlot(kit, plot, resultsBeside(kit, test, methods, side), width, test.path),
-    ),
+    ...besidePlots(kit, stacked(linearPlot(kit, test), plotHeight), first, width, test.path),
+    ...rowsOf(kit, test).flatMap((row) => {
+      const plots = withResiduals(kit, test, row);
+      const said = resultsBeside(kit, test, row.methods, side);
+      return besidePlots(kit, plots, said, width, test.path);
+    }),
     gapPiece(1),
   ];
 }

@@ -12,6 +12,7 @@ export const english: TestWords = {
     recovery: 'Residual drawdown against log t/t′',
     logLog: 'Drawdown and its derivative, both logarithmic',
     steps: 'Drawdown over rate at the ends of the steps',
+    residuals: 'Residuals: {method}',
   },
   axes: {
     time: 'time since pumping began, min',
@@ -23,6 +24,8 @@ export const english: TestWords = {
     both: 's and ds/d ln t, m',
     rate: 'Q, m³/d',
     perRate: 's/Q, d/m²',
+    offMm: 'measured less fitted, mm',
+    offPerRate: 'measured less fitted, d/m²',
   },
   key: {
     readings: 'readings',

@@ -16,6 +16,7 @@ export const french: TestWords = {
     recovery: 'Rabattement résiduel en fonction de log t/t′',
     logLog: 'Rabattement et sa dérivée, en échelles logarithmiques',
     steps: 'Rabattement sur débit à la fin des paliers',
+    residuals: 'Résidus : {method}',
   },
   axes: {
     time: 'temps depuis le début du pompage, min',
@@ -27,6 +28,8 @@ export const french: TestWords = {
     both: 's et ds/d ln t, m',
     rate: 'Q, m³/d',
     perRate: 's/Q, d/m²',
+    offMm: 'mesuré moins ajusté, mm',
+    offPerRate: 'mesuré moins ajusté, d/m²',
   },
   key: {
     readings: 'mesures',

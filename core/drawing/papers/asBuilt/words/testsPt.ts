@@ -16,6 +16,7 @@ export const portuguese: TestWords = {
     recovery: 'Rebaixamento residual contra log t/t′',
     logLog: 'Rebaixamento e a sua derivada, em escalas logarítmicas',
     steps: 'Rebaixamento por caudal no fim dos escalões',
+    residuals: 'Resíduos: {method}',
   },
   axes: {
     time: 'tempo desde o início da bombagem, min',
@@ -27,6 +28,8 @@ export const portuguese: TestWords = {
     both: 's e ds/d ln t, m',
     rate: 'Q, m³/d',
     perRate: 's/Q, d/m²',
+    offMm: 'medido menos ajustado, mm',
+    offPerRate: 'medido menos ajustado, d/m²',
   },
   key: {
     readings: 'leituras',
