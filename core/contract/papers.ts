@@ -2,6 +2,9 @@ import { z } from 'zod';
 import { languages } from '../base/language.ts';
 import { wellId, type ArgumentsOf } from './areas.ts';
 
+/** Most wells of one print file. */
+export const mostInBatch = 60;
+
 export const papersArguments = {
   'papers.asBuilt': z.strictObject({
     id: wellId,
@@ -13,5 +16,14 @@ export const papersArguments = {
     id: wellId,
     language: z.enum(languages).exactOptional(),
     attachRecord: z.boolean().exactOptional(),
+  }),
+  'papers.batch': z.strictObject({
+    ids: z.array(wellId).min(1).max(mostInBatch),
+    paper: z.enum(['A4', 'A3']),
+    language: z.enum(languages).exactOptional(),
+  }),
+  'papers.checkPage': z.strictObject({
+    paper: z.enum(['A4', 'A3']),
+    language: z.enum(languages).exactOptional(),
   }),
 } satisfies ArgumentsOf<'papers'>;

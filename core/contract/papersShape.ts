@@ -20,4 +20,19 @@ export interface PaperCalls {
     takes: { id: string; language?: Language; attachRecord?: boolean };
     gives: PaperCalls['papers.asBuilt']['gives'];
   };
+  /** The as-built sheets of several wells in one PDF, in the order given, base64. */
+  'papers.batch': {
+    takes: { ids: readonly string[]; paper: 'A4' | 'A3'; language?: Language };
+    gives: {
+      fileName: string;
+      pdf: string;
+      /** How many wells have something typed that their sheet does not show. */
+      unrevised: number;
+    };
+  };
+  /** The page that tells whether a printer keeps the scale, base64. */
+  'papers.checkPage': {
+    takes: { paper: 'A4' | 'A3'; language?: Language };
+    gives: { fileName: string; pdf: string };
+  };
 }

@@ -5,6 +5,7 @@ import { importTables } from './importTables.ts';
 import { layOut } from './layOut.ts';
 import { model } from './model.ts';
 import { paperAsBuilt } from './paperAsBuilt.ts';
+import { paperCheckPage } from './paperCheckPage.ts';
 import { paperLayingOut } from './paperLayingOut.ts';
 import { quantities } from './quantities.ts';
 import { serve } from './serve.ts';
@@ -17,6 +18,7 @@ export const commands: readonly Command[] = [
   layOut,
   paperAsBuilt,
   paperLayingOut,
+  paperCheckPage,
   serve,
   demoArchive,
   importTables,

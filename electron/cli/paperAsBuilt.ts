@@ -1,9 +1,10 @@
 import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
-import { readFonts } from '../files/fonts.ts';
+import { readFonts, type ShippedFonts } from '../files/fonts.ts';
 import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { paperFileName } from '../service/paperNames.ts';
-import { makeAsBuilt, type SheetOptions } from '../service/sheet.ts';
+import { joinSheets } from '../service/joinedSheet.ts';
+import { makeAsBuilt, type Sheet, type SheetOptions } from '../service/sheet.ts';
 import {
   misused,
   textOption,
@@ -13,6 +14,7 @@ import {
   type World,
 } from './command.ts';
 import { onlyWord } from './readInput.ts';
+import { readPaper } from './readPaper.ts';
 import { readSheetLanguage } from './sheetLanguage.ts';
 import { uniqueNames } from './uniqueNames.ts';
 import { tellErrors } from './recordErrors.ts';
@@ -21,17 +23,13 @@ import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 
 type Paper = SheetOptions['paper'];
 
-function readPaper(given: Given): Result<Paper> {
-  const paper = (textOption(given, 'paper') ?? 'A4').toUpperCase();
-  if (paper === 'A4' || paper === 'A3') return ok(paper);
-  return misused(`There is no paper ${paper} here: --paper A4 or --paper A3.`);
-}
-
 interface Wanted extends WellsToPrint {
   readonly paper: Paper;
   readonly language: Language;
   readonly target: Target;
   readonly attachRecord: boolean;
+  /** All wells in one PDF. */
+  readonly inOne: boolean;
 }
 
 function readWanted(given: Given, world: World): Result<Wanted> {
@@ -44,8 +42,15 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   const target = readTarget(textOption(given, 'output'), world);
   if (!target.ok) return target;
   const number = textOption(given, 'well');
+  const inOne = given.options['all'] === true && target.value.kind !== 'folder';
+  if (inOne && target.value.kind === 'svg') return misused('--all makes one PDF: -o OUT.pdf.');
+  const attachRecord = given.options['attach-record'] === true;
+  if (inOne && attachRecord)
+    return misused(
+      'A record is attached to the PDF of one well: leave out --all, or --attach-record.',
+    );
   const choice = {
-    all: target.value.kind === 'folder',
+    all: inOne || target.value.kind === 'folder',
     ...(number === undefined ? {} : { number }),
   };
   const wells = wellsToPrint(file.value, choice, world);
@@ -54,7 +59,8 @@ function readWanted(given: Given, world: World): Result<Wanted> {
     paper: paper.value,
     language: language.value,
     target: target.value,
-    attachRecord: given.options['attach-record'] === true,
+    attachRecord,
+    inOne,
     ...wells.value,
   });
 }
@@ -79,11 +85,23 @@ function picturesOf({ record, calledBy, pictures }: WellToPrint, world: World) {
   return found;
 }
 
+/** All sheets in one print file, in the order of the archive's list. */
+function writeJoined(
+  sheets: readonly Sheet[],
+  made: { readonly fonts: ShippedFonts; readonly madeAt: string },
+  target: Target,
+  world: World,
+): Result<void> {
+  const joined = joinSheets(sheets, made);
+  return joined.ok ? writeSheet(joined.value, target, '', world) : joined;
+}
+
 function printAll(wanted: Wanted, world: World): Result<ExitCode> {
   const { paper, language, target, attachRecord, wells, own, ownGuidelines } = wanted;
   const made = { paper, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
   const common = { ...made, own, ownGuidelines };
   const names = uniqueNames(wells.map((well) => sheetName(well, wanted)));
+  const sheets: Sheet[] = [];
   let erring = false;
   for (const [at, well] of wells.entries()) {
     const { record, troubles, revision, calledBy } = well;
@@ -91,10 +109,13 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
     if (!pictures.ok) return pictures;
     const known = revision === undefined ? {} : { revision };
     const sheet = makeAsBuilt(record, { ...common, ...known, images: pictures.value });
-    const written = writeSheet(sheet, target, names[at]!, world);
+    if (wanted.inOne) sheets.push(sheet);
+    const written = wanted.inOne ? ok(undefined) : writeSheet(sheet, target, names[at]!, world);
     if (!written.ok) return written;
     erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
   }
+  const joined = wanted.inOne ? writeJoined(sheets, made, target, world) : ok(undefined);
+  if (!joined.ok) return joined;
   return ok(erring ? 1 : 0);
 }
 
@@ -102,13 +123,14 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
 export const paperAsBuilt: Command = {
   name: 'paper as-built',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER] [--paper A4|A3] [--language en|fr|pt] [--attach-record] -o OUT.pdf|OUT.svg|FOLDER/',
-  says: 'Writes the as-built sheet; several pages of an SVG become OUT-1.svg and so on',
+    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--language en|fr|pt] [--attach-record] -o OUT.pdf|OUT.svg|FOLDER/',
+  says: 'Writes the as-built sheet; several pages of an SVG become OUT-1.svg and so on; --all puts the sheets of all wells into one PDF to print',
   options: {
     well: { type: 'string' },
     paper: { type: 'string' },
     language: { type: 'string' },
     'attach-record': { type: 'boolean' },
+    all: { type: 'boolean' },
     output: { type: 'string', short: 'o' },
   },
   run(given, world) {

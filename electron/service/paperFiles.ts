@@ -7,7 +7,7 @@ import { ownGuidelineFiles } from './ownGuidelines.ts';
 import { ownPracticeFiles } from './ownPractices.ts';
 import { layingOutFileName, paperFileName } from './paperNames.ts';
 import { photoImages } from './photoImages.ts';
-import { makeAsBuilt, makeLayingOut } from './sheet.ts';
+import { makeAsBuilt, makeLayingOut, type Sheet } from './sheet.ts';
 import { storedWell } from './stored.ts';
 
 /** A paper of a well's newest revision. */
@@ -21,7 +21,7 @@ export interface PaperFile {
   readonly unrevised: boolean;
 }
 
-type PaperParts = Pick<ServiceParts, 'archive' | 'fonts' | 'clock'>;
+export type PaperParts = Pick<ServiceParts, 'archive' | 'fonts' | 'clock'>;
 
 interface Newest {
   readonly record: WellRecord;
@@ -40,7 +40,15 @@ function newestOf({ archive }: PaperParts, id: string): Result<Newest> {
   return ok({ record, revision, unrevised: mark.value.unrevised });
 }
 
-export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): Result<PaperFile> {
+interface NewestSheet extends Newest {
+  readonly sheet: Sheet;
+}
+
+/** The as-built sheet of a well's newest revision, of which no file is made yet. */
+export function asBuiltSheet(
+  parts: PaperParts,
+  takes: Takes<'papers.asBuilt'>,
+): Result<NewestSheet> {
   const { archive, fonts, clock } = parts;
   const { id, paper, language = 'en', attachRecord = false } = takes;
   const newest = newestOf(parts, id);
@@ -52,9 +60,15 @@ export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): 
   const own = ownPracticeFiles(archive.practices);
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
   const made = { paper, language, fonts, madeAt: clock(), revision, images, attachRecord };
-  const sheet = makeAsBuilt(record, { ...made, own, ownGuidelines });
-  const fileName = paperFileName(record, paper, revision, language);
-  return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
+  return ok({ ...newest.value, sheet: makeAsBuilt(record, { ...made, own, ownGuidelines }) });
+}
+
+export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): Result<PaperFile> {
+  const made = asBuiltSheet(parts, takes);
+  if (!made.ok) return made;
+  const { sheet, ...newest } = made.value;
+  const fileName = paperFileName(newest.record, takes.paper, newest.revision, takes.language);
+  return ok({ ...newest, fileName, pdf: sheet.pdf(), findings: sheet.findings });
 }
 
 export function layingOutFile(

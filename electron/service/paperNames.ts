@@ -22,6 +22,16 @@ export function paperFileName(
   return `${numberInName(record)} as-built ${kind} rev ${revision}.pdf`;
 }
 
+/** The like of the page that a printer is checked with. */
+export function checkPageFileName(paper: string, language: Language = 'en'): string {
+  return `check page ${language === 'en' ? paper : `${paper} ${language}`}.pdf`;
+}
+
+/** The like of one print file with the as-built sheets of several wells. */
+export function batchFileName(wells: number, paper: string, language: Language = 'en'): string {
+  return `${wells} wells as-built ${language === 'en' ? paper : `${paper} ${language}`}.pdf`;
+}
+
 /** The like of the record within a paper. */
 export function recordFileName(record: WellRecord, revision?: number): string {
   const state = revision === undefined ? '' : ` rev ${revision}`;

@@ -1,13 +1,18 @@
 import { ok, type Result } from '../../core/base/result.ts';
 import type { Gives } from '../../core/contract/calls.ts';
 import { reads, type Handlers, type ServiceParts } from './handlers.ts';
+import { batchFile } from './batchFile.ts';
+import { makeCheckPage } from './checkPage.ts';
 import { asBuiltFile, layingOutFile, type PaperFile } from './paperFiles.ts';
+import { checkPageFileName } from './paperNames.ts';
+
+const base64 = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64');
 
 /** As the page is given it. */
 function sent(made: Result<PaperFile>): Result<Gives<'papers.asBuilt'>> {
   if (!made.ok) return made;
   const { fileName, pdf, findings, unrevised } = made.value;
-  return ok({ fileName, pdf: Buffer.from(pdf).toString('base64'), findings, unrevised });
+  return ok({ fileName, pdf: base64(pdf), findings, unrevised });
 }
 
 /** Calls that make papers. */
@@ -15,5 +20,18 @@ export function papersHandlers(parts: ServiceParts): Handlers<'papers'> {
   return {
     'papers.asBuilt': reads((takes) => sent(asBuiltFile(parts, takes))),
     'papers.layingOut': reads((takes) => sent(layingOutFile(parts, takes))),
+    'papers.batch': reads((takes) => {
+      const made = batchFile(parts, takes);
+      return made.ok ? ok({ ...made.value, pdf: base64(made.value.pdf) }) : made;
+    }),
+    'papers.checkPage': reads(({ paper, language }) => {
+      const sheet = makeCheckPage({
+        ...parts,
+        madeAt: parts.clock(),
+        paper,
+        ...(language && { language }),
+      });
+      return ok({ fileName: checkPageFileName(paper, language), pdf: base64(sheet.pdf()) });
+    }),
   };
 }

@@ -86,7 +86,8 @@ function styleSheetOf({ files }: ShippedFonts): string {
   return known;
 }
 
-function sheetOf(
+/** The files that can be made of a drawing. */
+export function sheetOf(
   drawing: Drawing,
   findings: readonly Finding[],
   fonts: ShippedFonts,

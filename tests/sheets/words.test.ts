@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { faceIds, missingGlyph } from '../../core/base/text/metrics.ts';
 import { languages } from '../../core/base/language.ts';
+import { checkPageWordsIn } from '../../core/drawing/papers/checkPage/words.ts';
 import { layingOutWordsIn } from '../../core/drawing/papers/layingOut/words/languages.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import { qualityWordsIn } from '../../core/drawing/papers/asBuilt/words/qualityLanguages.ts';
@@ -25,6 +26,7 @@ describe.each(languages)('every word that a sheet prints of its own in %s', (lan
   const own = [
     ...stringsIn(sheetWordsIn(language), 'words'),
     ...stringsIn(layingOutWordsIn(language), 'layingOut'),
+    ...stringsIn(checkPageWordsIn(language), 'checkPage'),
     ...stringsIn(testWordsIn(language), 'tests'),
     ...stringsIn(qualityWordsIn(language), 'quality'),
   ];

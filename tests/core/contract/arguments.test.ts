@@ -75,7 +75,9 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
     { id: 'a', paper: 'A3' },
     { id: 'a', paper: 'A4', language: 'pt' },
   ],
-  'papers.layingOut': [{ id: 'a' }, { id: 'a', language: 'fr' }],
+  'papers.layingOut': [{ id: 'a' }, { id: 'a', language: 'fr', attachRecord: true }],
+  'papers.batch': [{ ids: ['a', 'b'], paper: 'A3', language: 'fr' }],
+  'papers.checkPage': [{ paper: 'A4' }, { paper: 'A3', language: 'pt' }],
   'settings.read': [{}],
   'settings.write': [{}, { language: 'fr', contrast: 'high', tablesPercent: 40 }],
 };
@@ -174,6 +176,9 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['papers.asBuilt', { id: 'a', paper: 'A4', language: 'xx' }, 'language: '],
   ['papers.asBuilt', { id: 'a', paper: 'A4', scale: 100 }, 'scale'],
   ['papers.layingOut', { id: 'a', paper: 'A4' }, 'paper'],
+  ['papers.batch', { ids: [], paper: 'A4' }, 'ids'],
+  ['papers.batch', { ids: Array(61).fill('a'), paper: 'A4' }, 'ids'],
+  ['papers.checkPage', { paper: 'A5' }, 'paper'],
 ];
 
 describe('the arguments of a call', () => {

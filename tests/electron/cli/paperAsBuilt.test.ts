@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openArchive } from '../../../electron/archive/open.ts';
+import { openPdf } from '../../reading/pdf.ts';
 import { pdfObjects } from '../../reading/pdfObjects.ts';
 import { countingWorld, retype, valueOf } from '../archive/sample.ts';
 import { ownFolder, putRecord, type } from './typed.ts';
@@ -127,6 +128,25 @@ describe('borefolio paper as-built', () => {
     const wells = readdirSync(demo('')).filter((name) => name.endsWith('.json'));
     expect(readdirSync(path.join(folder, 'sheets'))).toHaveLength(wells.length);
     expect(out).toHaveLength(wells.length);
+  });
+
+  it('writes the sheets of all wells into one PDF when asked, and says what does not go with that', async () => {
+    const folder = ownFolder();
+    const archive = await demoArchive(folder);
+    const args = ['paper', 'as-built', archive, '--all'];
+    const { out } = await type(folder, [...args, '-o', 'all.pdf']);
+    expect(out).toEqual(['Written: all.pdf']);
+    await type(folder, ['paper', 'as-built', archive, '-o', 'each/']);
+    const pages = async (file: string) =>
+      (await openPdf(new Uint8Array(readFileSync(path.join(folder, file))))).numPages;
+    const each = await Promise.all(
+      readdirSync(path.join(folder, 'each')).map((name) => pages(`each/${name}`)),
+    );
+    expect(await pages('all.pdf')).toBe(each.reduce((sum, count) => sum + count));
+    const svg = await type(folder, [...args, '-o', 'all.svg']);
+    expect([svg.code, svg.err[0]]).toEqual([2, '--all makes one PDF: -o OUT.pdf.']);
+    const carrying = await type(folder, [...args, '--attach-record', '-o', 'all.pdf']);
+    expect(carrying.code).toBe(2);
   });
 
   it('writes the sheet of a record with errors, says them and gives 1', async () => {

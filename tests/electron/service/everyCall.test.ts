@@ -4,6 +4,7 @@ import type { CallName, Gives, Takes } from '../../../core/contract/calls.ts';
 import { callNames } from '../../../core/contract/check.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
 import type { Service } from '../../../electron/service/service.ts';
+import { openPdf } from '../../reading/pdf.ts';
 import { openFresh, record as sample, valueOf } from '../archive/sample.ts';
 import { freshService, revise } from './sample.ts';
 
@@ -113,6 +114,25 @@ describe('each call of the service', () => {
     expect(made.unrevised).toBe(false);
     expect(Buffer.from(made.pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
     expect((await given('papers.layingOut', { id })).fileName).toBe('KA-012 laying-out rev 1.pdf');
+  });
+
+  it('makes one print file of several wells, in the order asked for', async () => {
+    const other = { ...record, identity: { ...record.identity, number: 'KA-013' } } as WellRecord;
+    const { id: second } = await given('wells.create', { record: other });
+    const made = await given('papers.batch', { ids: [second, id], paper: 'A4', language: 'fr' });
+    expect(made).toMatchObject({ fileName: '2 wells as-built A4 fr.pdf', unrevised: 0 });
+    const file = await openPdf(new Uint8Array(Buffer.from(made.pdf, 'base64')));
+    const { info } = await file.getMetadata();
+    expect((info as { Title: string }).Title).toBe('KA-013, KA-012');
+    const lost = await refusalOf('papers.batch', { ids: [id, 'lost'], paper: 'A4' });
+    expect(lost.code).toBe('noSuchWell');
+  });
+
+  it('makes the check page, named by its language where that is not English', async () => {
+    const { fileName, pdf } = await given('papers.checkPage', { paper: 'A3', language: 'pt' });
+    expect(fileName).toBe('check page A3 pt.pdf');
+    expect(Buffer.from(pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
+    expect((await given('papers.checkPage', { paper: 'A4' })).fileName).toBe('check page A4.pdf');
   });
 
   it('keeps its turn after a call that threw', async () => {

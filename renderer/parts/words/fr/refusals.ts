@@ -52,6 +52,7 @@ export const refusals = {
   notGeoJson: 'Le fichier n’est pas du GeoJSON bien formé. Exportez-le de nouveau en GeoJSON.',
   nothingToDraw:
     'Le fichier ne contient ni contour ni ligne. Choisissez un fichier GeoJSON de limites, de routes ou de cours d’eau.',
+  nothingToPrint: 'Aucun forage n’est choisi. Choisissez-en au moins un, puis imprimez.',
   notJson: 'Le fichier n’est pas du JSON, ou n’est pas entier. Choisissez un fichier entier.',
   notSealable:
     'Ce fichier n’est pas disposé de façon qu’un sceau puisse y être ajouté. Scellez un PDF écrit par Borefolio, tel qu’il a été écrit.',
@@ -74,6 +75,7 @@ export const refusals = {
   tooLarge:
     'C’est trop grand. Réduisez l’image, simplifiez les contours ou découpez le fichier, puis réessayez.',
   tooManyBackdrops: 'La carte a déjà tous les fonds qu’elle peut avoir. Retirez-en un d’abord.',
+  tooManyPages: 'Un fichier à imprimer contient 250 pages au plus. Choisissez moins de forages.',
   unknownCall:
     'Le programme ne connaît pas cette demande de la page. Rechargez la page, puis réessayez.',
   unknownKind:

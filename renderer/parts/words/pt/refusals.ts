@@ -47,6 +47,7 @@ export const refusals: typeof french = {
   notGeoJson: 'O ficheiro não é GeoJSON bem formado. Exporte-o de novo como GeoJSON.',
   nothingToDraw:
     'O ficheiro não contém nenhum contorno nem nenhuma linha. Escolha um ficheiro GeoJSON de limites, estradas ou rios.',
+  nothingToPrint: 'Nenhum furo foi escolhido. Escolha pelo menos um, depois imprima.',
   notJson: 'O ficheiro não é JSON, ou não está inteiro. Escolha um ficheiro inteiro.',
   notSealable:
     'Este ficheiro não está disposto de modo a receber um selo. Sele um PDF escrito pelo Borefolio, tal como foi escrito.',
@@ -68,6 +69,7 @@ export const refusals: typeof french = {
   tooLarge:
     'É grande de mais. Reduza a imagem, simplifique os contornos ou recorte o ficheiro, e tente de novo.',
   tooManyBackdrops: 'O mapa já tem todos os fundos que pode ter. Retire um deles primeiro.',
+  tooManyPages: 'Um ficheiro para imprimir tem 250 páginas, no máximo. Escolha menos furos.',
   unknownCall:
     'O programa não conhece este pedido da página. Carregue a página de novo e tente outra vez.',
   unknownKind:
