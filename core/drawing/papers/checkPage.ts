@@ -7,7 +7,7 @@ import { hatchFor, hatchForFill } from '../hatches/index.ts';
 import type { Box, Drawing, Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { letter, lettered, wrapped, type TextLook } from '../letters.ts';
-import { papers, type PaperName } from '../paper.ts';
+import { paperOf, type PaperName } from '../paper.ts';
 import { lineHeight, pens, solid, type Pen } from '../pens.ts';
 import { corners, group, hatched, line, polyline, rectangle } from '../shapes.ts';
 import { usedHatches } from '../usedHatches.ts';
@@ -148,7 +148,7 @@ export function drawCheckPage(options: CheckPageOptions): Drawing {
   const { paper, fonts, language = 'en', madeAt, paperId } = options;
   const own = checkPageWordsIn(language);
   const kit: CheckKit = { fonts, words: sheetWordsIn(language), own };
-  const { width, height, frame } = papers[paper];
+  const { width, height, frame } = paperOf(paper);
   const x = frame.x + (frame.width - contentWidth) / 2;
   const [said, foot] = drawSaid(kit, paper, x, frame.y + 17);
   const [beside, top] = [x + 36, foot + 18];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { languages } from '../../../../core/base/language.ts';
-import { papers, type PaperName } from '../../../../core/drawing/paper.ts';
+import { paperNames, paperOf } from '../../../../core/drawing/paper.ts';
 import { drawCheckPage } from '../../../../core/drawing/papers/checkPage.ts';
 import { checkPageWordsIn } from '../../../../core/drawing/papers/checkPage/words.ts';
 import { paintPdf } from '../../../../core/paint/pdf/paintPdf.ts';
@@ -11,7 +11,7 @@ import { groupsNamed, placedOn, textsOn } from '../../../sheets/placed.ts';
 import { fonts } from '../../paint/sample.ts';
 
 const made = { fonts: fonts.metrics, madeAt: '2025-01-01T00:00:00Z', paperId: '1'.repeat(32) };
-const sizes = Object.keys(papers) as PaperName[];
+const sizes = paperNames;
 const kinds = sizes.flatMap((paper) => languages.map((language) => [paper, language] as const));
 
 describe.each(kinds)('the check page on %s in %s', (paper, language) => {
@@ -52,7 +52,7 @@ describe.each(kinds)('the check page on %s in %s', (paper, language) => {
     const extents = groupsNamed(page.items, 'corners')[0]!.items.map((item) =>
       extentOf(item as Parameters<typeof extentOf>[0]),
     );
-    const { width, height } = papers[paper];
+    const { width, height } = paperOf(paper);
     expect(extents).toHaveLength(4);
     expect(Math.min(...extents.map(([left]) => left))).toBe(20);
     expect(Math.max(...extents.map(([, , right]) => right))).toBe(width - 10);
@@ -66,7 +66,7 @@ describe.each(kinds)('the check page on %s in %s', (paper, language) => {
     const { measure, mend } = checkPageWordsIn(language);
     for (const sentence of [measure, mend]) expect(said).toContain(sentence.split(' ')[0]);
     expect(said).not.toContain('…');
-    const { frame } = papers[paper];
+    const { frame } = paperOf(paper);
     const boxes = texts.map(({ item }) => extentOf(item));
     for (const [at, [left, top, right, bottom]] of boxes.entries()) {
       expect(left).toBeGreaterThan(frame.x);
