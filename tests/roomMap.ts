@@ -111,7 +111,14 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'electron/cli',
-    doors: ['core', 'electron/service', 'electron/archive', 'electron/loopback', 'electron/files'],
+    doors: [
+      'core',
+      'electron/service',
+      'electron/archive',
+      'electron/seal',
+      'electron/loopback',
+      'electron/files',
+    ],
     packages: [],
     world: 'node',
   },

@@ -1,6 +1,6 @@
 import { refused, type Result } from '../../core/base/result.ts';
 
-/** 0: done · 1: the record has errors, or the work could not be done · 2: not understood. */
+/** 0: done · 1: the record has errors, a file is not whole, or the work could not be done · 2: not understood. */
 export type ExitCode = 0 | 1 | 2;
 
 /** What a command touches outside itself. */
@@ -17,6 +17,8 @@ export interface World {
   readonly settingsFile: string;
   /** Relative paths start here. */
   readonly folder: string;
+  /** Asks for a passphrase without showing it; undefined where nobody answers. */
+  readonly askSecret: (question: string) => Promise<string | undefined>;
   /** Comes true when the person or the system asks the program to end. */
   readonly asksToStop: () => Promise<void>;
 }

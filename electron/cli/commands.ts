@@ -1,6 +1,7 @@
 import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { demoArchive } from './demoArchive.ts';
+import { identityMake } from './identityMake.ts';
 import { importTables } from './importTables.ts';
 import { layOut } from './layOut.ts';
 import { model } from './model.ts';
@@ -9,6 +10,8 @@ import { paperCheckPage } from './paperCheckPage.ts';
 import { paperLayingOut } from './paperLayingOut.ts';
 import { quantities } from './quantities.ts';
 import { serve } from './serve.ts';
+import { sign } from './sign.ts';
+import { verify } from './verify.ts';
 
 /** Every command, in the order of the help. */
 export const commands: readonly Command[] = [
@@ -19,6 +22,9 @@ export const commands: readonly Command[] = [
   paperAsBuilt,
   paperLayingOut,
   paperCheckPage,
+  identityMake,
+  sign,
+  verify,
   serve,
   demoArchive,
   importTables,

@@ -13,6 +13,6 @@ export function help(): string {
     ...commands.map(entry),
     '',
     'A record is one well as a JSON file; an archive is a file of many wells (.borefolio).',
-    'Exit code: 0 done, 1 the record has errors, 2 the command was not understood.',
+    'Exit code: 0 done, 1 the record has errors or a file is not whole, 2 the command was not understood.',
   ].join('\n');
 }

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { pathToFileURL } from 'node:url';
 import { settingsPlace } from '../files/settingsPlace.ts';
+import { askSecret } from './askSecret.ts';
 import type { World } from './command.ts';
 import { run } from './run.ts';
 
@@ -25,6 +26,7 @@ const world: World = {
   newId: randomUUID,
   settingsFile: settingsPlace(),
   folder: callersFolder(),
+  askSecret,
   asksToStop: () =>
     new Promise((resolve) => {
       process.once('SIGINT', () => resolve());

@@ -42,6 +42,7 @@ export async function type(
     settingsFile: path.join(folder, 'settings.json'),
     newId: () => `00000000-0000-4000-8000-${String((ids += 1)).padStart(12, '0')}`,
     folder,
+    askSecret: () => Promise.resolve(undefined),
     asksToStop: () => Promise.resolve(),
     ...world,
   });
