@@ -48,7 +48,14 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'core/drawing',
-    doors: [...practiceSide, 'core/quantities', 'core/layingOut', 'core/hydraulics', 'core/water'],
+    doors: [
+      ...practiceSide,
+      'core/quantities',
+      'core/layingOut',
+      'core/hydraulics',
+      'core/water',
+      'assets/pictograms',
+    ],
     packages: ['uqr'],
     world: 'handed',
   },

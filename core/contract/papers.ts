@@ -26,4 +26,10 @@ export const papersArguments = {
     paper: z.enum(['A4', 'A3']),
     language: z.enum(languages).exactOptional(),
   }),
+  'papers.committee': z.strictObject({
+    id: wellId,
+    languages: z.array(z.enum(languages)).min(1).max(2),
+    paper: z.enum(['A4', 'A3']).exactOptional(),
+    attachRecord: z.boolean().exactOptional(),
+  }),
 } satisfies ArgumentsOf<'papers'>;

@@ -35,4 +35,17 @@ export interface PaperCalls {
     takes: { paper: 'A4' | 'A3'; language?: Language };
     gives: { fileName: string; pdf: string };
   };
+  /**
+   * The sheet for the water users committee as PDF, base64: a page a language on A4, two of them side
+   * by side on A3.
+   */
+  'papers.committee': {
+    takes: {
+      id: string;
+      languages: readonly Language[];
+      paper?: 'A4' | 'A3';
+      attachRecord?: boolean;
+    };
+    gives: PaperCalls['papers.asBuilt']['gives'];
+  };
 }

@@ -16,8 +16,18 @@ export const pens = {
 
 export type Pen = keyof typeof pens;
 
-/** Lettering heights (of capitals) from the ISO 3098 series (from memory), millimetres. */
-export const letterings = { small: 1.8, normal: 2.5, large: 3.5, title: 5, number: 7 } as const;
+/**
+ * Lettering heights (of capitals) from the ISO 3098 series (from memory), millimetres; `plain` is the
+ * smallest of a sheet that is read at arm's length, a little over 11 pt.
+ */
+export const letterings = {
+  small: 1.8,
+  normal: 2.5,
+  plain: 2.6,
+  large: 3.5,
+  title: 5,
+  number: 7,
+} as const;
 
 export type Lettering = keyof typeof letterings;
 

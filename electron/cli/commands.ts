@@ -7,6 +7,7 @@ import { layOut } from './layOut.ts';
 import { model } from './model.ts';
 import { paperAsBuilt } from './paperAsBuilt.ts';
 import { paperCheckPage } from './paperCheckPage.ts';
+import { paperCommittee } from './paperCommittee.ts';
 import { paperLayingOut } from './paperLayingOut.ts';
 import { quantities } from './quantities.ts';
 import { serve } from './serve.ts';
@@ -25,6 +26,7 @@ export const commands: readonly Command[] = [
   identityMake,
   sign,
   verify,
+  paperCommittee,
   serve,
   demoArchive,
   importTables,

@@ -28,10 +28,13 @@ async function openElectron(archive) {
 
 /** @param {string} archive */
 async function openPapers(archive) {
-  say('No display is there: writing the as-built sheets, then serving the page.');
-  const written = await runBorefolio(['paper', 'as-built', archive, '-o', sheets]);
-  // 1: some record has errors; they are said, and the sheets are there all the same.
-  return written.code === 2 ? written : runBorefolio(['serve', archive]);
+  say('No display is there: writing as-built and committee sheets, then serving the page.');
+  for (const paper of ['as-built', 'committee']) {
+    const written = await runBorefolio(['paper', paper, archive, '-o', sheets]);
+    // 1: some record has errors; they are said, and the sheets are there all the same.
+    if (written.code === 2) return written;
+  }
+  return runBorefolio(['serve', archive]);
 }
 
 const openers = { electron: openElectron, window: openWindow, papers: openPapers };

@@ -5,9 +5,9 @@ import type { WellRecord } from '../../core/record/schema.ts';
 import type { ServiceParts } from './handlers.ts';
 import { ownGuidelineFiles } from './ownGuidelines.ts';
 import { ownPracticeFiles } from './ownPractices.ts';
-import { layingOutFileName, paperFileName } from './paperNames.ts';
+import { committeeFileName, layingOutFileName, paperFileName } from './paperNames.ts';
 import { photoImages } from './photoImages.ts';
-import { makeAsBuilt, makeLayingOut, type Sheet } from './sheet.ts';
+import { makeAsBuilt, makeCommittee, makeLayingOut, type Sheet } from './sheet.ts';
 import { storedWell } from './stored.ts';
 
 /** A paper of a well's newest revision. */
@@ -83,5 +83,24 @@ export function layingOutFile(
   const made = { language, fonts, madeAt: clock(), revision, attachRecord };
   const sheet = makeLayingOut(record, { ...made, own });
   const fileName = layingOutFileName(record, revision, language);
+  return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
+}
+
+export function committeeFile(
+  parts: PaperParts,
+  { id, languages, paper = 'A4', attachRecord = false }: Takes<'papers.committee'>,
+): Result<PaperFile> {
+  const { archive, fonts, clock } = parts;
+  const newest = newestOf(parts, id);
+  if (!newest.ok) return newest;
+  const { record, revision } = newest.value;
+  const own = ownPracticeFiles(archive.practices);
+  const ownGuidelines = ownGuidelineFiles(archive.guidelines);
+  const pictures = photoImages(archive, record);
+  if (!pictures.ok) return pictures;
+  const images = pictures.value;
+  const made = { languages, paper, fonts, madeAt: clock(), revision, images, attachRecord };
+  const sheet = makeCommittee(record, { ...made, own, ownGuidelines });
+  const fileName = committeeFileName(record, revision, languages);
   return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
 }

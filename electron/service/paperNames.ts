@@ -47,3 +47,14 @@ export function layingOutFileName(
   const kind = language === 'en' ? 'laying-out' : `laying-out ${language}`;
   return `${numberInName(record)} ${kind} rev ${revision}.pdf`;
 }
+
+/** The like of the sheet for the committee, named by one language or two. */
+export function committeeFileName(
+  record: WellRecord,
+  revision: number,
+  languages: readonly Language[],
+): string {
+  const said = languages.join('-');
+  const kind = said === 'en' ? 'committee' : `committee ${said}`;
+  return `${numberInName(record)} ${kind} rev ${revision}.pdf`;
+}

@@ -3,7 +3,7 @@ import type { Gives } from '../../core/contract/calls.ts';
 import { reads, type Handlers, type ServiceParts } from './handlers.ts';
 import { batchFile } from './batchFile.ts';
 import { makeCheckPage } from './checkPage.ts';
-import { asBuiltFile, layingOutFile, type PaperFile } from './paperFiles.ts';
+import { asBuiltFile, committeeFile, layingOutFile, type PaperFile } from './paperFiles.ts';
 import { checkPageFileName } from './paperNames.ts';
 
 const base64 = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64');
@@ -33,5 +33,6 @@ export function papersHandlers(parts: ServiceParts): Handlers<'papers'> {
       });
       return ok({ fileName: checkPageFileName(paper, language), pdf: base64(sheet.pdf()) });
     }),
+    'papers.committee': reads((takes) => sent(committeeFile(parts, takes))),
   };
 }

@@ -2,6 +2,7 @@ import type { Language } from '../../core/base/language.ts';
 import type { Finding } from '../../core/base/finding.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
+import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
@@ -158,4 +159,37 @@ export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions
     fonts,
     recordAttachment(record, options),
   );
+}
+
+export interface CommitteeSheetOptions extends Omit<SheetOptions, 'paper' | 'language'> {
+  /** One or two; two stand side by side on A3, else on a page each. */
+  readonly languages: readonly Language[];
+  /** A4 where absent. */
+  readonly paper?: 'A4' | 'A3';
+}
+
+/** The sheet of a record that was read for the well's water users committee. */
+export function makeCommittee(record: WellRecord, options: CommitteeSheetOptions): Sheet {
+  const { languages, paper = 'A4', fonts, madeAt, revision, own, images = {} } = options;
+  const model = resolveWell(record);
+  const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
+  const judgement = judgedWell(record, model, practiceOf(record, own), { guidelines });
+  const { practice, findings } = judgement;
+  const pictures = printedHashes(record).filter((hash) => hash in images);
+  const said = [paper, languages, revision ?? null, pictures];
+  const named = JSON.stringify([record, practice, guidelines, 'committee', ...said]);
+  const drawing = drawCommittee(record, model, {
+    languages,
+    paper,
+    fonts: fonts.metrics,
+    madeAt,
+    images,
+    practice,
+    guidelines,
+    paperId: sha256Hex(named).slice(0, 32),
+    recordHash: recordHash(record),
+    ...(revision === undefined ? {} : { revision }),
+  });
+  const attached = recordAttachment(record, options);
+  return sheetOf(drawing, [...model.findings, ...findings], fonts, attached);
 }

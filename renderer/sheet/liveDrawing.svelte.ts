@@ -7,6 +7,7 @@ import {
   planAsBuilt,
   type AsBuiltOptions,
 } from '../../core/drawing/papers/asBuilt.ts';
+import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { PaperChoice } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
@@ -37,6 +38,8 @@ export class LiveDrawing {
   paper = $state<PaperChoice>('A4');
   /** What was chosen for the sheet; until then it speaks as the interface does. */
   chosenLanguage = $state<Language | undefined>();
+  /** Of the sheet for the committee, where it shall speak two. */
+  chosenSecond = $state<Language | undefined>();
   drawing = $state.raw<Drawing | undefined>();
   /** The program could not draw the record: what is shown is the drawing of before. */
   broken = $state(false);
@@ -65,9 +68,14 @@ export class LiveDrawing {
     return this.chosenLanguage ?? speech.language;
   }
 
+  /** Another than the first. */
+  get second(): Language | undefined {
+    return this.chosenSecond === this.language ? undefined : this.chosenSecond;
+  }
+
   /** Keeps pages and scale as they are now, until they are let go. */
   hold() {
-    if (this.paper === 'layingOut') return;
+    if (this.paper !== 'A4' && this.paper !== 'A3') return;
     const { desk, model, judgement, guidelines } = this.#folder;
     try {
       this.#held = planAsBuilt(desk.record, model, {
@@ -100,6 +108,7 @@ export class LiveDrawing {
       guidelines,
       this.paper,
       this.language,
+      this.second,
       saving.shownRevision,
       this.#copies.imagesFor(desk.record),
     ];
@@ -111,7 +120,7 @@ export class LiveDrawing {
   }
 
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
-    const { judgement, guidelines } = this.#folder;
+    const { judgement } = this.#folder;
     const { shownRevision } = this.#folder.saving;
     const revision = shownRevision === undefined ? {} : { revision: shownRevision };
     const plan = this.#held && { plan: this.#held };
@@ -127,18 +136,31 @@ export class LiveDrawing {
       ...plan,
     };
     const options = { ...made, fonts, memory: this.#memory };
-    const { paper } = this;
     const start = performance.now();
     try {
-      this.drawing =
-        paper === 'layingOut'
-          ? drawLayingOut(record, model, { ...options, practice: judgement.practice })
-          : drawAsBuilt(record, model, { ...options, guidelines, paper });
+      this.drawing = this.#drawn(record, model, options);
       this.#took = performance.now() - start;
       this.broken = false;
     } catch (thrown) {
       console.error(thrown);
       this.broken = true;
     }
+  }
+
+  /** The chosen sheet of a record. */
+  #drawn(
+    record: Folder['desk']['record'],
+    model: Folder['model'],
+    options: Omit<AsBuiltOptions, 'paper'>,
+  ): Drawing {
+    const { judgement, guidelines } = this.#folder;
+    const { practice } = judgement;
+    const { paper, language, second } = this;
+    if (paper === 'layingOut') return drawLayingOut(record, model, { ...options, practice });
+    if (paper === 'committee') {
+      const languages = second === undefined ? [language] : [language, second];
+      return drawCommittee(record, model, { ...options, practice, guidelines, languages });
+    }
+    return drawAsBuilt(record, model, { ...options, guidelines, paper });
   }
 }

@@ -6,8 +6,15 @@ import type { Folder } from './folder.svelte.ts';
 
 export type PaperSize = 'A4' | 'A3';
 
-/** The as-built sheet on one of its sizes, or the laying-out sheet, which has but one. */
-export type PaperChoice = PaperSize | 'layingOut';
+/** The as-built sheet on one of its sizes, or a sheet that has but one. */
+export type PaperChoice = PaperSize | 'layingOut' | 'committee';
+
+export interface WantedPaper {
+  readonly paper: PaperChoice;
+  readonly language: Language;
+  /** Beside the first, of the sheet for the committee. */
+  readonly second?: Language | undefined;
+}
 
 /** Why no paper is made while two windows' work waits for a choice; the page has the sentence. */
 export const partedCode = 'parted';
@@ -19,7 +26,7 @@ export const partedCode = 'parted';
 export async function exportPaper(
   host: PageHost,
   folder: Folder,
-  { paper, language }: { readonly paper: PaperChoice; readonly language: Language },
+  { paper, language, second }: WantedPaper,
 ): Promise<Result<Gives<'papers.asBuilt'>>> {
   if (!folder.readOnly) {
     await folder.saving.revise();
@@ -29,5 +36,9 @@ export async function exportPaper(
   }
   const { id } = folder;
   if (paper === 'layingOut') return host.send('papers.layingOut', { id, language });
+  if (paper === 'committee') {
+    const languages = second === undefined ? [language] : [language, second];
+    return host.send('papers.committee', { id, languages });
+  }
   return host.send('papers.asBuilt', { id, paper, language });
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { faceIds, missingGlyph } from '../../core/base/text/metrics.ts';
 import { languages } from '../../core/base/language.ts';
 import { checkPageWordsIn } from '../../core/drawing/papers/checkPage/words.ts';
+import { committeeWordsIn } from '../../core/drawing/papers/committee/words/languages.ts';
 import { layingOutWordsIn } from '../../core/drawing/papers/layingOut/words/languages.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import { qualityWordsIn } from '../../core/drawing/papers/asBuilt/words/qualityLanguages.ts';
@@ -27,6 +28,7 @@ describe.each(languages)('every word that a sheet prints of its own in %s', (lan
     ...stringsIn(sheetWordsIn(language), 'words'),
     ...stringsIn(layingOutWordsIn(language), 'layingOut'),
     ...stringsIn(checkPageWordsIn(language), 'checkPage'),
+    ...stringsIn(committeeWordsIn(language), 'committee'),
     ...stringsIn(testWordsIn(language), 'tests'),
     ...stringsIn(qualityWordsIn(language), 'quality'),
   ];

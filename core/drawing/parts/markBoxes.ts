@@ -40,7 +40,7 @@ function drawPicture(mark: Mark, images: PhotoImages, box: Box, source: string):
 }
 
 /** How somebody signed: what was drawn, or a picture of it. */
-function drawSigned(mark: Mark, images: PhotoImages, box: Box, source: string): Item[] {
+export function drawSigned(mark: Mark, images: PhotoImages, box: Box, source: string): Item[] {
   return [...drawPicture(mark, images, box, source), ...drawStrokes(mark, box, source)];
 }
 

@@ -1,4 +1,4 @@
-import type { Metres } from '../../base/units.ts';
+import type { DepthM, Metres } from '../../base/units.ts';
 import { wholePieces } from './wholePieces.ts';
 import { pumpAssumptions } from './assumptions.ts';
 import { givenOrAssumed, type PumpBasis } from './basis.ts';
@@ -44,5 +44,14 @@ export function partsOf(
   const depthM = kind.id === 'bucketAndWindlass' ? basis.footM : intake?.hangsIn?.fromM;
   if (depthM === undefined) return [];
   const outletM = givenOrAssumed(basis.inputs, 'outletM').value;
+  return partsAtDepth(kind, depthM, outletM);
+}
+
+/** The same for a pump whose intake, or bucket, is known to hang at a depth. */
+export function partsAtDepth(
+  kind: PumpKindData,
+  depthM: DepthM,
+  outletM: Metres = pumpAssumptions.outletM.value,
+): PumpPart[] {
   return kind.parts.map((id) => partOf(id, depthM, outletM));
 }

@@ -78,6 +78,10 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'papers.layingOut': [{ id: 'a' }, { id: 'a', language: 'fr', attachRecord: true }],
   'papers.batch': [{ ids: ['a', 'b'], paper: 'A3', language: 'fr' }],
   'papers.checkPage': [{ paper: 'A4' }, { paper: 'A3', language: 'pt' }],
+  'papers.committee': [
+    { id: 'a', languages: ['pt'] },
+    { id: 'a', languages: ['fr', 'en'], paper: 'A3', attachRecord: true },
+  ],
   'settings.read': [{}],
   'settings.write': [{}, { language: 'fr', contrast: 'high', tablesPercent: 40 }],
 };
@@ -179,6 +183,9 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['papers.batch', { ids: [], paper: 'A4' }, 'ids'],
   ['papers.batch', { ids: Array(61).fill('a'), paper: 'A4' }, 'ids'],
   ['papers.checkPage', { paper: 'A5' }, 'paper'],
+  ['papers.committee', { id: 'a', languages: [] }, 'languages: '],
+  ['papers.committee', { id: 'a', languages: ['en', 'fr', 'pt'] }, 'languages: '],
+  ['papers.committee', { id: 'a', languages: ['xx'] }, 'languages'],
 ];
 
 describe('the arguments of a call', () => {

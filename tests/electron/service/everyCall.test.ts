@@ -60,6 +60,7 @@ describe('each call of the service', () => {
       await refusalOf('wells.leave', { id: lost, upon: 0 }),
       await refusalOf('papers.asBuilt', { id: lost, paper: 'A4' }),
       await refusalOf('papers.layingOut', { id: lost }),
+      await refusalOf('papers.committee', { id: lost, languages: ['en'] }),
     ];
     for (const { code, sentence } of refusals) {
       expect(code).toBe('noSuchWell');
@@ -133,6 +134,14 @@ describe('each call of the service', () => {
     expect(fileName).toBe('check page A3 pt.pdf');
     expect(Buffer.from(pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
     expect((await given('papers.checkPage', { paper: 'A4' })).fileName).toBe('check page A4.pdf');
+  });
+
+  it('makes the sheet for the committee in one language or two, and side by side', async () => {
+    const one = await given('papers.committee', { id, languages: ['en'] });
+    expect(one.fileName).toBe('KA-012 committee rev 1.pdf');
+    const two = await given('papers.committee', { id, languages: ['pt', 'fr'], paper: 'A3' });
+    expect(two.fileName).toBe('KA-012 committee pt-fr rev 1.pdf');
+    expect(Buffer.from(two.pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
   });
 
   it('keeps its turn after a call that threw', async () => {

@@ -24,6 +24,7 @@ const good: Record<string, unknown> = {
   'wells.leave': null,
   'papers.asBuilt': { fileName: 'w.pdf', pdf: '', findings: [], unrevised: false },
   'papers.layingOut': { fileName: 'l.pdf', pdf: '', findings: [], unrevised: false },
+  'papers.committee': { fileName: 'c.pdf', pdf: '', findings: [], unrevised: false },
 };
 
 /** A host that answers as told, and remembers what it was asked. */
@@ -170,6 +171,15 @@ describe('exporting the sheet', () => {
     await exportPaper(place.host, place.folder!, { paper: 'layingOut', language: 'pt' });
     expect(asked).toContain('papers.layingOut');
     expect(asked).not.toContain('papers.asBuilt');
+  });
+
+  it('makes the sheet for the committee in one language or in two', async () => {
+    const { place, asked } = placeWith();
+    await place.open('w');
+    const wanted = { paper: 'committee', language: 'pt' } as const;
+    await exportPaper(place.host, place.folder!, wanted);
+    await exportPaper(place.host, place.folder!, { ...wanted, second: 'fr' });
+    expect(asked.filter((name) => name === 'papers.committee')).toHaveLength(2);
   });
 
   it('is refused with the reason when that is not saved', async () => {

@@ -1,0 +1,91 @@
+import type { Language } from '../../core/base/language.ts';
+import { ok, type Result } from '../../core/base/result.ts';
+import { readFonts } from '../files/fonts.ts';
+import { committeeFileName } from '../service/paperNames.ts';
+import { makeCommittee } from '../service/sheet.ts';
+import {
+  misused,
+  textOption,
+  type Command,
+  type ExitCode,
+  type Given,
+  type World,
+} from './command.ts';
+import { onlyWord } from './readInput.ts';
+import { tellErrors } from './recordErrors.ts';
+import { readSheetLanguages } from './sheetLanguage.ts';
+import { uniqueNames } from './uniqueNames.ts';
+import { wellsToPrint, type WellsToPrint } from './wellsToPrint.ts';
+import { readTarget, writeSheet, type Target } from './writeSheet.ts';
+
+interface Wanted extends WellsToPrint {
+  readonly languages: readonly Language[];
+  readonly paper: 'A4' | 'A3';
+  readonly target: Target;
+}
+
+/** A4, or A3 for two languages side by side. */
+function readPaper(given: Given, languages: number): Result<'A4' | 'A3'> {
+  const wanted = (textOption(given, 'paper') ?? 'A4').toUpperCase();
+  if (wanted === 'A4' || (wanted === 'A3' && languages === 2)) return ok(wanted);
+  return misused('--paper is A4, or A3 for two languages side by side: --language fr,en.');
+}
+
+function readWanted(given: Given, world: World): Result<Wanted> {
+  const file = onlyWord(given.words, 'paper committee');
+  if (!file.ok) return file;
+  const spoken = readSheetLanguages(given);
+  if (!spoken.ok) return spoken;
+  const paper = readPaper(given, spoken.value.length);
+  if (!paper.ok) return paper;
+  const target = readTarget(textOption(given, 'output'), world);
+  if (!target.ok) return target;
+  const number = textOption(given, 'well');
+  const all = target.value.kind === 'folder';
+  const wells = wellsToPrint(file.value, { all, ...(number !== undefined && { number }) }, world);
+  if (!wells.ok) return wells;
+  const said = { languages: spoken.value, paper: paper.value };
+  return ok({ ...said, target: target.value, ...wells.value });
+}
+
+function printAll(
+  { languages, paper, target, wells, own, ownGuidelines }: Wanted,
+  world: World,
+): Result<ExitCode> {
+  const common = { languages, paper, fonts: readFonts(), madeAt: world.now(), own, ownGuidelines };
+  const names = uniqueNames(
+    wells.map(({ record, revision = 1 }) => committeeFileName(record, revision, languages)),
+  );
+  let erring = false;
+  for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
+    const known = revision === undefined ? {} : { revision };
+    const sheet = makeCommittee(record, { ...common, ...known });
+    const written = writeSheet(sheet, target, names[at]!, world);
+    if (!written.ok) return written;
+    erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
+  }
+  return ok(erring ? 1 : 0);
+}
+
+/** `paper committee`: the sheets for water users committees,  of one well or of an archive’s. */
+export const paperCommittee: Command = {
+  name: 'paper committee',
+  takes:
+    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt or two as fr,en] [--paper A4|A3] -o OUT.pdf|OUT.svg|FOLDER/',
+  says: 'Writes the sheet for the water users committee, a page a language or two side by side on A3',
+  options: {
+    well: { type: 'string' },
+    language: { type: 'string' },
+    paper: { type: 'string' },
+    output: { type: 'string', short: 'o' },
+  },
+  run(given, world) {
+    const wanted = readWanted(given, world);
+    if (!wanted.ok) return wanted;
+    try {
+      return printAll(wanted.value, world);
+    } finally {
+      wanted.value.close();
+    }
+  },
+};
