@@ -1,5 +1,5 @@
 import type { Language } from '../../core/base/language.ts';
-import { papers, type PaperName } from '../../core/drawing/paper.ts';
+import { paperOf, type PaperName } from '../../core/drawing/paper.ts';
 import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
@@ -23,7 +23,7 @@ export function drawCommitteeSheet(
     revision: 3,
   });
   const words = sheetWordsIn(languages[0] ?? 'en');
-  return { record, model, paper: papers[paper], drawing, words };
+  return { record, model, paper: paperOf(paper), drawing, words };
 }
 
 /** Laws of a sheet that has a plain picture instead of a log and a section to scale. */

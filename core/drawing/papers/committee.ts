@@ -8,7 +8,7 @@ import type { WellRecord } from '../../record/schema.ts';
 import { guidelinesOf } from '../../water/guidelines/chooseGuidelines.ts';
 import type { GuidelineSet } from '../../water/guidelines/guidelineSet.ts';
 import type { Drawing, Item, Page } from '../items.ts';
-import { papers, type PaperName } from '../paper.ts';
+import { paperOf, type PaperName } from '../paper.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import { usedHatches } from '../usedHatches.ts';
 import { sheetWordsIn } from '../words/languages.ts';
@@ -33,7 +33,8 @@ export interface CommitteeOptions extends Making {
   readonly images?: PhotoImages;
 }
 
-const { width, height, frame } = papers.A4;
+const { width, height, frame } = paperOf('A4');
+const wide = paperOf('A3');
 
 /** Pages of an A4 sheet, the front of each language before its back. */
 function onA4(languages: readonly Item[][][]): Page[] {
@@ -44,8 +45,8 @@ function onA4(languages: readonly Item[][][]): Page[] {
 function onA3(languages: readonly Item[][][]): Page[] {
   const count = Math.max(...languages.map(({ length }) => length));
   return Array.from({ length: count }, (_, page) => ({
-    width: papers.A3.width,
-    height: papers.A3.height,
+    width: wide.width,
+    height: wide.height,
     items: languages.flatMap((pages, half) =>
       (pages[page] ?? []).map((item) => shifted(item, half * width)),
     ),

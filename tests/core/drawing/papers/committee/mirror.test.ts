@@ -3,7 +3,7 @@ import type { Item, TextItem } from '../../../../../core/drawing/items.ts';
 import { mirrored, shifted } from '../../../../../core/drawing/papers/committee/mirror.ts';
 import { layCommittee } from '../../../../../core/drawing/papers/committee/page.ts';
 import { keptName } from '../../../../../core/drawing/papers/committee/text.ts';
-import { papers } from '../../../../../core/drawing/paper.ts';
+import { paperOf } from '../../../../../core/drawing/paper.ts';
 import { group, line } from '../../../../../core/drawing/shapes.ts';
 import { solid } from '../../../../../core/drawing/pens.ts';
 import { resolveWell } from '../../../../../core/model/resolveWell.ts';
@@ -82,7 +82,7 @@ describe('a sheet in a language that is written from right to left', () => {
     facts: { madeAt: '2026-01-31' },
     images: {},
   };
-  const { width, height, frame } = papers.A4;
+  const { width, height, frame } = paperOf('A4');
   const pageOf = (one: typeof kit) => ({
     width,
     height,
