@@ -21,6 +21,7 @@ import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 interface Wanted extends WellsToPrint {
   readonly languages: readonly Language[];
   readonly paper: 'A4' | 'A3';
+  readonly attachRecord: boolean;
   readonly target: Target;
 }
 
@@ -44,15 +45,22 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   const all = target.value.kind === 'folder';
   const wells = wellsToPrint(file.value, { all, ...(number !== undefined && { number }) }, world);
   if (!wells.ok) return wells;
-  const said = { languages: spoken.value, paper: paper.value };
+  const attachRecord = given.options['attach-record'] === true;
+  const said = { languages: spoken.value, paper: paper.value, attachRecord };
   return ok({ ...said, target: target.value, ...wells.value });
 }
 
-function printAll(
-  { languages, paper, target, wells, own, ownGuidelines }: Wanted,
-  world: World,
-): Result<ExitCode> {
-  const common = { languages, paper, fonts: readFonts(), madeAt: world.now(), own, ownGuidelines };
+function printAll(wanted: Wanted, world: World): Result<ExitCode> {
+  const { languages, paper, attachRecord, target, wells, own, ownGuidelines } = wanted;
+  const common = {
+    languages,
+    paper,
+    attachRecord,
+    fonts: readFonts(),
+    madeAt: world.now(),
+    own,
+    ownGuidelines,
+  };
   const names = uniqueNames(
     wells.map(({ record, revision = 1 }) => committeeFileName(record, revision, languages)),
   );
@@ -67,16 +75,17 @@ function printAll(
   return ok(erring ? 1 : 0);
 }
 
-/** `paper committee`: the sheets for water users committees,  of one well or of an archive’s. */
+/** `paper committee`: the sheets for water users committees, of one well or of an archive’s. */
 export const paperCommittee: Command = {
   name: 'paper committee',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt or two as fr,en] [--paper A4|A3] -o OUT.pdf|OUT.svg|FOLDER/',
+    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt or two as fr,en] [--paper A4|A3] [--attach-record] -o OUT.pdf|OUT.svg|FOLDER/',
   says: 'Writes the sheet for the water users committee, a page a language or two side by side on A3',
   options: {
     well: { type: 'string' },
     language: { type: 'string' },
     paper: { type: 'string' },
+    'attach-record': { type: 'boolean' },
     output: { type: 'string', short: 'o' },
   },
   run(given, world) {
