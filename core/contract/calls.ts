@@ -9,6 +9,7 @@ import type { GuidelineCalls } from './guidelinesShape.ts';
 import type { ListCalls } from './listShape.ts';
 import type { PaperCalls } from './papersShape.ts';
 import type { PracticeCalls } from './practicesShape.ts';
+import type { PrintingCalls } from './printingShape.ts';
 import type { Settings } from './settingsShape.ts';
 import type { WellRow } from './wellRow.ts';
 
@@ -79,7 +80,8 @@ export interface Calls
     AttachmentCalls,
     PracticeCalls,
     GuidelineCalls,
-    PaperCalls {
+    PaperCalls,
+    PrintingCalls {
   'archive.state': { takes: Record<string, never>; gives: ArchiveState };
   /** Goes through every revision's hash; broken ones come back by well and revision. */
   'archive.check': { takes: Record<string, never>; gives: ArchiveCheck };

@@ -10,6 +10,7 @@ import { guidelinesArguments } from './guidelines.ts';
 import { listArguments } from './list.ts';
 import { papersArguments } from './papers.ts';
 import { practicesArguments } from './practices.ts';
+import { printingArguments } from './printing.ts';
 import { settingsArguments } from './settings.ts';
 import { wellsArguments } from './wells.ts';
 
@@ -41,6 +42,7 @@ const schemas = joinAreas<z.ZodType>([
   papersArguments,
   practicesArguments,
   guidelinesArguments,
+  printingArguments,
   settingsArguments,
 ]);
 

@@ -4,6 +4,7 @@ import { eventChannel } from '../../core/contract/host.ts';
 import { openService, type OpenService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
 import type { SettingsStore } from '../service/settingsFile.ts';
+import { systemPrinting } from './printing.ts';
 import type { DesktopWords } from './words.ts';
 
 /** The one archive that the program has open, for all its windows. */
@@ -50,6 +51,7 @@ export function newDesk(world: DeskWorld): Desk {
         clock: () => new Date().toISOString(),
         newId: randomUUID,
         settings: world.settings,
+        printing: systemPrinting,
         onBackupTrouble: showBackupTrouble,
       });
       if (!next.ok) {

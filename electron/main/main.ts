@@ -18,6 +18,7 @@ import { keepHome, keepShut } from './lockDown.ts';
 import { setMenu } from './menu.ts';
 import { declarePageScheme, servePage } from './pageProtocol.ts';
 import { openPageWindow } from './pageWindow.ts';
+import { forgetPrints } from './printing.ts';
 import { desktopWords } from './words.ts';
 
 // Both lie beside the bundled program; see electron/make/bundleElectron.ts.
@@ -85,6 +86,7 @@ function quitOnceClosed(): void {
     event.preventDefault();
     void desk.close().finally(() => {
       closed = true;
+      forgetPrints();
       app.quit();
     });
   });

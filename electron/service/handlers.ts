@@ -3,6 +3,7 @@ import type { CallName, Gives, Takes } from '../../core/contract/calls.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
+import type { Printing } from './printJob.ts';
 import type { SettingsStore } from './settingsFile.ts';
 
 /** What the areas work with. */
@@ -10,6 +11,8 @@ export interface ServiceParts {
   readonly archive: Archive;
   readonly fonts: ShippedFonts;
   readonly settings: SettingsStore;
+  /** Absent where the host reaches no printer. */
+  readonly printing?: Printing;
   /** Now, ISO 8601. */
   readonly clock: () => string;
   /** A UUID that no well has. */

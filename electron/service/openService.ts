@@ -3,6 +3,7 @@ import { backUpDaily } from '../archive/backup.ts';
 import type { Archive } from '../archive/archive.ts';
 import { openArchive } from '../archive/open.ts';
 import { readFonts } from '../files/fonts.ts';
+import type { Printing } from './printJob.ts';
 import { passingSettings, type SettingsStore } from './settingsFile.ts';
 import { createService, type Service } from './service.ts';
 
@@ -14,6 +15,8 @@ export interface HostWorld {
   readonly newId: () => string;
   /** A person's choices; absent where they are not kept. */
   readonly settings?: SettingsStore;
+  /** Absent where the host reaches no printer. */
+  readonly printing?: Printing;
   /** True where a missing archive is a mistake and not the wish for a new one. */
   readonly mustExist?: boolean;
   /** Does something again and again, until what it gives back is called. */
@@ -53,10 +56,14 @@ function everySo(milliseconds: number, run: () => void): () => void {
 /** Opens an archive and the service on it; today's backup is made while work goes on. */
 export function openService(file: string, world: HostWorld): Result<OpenService> {
   const { clock, newId, settings = passingSettings(), mustExist = false, every = everySo } = world;
+  const printing = world.printing && { printing: world.printing };
   const opened = openArchive(file, { now: clock, mustExist });
   if (!opened.ok) return opened;
   const archive = opened.value;
-  const service = createService({ archive, fonts: readFonts(), settings, clock, newId });
+  const service = createService({
+    ...{ archive, fonts: readFonts(), settings, clock, newId },
+    ...printing,
+  });
   const backup = backUp(archive, world);
   const stopLooking = every(betweenLooks, service.look);
   const close = async () => {

@@ -11,6 +11,7 @@ import type { ServiceParts } from './handlers.ts';
 import { listHandlers } from './list.ts';
 import { papersHandlers } from './papers.ts';
 import { practicesHandlers } from './practices.ts';
+import { printingHandlers } from './printing.ts';
 import { settingsHandlers } from './settings.ts';
 import { watchArchive } from './watch.ts';
 import { wellsHandlers } from './wells.ts';
@@ -41,6 +42,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     papersHandlers(parts),
     practicesHandlers(parts),
     guidelinesHandlers(parts),
+    printingHandlers(parts),
     settingsHandlers(parts),
   ];
   return joinAreas(areas as unknown as Record<string, AnyHandler>[]);

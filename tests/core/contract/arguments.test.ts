@@ -81,6 +81,10 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'papers.committee': [
     { id: 'a', languages: ['pt'] },
     { id: 'a', languages: ['fr', 'en'], paper: 'A3', attachRecord: true },
+  'printing.ways': [{}],
+  'printing.print': [
+    { fileName: 'a.pdf', pdf: 'JVBERi0=' },
+    { fileName: 'a.pdf', pdf: '', printer: 'Office' },
   ],
   'settings.read': [{}],
   'settings.write': [{}, { language: 'fr', contrast: 'high', tablesPercent: 40 }],
@@ -186,6 +190,8 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['papers.committee', { id: 'a', languages: [] }, 'languages: '],
   ['papers.committee', { id: 'a', languages: ['en', 'fr', 'pt'] }, 'languages: '],
   ['papers.committee', { id: 'a', languages: ['xx'] }, 'languages'],
+  ['printing.print', { fileName: '', pdf: '' }, 'fileName'],
+  ['printing.ways', { all: true }, 'all'],
 ];
 
 describe('the arguments of a call', () => {

@@ -28,6 +28,7 @@ export function electronStandIn() {
     windows,
     BrowserWindow: WindowStandIn,
     app: { getPath: vi.fn<(name: string) => string>(), getLocale: () => 'en-GB' },
+    shell: { openPath: vi.fn(async () => '') },
     dialog: { showErrorBox: vi.fn(), showMessageBox: vi.fn(async () => undefined) },
     ipcMain: {
       handle: (name: string, handler: (...args: never[]) => unknown) => handlers.set(name, handler),

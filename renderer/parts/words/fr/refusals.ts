@@ -38,8 +38,11 @@ export const refusals = {
   noFile: 'Cette archive n’existe pas. Vérifiez le nom et le dossier.',
   noFolder: 'Ce dossier n’existe pas. Créez-le d’abord.',
   noName: 'Un sceau nomme son signataire : donnez un nom.',
+  noPrinting:
+    'Cette fenêtre n’imprime pas elle-même. Ouvrez le PDF dans le navigateur et imprimez-le en taille réelle.',
   noSuchFile:
     'L’archive ne contient pas ce fichier. Ajoutez-le de nouveau, ou cherchez-le dans l’archive d’où vient la fiche.',
+  noSuchPrinter: 'Cet ordinateur n’a pas cette imprimante. Choisissez-en une autre.',
   noSuchRevision:
     'Le forage n’a pas cette révision. Choisissez-en une que son historique contient.',
   noSuchWell: 'L’archive ne contient pas ce forage. Cherchez-le dans la liste des forages.',
@@ -47,6 +50,7 @@ export const refusals = {
     'Ce fichier est la base de données d’un autre programme. Choisissez un fichier fait par Borefolio.',
   notAnIdentity:
     'Le fichier ne contient aucune identité lisible. Choisissez le fichier fait pour le signataire, ou un fichier PKCS#12 (.p12, .pfx).',
+  notAPdf: 'Seul un PDF s’imprime. Refaites le document.',
   notDegrees:
     'Le fichier contient des positions qui ne sont pas en degrés de longitude et de latitude. Exportez-le de nouveau en WGS 84 (EPSG:4326).',
   notGeoJson: 'Le fichier n’est pas du GeoJSON bien formé. Exportez-le de nouveau en GeoJSON.',
@@ -58,12 +62,16 @@ export const refusals = {
     'Ce fichier n’est pas disposé de façon qu’un sceau puisse y être ajouté. Scellez un PDF écrit par Borefolio, tel qu’il a été écrit.',
   notThePage:
     'Seule la page de Borefolio peut demander cela. Servez-vous de la fenêtre que Borefolio a ouverte.',
+  noViewer:
+    'Aucun programme de cet ordinateur n’a ouvert le PDF. Installez-en un, ou exportez le PDF.',
   oldAndProtected:
     'Cette archive vient d’une version plus ancienne et doit être mise à jour, mais elle est protégée en écriture. Copiez-la là où vous pouvez écrire, puis ouvrez la copie.',
   oldCipher:
     'Le fichier est verrouillé d’une façon dépassée, qui n’est pas lue ici. Faites-le récrire avec AES-256 par le programme qui l’a fait.',
   otherWell:
     'La fiche est celle d’un autre forage que celui qui est ouvert. Ouvrez cet autre forage, ou remettez l’identifiant.',
+  printerRefused:
+    'L’imprimante n’a pas pris le PDF. Vérifiez qu’elle est allumée et branchée, puis réessayez.',
   readOnly:
     'Cette archive peut être lue et imprimée, mais pas modifiée : elle est protégée en écriture, ou vient d’une version plus récente de Borefolio. Copiez-la là où vous pouvez écrire, ou installez la nouvelle version.',
   recordTooNew:

@@ -34,14 +34,18 @@ export const refusals: typeof french = {
   noFile: 'Esse arquivo não existe. Verifique o nome e a pasta.',
   noFolder: 'Essa pasta não existe. Crie-a primeiro.',
   noName: 'Um selo diz quem assina: indique um nome.',
+  noPrinting:
+    'Esta janela não imprime por si. Abra o PDF no navegador e imprima-o em tamanho real.',
   noSuchFile:
     'O arquivo não contém este ficheiro. Acrescente-o de novo, ou procure-o no arquivo de onde veio a ficha.',
+  noSuchPrinter: 'Este computador não tem essa impressora. Escolha outra.',
   noSuchRevision: 'O furo não tem essa revisão. Escolha uma das que o histórico mostra.',
   noSuchWell: 'O arquivo não contém esse furo. Procure-o na lista de furos.',
   notAnArchive:
     'Este ficheiro é a base de dados de outro programa. Escolha um ficheiro feito pelo Borefolio.',
   notAnIdentity:
     'O ficheiro não contém nenhuma identidade que se possa ler. Escolha o ficheiro feito para quem assina, ou um ficheiro PKCS#12 (.p12, .pfx).',
+  notAPdf: 'Só se imprime um PDF. Faça o documento de novo.',
   notDegrees:
     'O ficheiro contém posições que não estão em graus de longitude e latitude. Exporte-o de novo em WGS 84 (EPSG:4326).',
   notGeoJson: 'O ficheiro não é GeoJSON bem formado. Exporte-o de novo como GeoJSON.',
@@ -52,12 +56,14 @@ export const refusals: typeof french = {
   notSealable:
     'Este ficheiro não está disposto de modo a receber um selo. Sele um PDF escrito pelo Borefolio, tal como foi escrito.',
   notThePage: 'Só a página do Borefolio pode pedir isso. Use a janela que o Borefolio abriu.',
+  noViewer: 'Nenhum programa deste computador abriu o PDF. Instale um, ou exporte o PDF.',
   oldAndProtected:
     'Este arquivo vem de uma versão mais antiga e tem de ser atualizado, mas está protegido contra escrita. Copie-o para onde possa escrever e abra a cópia.',
   oldCipher:
     'O ficheiro está fechado de um modo ultrapassado, que aqui não se lê. Mande o programa que o fez escrevê-lo de novo com AES-256.',
   otherWell:
     'A ficha é de outro furo que não o que está aberto. Abra esse furo, ou reponha o identificador.',
+  printerRefused: 'A impressora não recebeu o PDF. Verifique que está ligada e tente de novo.',
   readOnly:
     'Este arquivo pode ser lido e impresso, mas não alterado: está protegido contra escrita, ou vem de uma versão mais recente do Borefolio. Copie-o para onde possa escrever, ou instale a nova versão.',
   recordTooNew:
