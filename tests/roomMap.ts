@@ -87,7 +87,7 @@ export const rooms: readonly Room[] = [
   {
     room: 'electron/service',
     doors: ['core', 'electron/archive', 'electron/files', 'electron/seal'],
-    packages: [],
+    packages: ['zod'],
     world: 'node',
   },
   {
@@ -236,6 +236,18 @@ export const rooms: readonly Room[] = [
       'renderer/editors',
     ],
     packages: ['svelte', 'd3'],
+    world: 'page',
+  },
+  {
+    room: 'renderer/issues',
+    doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/sheet/download.ts'],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  {
+    room: 'renderer/marks',
+    doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/photos/keepFile.ts'],
+    packages: ['svelte'],
     world: 'page',
   },
   {

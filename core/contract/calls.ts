@@ -6,6 +6,7 @@ import type { AttachmentCalls } from './attachmentsShape.ts';
 import type { BackdropCalls } from './backdropShape.ts';
 import type { BinCalls } from './binShape.ts';
 import type { GuidelineCalls } from './guidelinesShape.ts';
+import type { IdentityCalls, IssueCalls, SealCalls } from './issuesShape.ts';
 import type { ListCalls } from './listShape.ts';
 import type { PaperCalls } from './papersShape.ts';
 import type { PracticeCalls } from './practicesShape.ts';
@@ -81,6 +82,9 @@ export interface Calls
     PracticeCalls,
     GuidelineCalls,
     PaperCalls,
+    IssueCalls,
+    IdentityCalls,
+    SealCalls,
     PrintingCalls {
   'archive.state': { takes: Record<string, never>; gives: ArchiveState };
   /** Goes through every revision's hash; broken ones come back by well and revision. */

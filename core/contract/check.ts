@@ -7,6 +7,7 @@ import { backdropsArguments } from './backdrops.ts';
 import { binArguments } from './bin.ts';
 import type { CallName, Takes } from './calls.ts';
 import { guidelinesArguments } from './guidelines.ts';
+import { identitiesArguments, issuesArguments, sealsArguments } from './issues.ts';
 import { listArguments } from './list.ts';
 import { papersArguments } from './papers.ts';
 import { practicesArguments } from './practices.ts';
@@ -42,6 +43,9 @@ const schemas = joinAreas<z.ZodType>([
   papersArguments,
   practicesArguments,
   guidelinesArguments,
+  issuesArguments,
+  identitiesArguments,
+  sealsArguments,
   printingArguments,
   settingsArguments,
 ]);

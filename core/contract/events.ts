@@ -14,6 +14,10 @@ export interface HostEvents {
   'practices.changed': Record<string, never>;
   /** The like of the user's sets of guideline values. */
   'guidelines.changed': Record<string, never>;
+  /** A paper of the well was issued or signed. */
+  'issues.changed': { readonly id: string };
+  /** A certificate was made, taken in or taken away on this computer. */
+  'identities.changed': Record<string, never>;
   /** A person chose other settings, in this window or another. */
   'settings.changed': Settings;
   /** Undo or redo was asked for outside the page, as from the desktop's menu. */

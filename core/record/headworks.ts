@@ -57,11 +57,10 @@ export const pump = chapter({
   remark: text('Anything else.'),
 }).describe('The pump that serves the users.');
 
+export const signingRoles = ['supervisor', 'contractor', 'client', 'committee', 'witness'] as const;
+
 const mark = chapter({
-  role: oneOf(
-    ['supervisor', 'contractor', 'client', 'committee', 'witness'],
-    'As what this person signs.',
-  ),
+  role: oneOf(signingRoles, 'As what this person signs.'),
   name: text('Name in full.'),
   organisation: text('For whom.'),
   on: day('When.'),

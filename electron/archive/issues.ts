@@ -12,7 +12,7 @@ import {
 } from './tables/issues.ts';
 import { findWell } from './tables/wells.ts';
 
-export type { IssueLine } from './tables/issues.ts';
+export type { FreeMarkOnPage, IssueLine } from './tables/issues.ts';
 
 /** What is to be issued. */
 export type NewIssue = Omit<IssueLine, 'number' | 'issuedAt'> & { readonly pdf: Uint8Array };

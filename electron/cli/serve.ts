@@ -7,6 +7,7 @@ import { openPage } from '../loopback/browser.ts';
 import { startLoopback } from '../loopback/server.ts';
 import { openService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
+import { identitiesBeside, identitiesIn } from '../service/identityStore.ts';
 import { settingsIn } from '../service/settingsFile.ts';
 import { misused, type Command, type World } from './command.ts';
 import { makeDemoArchive } from './demoArchive.ts';
@@ -52,6 +53,7 @@ async function serveArchive(file: string, inWindow: boolean, world: World): Prom
     clock,
     newId,
     settings: settingsIn(settingsFile),
+    identities: identitiesIn(identitiesBeside(settingsFile)),
     mustExist: true,
     onBackupTrouble: complain,
   });

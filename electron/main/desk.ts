@@ -3,6 +3,7 @@ import { BrowserWindow, dialog } from 'electron';
 import { eventChannel } from '../../core/contract/host.ts';
 import { openService, type OpenService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
+import type { IdentityStore } from '../service/identityStore.ts';
 import type { SettingsStore } from '../service/settingsFile.ts';
 import { systemPrinting } from './printing.ts';
 import type { DesktopWords } from './words.ts';
@@ -18,6 +19,7 @@ export interface Desk {
 /** What a desk is handed. */
 export interface DeskWorld {
   readonly settings: SettingsStore;
+  readonly identities: IdentityStore;
   readonly words: () => DesktopWords;
   /** Is called when a person chose other settings. */
   readonly onSettings: () => void;
@@ -51,6 +53,7 @@ export function newDesk(world: DeskWorld): Desk {
         clock: () => new Date().toISOString(),
         newId: randomUUID,
         settings: world.settings,
+        identities: world.identities,
         printing: systemPrinting,
         onBackupTrouble: showBackupTrouble,
       });

@@ -4,6 +4,7 @@ import { app, BrowserWindow, session } from 'electron';
 import { languageFor } from '../../core/base/language.ts';
 import { eventChannel } from '../../core/contract/host.ts';
 import { settingsPlace } from '../files/settingsPlace.ts';
+import { identitiesBeside, identitiesIn } from '../service/identityStore.ts';
 import { settingsIn } from '../service/settingsFile.ts';
 import {
   archiveInArguments,
@@ -27,7 +28,8 @@ const pageFolder = path.join(import.meta.dirname, '../page');
 
 const settings = settingsIn(settingsPlace());
 const words = () => desktopWords[settings.read().language ?? languageFor([app.getLocale()])];
-const desk = newDesk({ settings, words, onSettings: showMenu });
+const identities = identitiesIn(identitiesBeside(settingsPlace()));
+const desk = newDesk({ settings, identities, words, onSettings: showMenu });
 
 /** To the window that the menu was opened from. */
 function tellFocused(name: 'page.undo' | 'page.redo'): void {

@@ -3,6 +3,7 @@ import type { CallName, Gives, Takes } from '../../core/contract/calls.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
+import type { IdentityStore } from './identityStore.ts';
 import type { Printing } from './printJob.ts';
 import type { SettingsStore } from './settingsFile.ts';
 
@@ -11,6 +12,7 @@ export interface ServiceParts {
   readonly archive: Archive;
   readonly fonts: ShippedFonts;
   readonly settings: SettingsStore;
+  readonly identities: IdentityStore;
   /** Absent where the host reaches no printer. */
   readonly printing?: Printing;
   /** Now, ISO 8601. */

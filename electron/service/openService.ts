@@ -3,6 +3,7 @@ import { backUpDaily } from '../archive/backup.ts';
 import type { Archive } from '../archive/archive.ts';
 import { openArchive } from '../archive/open.ts';
 import { readFonts } from '../files/fonts.ts';
+import { passingIdentities, type IdentityStore } from './identityStore.ts';
 import type { Printing } from './printJob.ts';
 import { passingSettings, type SettingsStore } from './settingsFile.ts';
 import { createService, type Service } from './service.ts';
@@ -15,6 +16,8 @@ export interface HostWorld {
   readonly newId: () => string;
   /** A person's choices; absent where they are not kept. */
   readonly settings?: SettingsStore;
+  /** Certificates that sign; absent where they are not kept. */
+  readonly identities?: IdentityStore;
   /** Absent where the host reaches no printer. */
   readonly printing?: Printing;
   /** True where a missing archive is a mistake and not the wish for a new one. */
@@ -55,13 +58,14 @@ function everySo(milliseconds: number, run: () => void): () => void {
 
 /** Opens an archive and the service on it; today's backup is made while work goes on. */
 export function openService(file: string, world: HostWorld): Result<OpenService> {
-  const { clock, newId, settings = passingSettings(), mustExist = false, every = everySo } = world;
+  const { clock, newId, mustExist = false, every = everySo } = world;
+  const { settings = passingSettings(), identities = passingIdentities() } = world;
   const printing = world.printing && { printing: world.printing };
   const opened = openArchive(file, { now: clock, mustExist });
   if (!opened.ok) return opened;
   const archive = opened.value;
   const service = createService({
-    ...{ archive, fonts: readFonts(), settings, clock, newId },
+    ...{ archive, fonts: readFonts(), settings, identities, clock, newId },
     ...printing,
   });
   const backup = backUp(archive, world);

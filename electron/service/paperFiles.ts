@@ -1,7 +1,9 @@
 import { ok, type Result } from '../../core/base/result.ts';
 import type { Finding } from '../../core/base/finding.ts';
 import type { Takes } from '../../core/contract/calls.ts';
+import { freeMarks } from '../../core/drawing/parts/freeMarks.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import type { FreeMarkOnPage } from '../archive/issues.ts';
 import type { ServiceParts } from './handlers.ts';
 import { ownGuidelineFiles } from './ownGuidelines.ts';
 import { ownPracticeFiles } from './ownPractices.ts';
@@ -17,6 +19,8 @@ export interface PaperFile {
   readonly findings: readonly Finding[];
   readonly record: WellRecord;
   readonly revision: number;
+  /** Boxes that stand free for those who sign. */
+  readonly freeMarks: readonly FreeMarkOnPage[];
   /** Something was typed after the revision that the paper shows. */
   readonly unrevised: boolean;
 }
@@ -38,6 +42,14 @@ function newestOf({ archive }: PaperParts, id: string): Result<Newest> {
   if (!mark.ok) return mark;
   const { record, revision } = well.value;
   return ok({ record, revision, unrevised: mark.value.unrevised });
+}
+
+function filed(sheet: Sheet): Pick<PaperFile, 'pdf' | 'findings' | 'freeMarks'> {
+  const { drawing, findings } = sheet;
+  const freeMarksOfAll = drawing.pages.flatMap((page, at) =>
+    freeMarks(page).map((free) => ({ ...free, page: at + 1 })),
+  );
+  return { pdf: sheet.pdf(), findings, freeMarks: freeMarksOfAll };
 }
 
 interface NewestSheet extends Newest {
@@ -68,7 +80,7 @@ export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): 
   if (!made.ok) return made;
   const { sheet, ...newest } = made.value;
   const fileName = paperFileName(newest.record, takes.paper, newest.revision, takes.language);
-  return ok({ ...newest, fileName, pdf: sheet.pdf(), findings: sheet.findings });
+  return ok({ ...newest, fileName, ...filed(sheet) });
 }
 
 export function layingOutFile(
@@ -83,7 +95,7 @@ export function layingOutFile(
   const made = { language, fonts, madeAt: clock(), revision, attachRecord };
   const sheet = makeLayingOut(record, { ...made, own });
   const fileName = layingOutFileName(record, revision, language);
-  return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
+  return ok({ ...newest.value, fileName, ...filed(sheet) });
 }
 
 export function committeeFile(
@@ -102,5 +114,5 @@ export function committeeFile(
   const made = { languages, paper, fonts, madeAt: clock(), revision, images, attachRecord };
   const sheet = makeCommittee(record, { ...made, own, ownGuidelines });
   const fileName = committeeFileName(record, revision, languages);
-  return ok({ ...newest.value, fileName, pdf: sheet.pdf(), findings: sheet.findings });
+  return ok({ ...newest.value, fileName, ...filed(sheet) });
 }

@@ -7,6 +7,9 @@ import { attachmentsHandlers } from './attachments.ts';
 import { backdropsHandlers } from './backdrops.ts';
 import { binHandlers } from './bin.ts';
 import { guidelinesHandlers } from './guidelines.ts';
+import { identitiesHandlers } from './identities.ts';
+import { issuesHandlers } from './issues.ts';
+import { sealsHandlers } from './seals.ts';
 import type { ServiceParts } from './handlers.ts';
 import { listHandlers } from './list.ts';
 import { papersHandlers } from './papers.ts';
@@ -42,6 +45,9 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     papersHandlers(parts),
     practicesHandlers(parts),
     guidelinesHandlers(parts),
+    issuesHandlers(parts),
+    identitiesHandlers(parts),
+    sealsHandlers(parts),
     printingHandlers(parts),
     settingsHandlers(parts),
   ];

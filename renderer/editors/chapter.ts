@@ -68,7 +68,9 @@ export interface PhotosBlock {
 export type CompletionViewId = 'proposals' | 'pours' | 'quantities' | 'differences';
 export type QualityViewId = 'quality' | 'disinfection';
 export type WaterViewId = 'tests' | 'safeRate' | 'development';
-export type ViewId = CompletionViewId | WaterViewId | QualityViewId | 'siting' | 'pumps';
+export type HandoverViewId = 'marks' | 'issues';
+export type ViewId =
+  CompletionViewId | WaterViewId | QualityViewId | HandoverViewId | 'siting' | 'pumps';
 
 export interface ViewBlock {
   readonly kind: 'view';

@@ -20,8 +20,9 @@ export class PrintCopies {
   }
 
   /** The pictures that a record's papers show, as far as they are here. */
-  imagesFor({ photos }: WellRecord): PhotoImages {
-    const hashes = shownPhotos(photos, {}).flatMap(({ photo: { hash } }) => hash ?? []);
+  imagesFor({ photos, marks = [] }: WellRecord): PhotoImages {
+    const shown = [...shownPhotos(photos, {}).map(({ photo }) => photo), ...marks];
+    const hashes = shown.flatMap(({ hash }) => hash ?? []);
     const here = hashes.map((hash) => [hash, this.at(hash)] as const);
     return Object.fromEntries(here.filter(isHere));
   }

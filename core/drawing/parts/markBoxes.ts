@@ -11,7 +11,7 @@ import { group, line, polyline, rectangle } from '../shapes.ts';
 export const marksHeight: PaperMm = 14;
 
 /** Who is asked to sign an as-built sheet; a box stays free for each who has not. */
-const asked = ['supervisor', 'contractor', 'client', 'committee'] as const;
+export const askedToSign = ['supervisor', 'contractor', 'client', 'committee'] as const;
 
 /** A drawn mark in its box of 100 by 40, kept in proportion. */
 function drawStrokes(mark: Mark, { x, y, width, height }: Box, source: string): Item[] {
@@ -83,9 +83,9 @@ export function drawMarkBoxes(
   images: PhotoImages,
   { x, y, width, height }: Box,
 ): Item {
-  const columns = asked.length / (height >= 2 * marksHeight ? 2 : 1);
-  const each = { width: width / columns, height: (height * columns) / asked.length };
-  const boxes = asked.map((role, at) => {
+  const columns = askedToSign.length / (height >= 2 * marksHeight ? 2 : 1);
+  const each = { width: width / columns, height: (height * columns) / askedToSign.length };
+  const boxes = askedToSign.map((role, at) => {
     const index = marks.findIndex((one) => one.role === role);
     const mark = marks[index];
     const [right, down] = [at % columns, Math.floor(at / columns)];

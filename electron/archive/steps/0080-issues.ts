@@ -17,6 +17,7 @@ export const issues: Step = {
       file_name TEXT NOT NULL,
       record_hash TEXT NOT NULL,
       issued_at TEXT NOT NULL,
+      free_marks TEXT NOT NULL,
       pdf BLOB NOT NULL,
       PRIMARY KEY (well_id, number)
     ) STRICT;

@@ -1,5 +1,18 @@
 import type { ReadHandle, WriteHandle } from '../handles.ts';
 
+/** A box for a mark, mm from the page's top left corner. */
+export interface FreeMarkOnPage {
+  readonly role: string;
+  /** From 1. */
+  readonly page: number;
+  readonly box: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  };
+}
+
 /** A paper as it was issued. */
 export interface IssueLine {
   readonly wellId: string;
@@ -15,6 +28,8 @@ export interface IssueLine {
   readonly recordHash: string;
   /** ISO 8601. */
   readonly issuedAt: string;
+  /** Boxes that stood free for those who sign. */
+  readonly freeMarks: readonly FreeMarkOnPage[];
 }
 
 interface Row {
@@ -26,29 +41,41 @@ interface Row {
   readonly file_name: string;
   readonly record_hash: string;
   readonly issued_at: string;
+  /** JSON. */
+  readonly free_marks: string;
 }
 
-function rowOf({ wellId, fileName, recordHash, issuedAt, ...issue }: IssueLine): Row {
+function rowOf({ wellId, fileName, recordHash, issuedAt, freeMarks, ...issue }: IssueLine): Row {
   return {
     ...issue,
     well_id: wellId,
     file_name: fileName,
     record_hash: recordHash,
     issued_at: issuedAt,
+    free_marks: JSON.stringify(freeMarks),
   };
 }
 
-function issueOf({ well_id, file_name, record_hash, issued_at, ...row }: Row): IssueLine {
+function issueOf({
+  well_id,
+  file_name,
+  record_hash,
+  issued_at,
+  free_marks,
+  ...row
+}: Row): IssueLine {
   return {
     ...row,
     wellId: well_id,
     fileName: file_name,
     recordHash: record_hash,
     issuedAt: issued_at,
+    freeMarks: JSON.parse(free_marks) as FreeMarkOnPage[],
   };
 }
 
-const columns = 'well_id, number, revision, paper, languages, file_name, record_hash, issued_at';
+const columns =
+  'well_id, number, revision, paper, languages, file_name, record_hash, issued_at, free_marks';
 
 /** First to last. */
 export function listIssues(db: ReadHandle, wellId: string): IssueLine[] {
@@ -84,7 +111,7 @@ export function issueParts(db: ReadHandle, wellId: string, number: number): Uint
 export function putIssue(db: WriteHandle, issue: IssueLine, pdf: Uint8Array): void {
   db.prepare<[Row & { pdf: Uint8Array }]>(
     `INSERT INTO issue (${columns}, pdf) VALUES (@well_id, @number, @revision, @paper, @languages,
-     @file_name, @record_hash, @issued_at, @pdf)`,
+     @file_name, @record_hash, @issued_at, @free_marks, @pdf)`,
   ).run({ ...rowOf(issue), pdf });
 }
 

@@ -1,4 +1,4 @@
-import { fieldWords as f, sheetWords } from '../../parts/words.ts';
+import { fieldWords as f, say, sheetWords } from '../../parts/words.ts';
 import type { Block } from '../chapter.ts';
 import { choiceField } from '../fields/choice.ts';
 import { dayField } from '../fields/moment.ts';
@@ -19,5 +19,17 @@ export const handoverBlocks = (): readonly Block[] => [
     ],
     more: [],
     starts: likeTheLast([dayField('on', f.on)], ['on']),
+  },
+  {
+    kind: 'fold',
+    heading: say.issues.pad,
+    holds: () => false,
+    blocks: [{ kind: 'view', view: 'marks' }],
+  },
+  {
+    kind: 'fold',
+    heading: say.issues.title,
+    holds: () => false,
+    blocks: [{ kind: 'view', view: 'issues' }],
   },
 ];

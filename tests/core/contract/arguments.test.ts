@@ -4,6 +4,8 @@ import type { CallName } from '../../../core/contract/calls.ts';
 
 const record = { schemaVersion: 1 };
 
+const fingerprint = Array(32).fill('A1').join(':');
+
 /** A move with one change. */
 const edit = (change: object) => ({ kind: 'edit', patch: [change] });
 
@@ -78,9 +80,30 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'papers.layingOut': [{ id: 'a' }, { id: 'a', language: 'fr', attachRecord: true }],
   'papers.batch': [{ ids: ['a', 'b'], paper: 'A3', language: 'fr' }],
   'papers.checkPage': [{ paper: 'A4' }, { paper: 'A3', language: 'pt' }],
+  'issues.list': [{ id: 'a' }],
+  'issues.make': [
+    { id: 'a', paper: { kind: 'asBuilt', paper: 'A4' } },
+    { id: 'a', paper: { kind: 'asBuilt', paper: 'A3', language: 'pt' } },
+    { id: 'a', paper: { kind: 'layingOut', language: 'fr' } },
+    { id: 'a', paper: { kind: 'committee', languages: ['fr', 'en'] } },
+  ],
+  'issues.pdf': [{ id: 'a', number: 1 }],
+  'issues.seal': [
+    { id: 'a', number: 1, fingerprint, passphrase: 'x', role: 'client' },
+    { id: 'a', number: 1, fingerprint, passphrase: 'x', role: 'client', place: 'Lémo' },
+  ],
+  'identities.list': [{}],
+  'identities.make': [
+    { name: 'Adéwa', passphrase: 'x' },
+    { name: 'Adéwa', organisation: 'Office', passphrase: 'x' },
+  ],
+  'identities.take': [{ file: 'AA==', passphrase: '' }],
+  'identities.remove': [{ fingerprint }],
+  'seals.read': [{ pdf: '' }],
   'papers.committee': [
     { id: 'a', languages: ['pt'] },
     { id: 'a', languages: ['fr', 'en'], paper: 'A3', attachRecord: true },
+  ],
   'printing.ways': [{}],
   'printing.print': [
     { fileName: 'a.pdf', pdf: 'JVBERi0=' },
@@ -92,6 +115,21 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
 
 /** Arguments that each call refuses, and the argument that its sentence must name. */
 const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[] = [
+  ['issues.list', {}, 'id: '],
+  ['issues.make', { id: 'a', paper: { kind: 'poster' } }, 'paper.kind: '],
+  ['issues.make', { id: 'a', paper: { kind: 'asBuilt', paper: 'A5' } }, 'paper.paper: '],
+  ['issues.pdf', { id: 'a', number: 0 }, 'number: '],
+  ['issues.seal', { id: 'a', number: 1, fingerprint, passphrase: 'x', role: 'king' }, 'role: '],
+  [
+    'issues.seal',
+    { id: 'a', number: 1, fingerprint: '../a', passphrase: 'x', role: 'client' },
+    'fingerprint: ',
+  ],
+  ['identities.list', { all: true }, 'all'],
+  ['identities.make', { name: 'Adéwa' }, 'passphrase: '],
+  ['identities.take', { passphrase: '' }, 'file: '],
+  ['identities.remove', { fingerprint: 'aa' }, 'fingerprint: '],
+  ['seals.read', { pdf: 7 }, 'pdf: '],
   ['archive.state', { id: 'a' }, 'id'],
   ['archive.check', { deep: true }, 'deep'],
   ['wells.list', { search: 7 }, 'search: '],

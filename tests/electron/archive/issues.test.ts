@@ -14,6 +14,7 @@ const paper: NewIssue = {
   languages: 'en',
   fileName: 'KA-012 as-built A4 rev 1.pdf',
   recordHash: '1'.repeat(64),
+  freeMarks: [{ role: 'client', page: 1, box: { x: 1, y: 2, width: 3, height: 4 } }],
   pdf: bytes('%PDF paper'),
 };
 

@@ -5,6 +5,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { eventChannel } from '../../../core/contract/host.ts';
 import { newDesk } from '../../../electron/main/desk.ts';
 import { desktopWords } from '../../../electron/main/words.ts';
+import { passingIdentities } from '../../../electron/service/identityStore.ts';
 import { passingSettings } from '../../../electron/service/settingsFile.ts';
 import { freshFolder } from '../archive/sample.ts';
 
@@ -12,6 +13,7 @@ vi.mock('electron', async () => (await import('./standIn.ts')).electronStandIn()
 
 const world = () => ({
   settings: passingSettings(),
+  identities: passingIdentities(),
   words: () => desktopWords.en,
   onSettings: vi.fn(),
 });

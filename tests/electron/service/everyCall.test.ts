@@ -181,6 +181,11 @@ describe('each call of the service', () => {
         ids: [],
         fileName: '',
         text: '',
+        name: 'Adéwa',
+        passphrase: 'a long passphrase',
+        file: '',
+        pdf: '',
+        number: 1,
       } as never;
       await expect(service.call(name, args)).resolves.toHaveProperty('ok');
     }

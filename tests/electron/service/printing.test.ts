@@ -3,6 +3,7 @@ import { ok } from '../../../core/base/result.ts';
 import { readFonts } from '../../../electron/files/fonts.ts';
 import type { Printing } from '../../../electron/service/printJob.ts';
 import { createService } from '../../../electron/service/service.ts';
+import { passingIdentities } from '../../../electron/service/identityStore.ts';
 import { passingSettings } from '../../../electron/service/settingsFile.ts';
 import { openFresh } from '../archive/sample.ts';
 
@@ -11,6 +12,7 @@ const pdf = Buffer.from('%PDF-1.7').toString('base64');
 function serviceWith(printing?: Printing) {
   return createService({
     ...{ archive: openFresh(), fonts: readFonts(), settings: passingSettings() },
+    identities: passingIdentities(),
     ...{ clock: () => '2025-03-01T10:00:00Z', newId: () => 'a' },
     ...(printing && { printing }),
   });

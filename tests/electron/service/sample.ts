@@ -1,4 +1,5 @@
 import { readFonts } from '../../../electron/files/fonts.ts';
+import { passingIdentities } from '../../../electron/service/identityStore.ts';
 import { passingSettings } from '../../../electron/service/settingsFile.ts';
 import { createService, type Service } from '../../../electron/service/service.ts';
 import type { Archive } from '../../../electron/archive/archive.ts';
@@ -15,6 +16,7 @@ export function freshService(archive: Archive = openFresh()): Service {
     archive,
     fonts,
     settings: passingSettings(),
+    identities: passingIdentities(),
     clock: () => '2025-03-01T10:00:00+01:00',
     newId: () => `00000000-0000-4000-8000-${String(++ids).padStart(12, '0')}`,
   });

@@ -5,6 +5,7 @@ import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { guidelines } from './guidelines.ts';
 import { hands } from './hands.ts';
+import { issues } from './issues.ts';
 import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
 import { photos } from './photos.ts';
@@ -33,6 +34,7 @@ export const english = {
   entry,
   hands,
   codes,
+  issues,
   layingOut,
   look,
   photos,

@@ -6,6 +6,7 @@ import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { guidelines } from './guidelines.ts';
 import { hands } from './hands.ts';
+import { issues } from './issues.ts';
 import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
 import { photos } from './photos.ts';
@@ -30,6 +31,7 @@ export const french: InterfaceWords = {
   findings,
   folder,
   hands,
+  issues,
   layingOut,
   look,
   photos,

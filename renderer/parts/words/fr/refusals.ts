@@ -3,6 +3,18 @@
  * revisions and limits besides; what has no text here is said in that sentence.
  */
 export const refusals = {
+  noSuchIssue: 'L’archive ne contient pas ce document. Choisissez-en un qu’elle liste.',
+  staleRevision: 'Le forage a une révision plus récente. Émettez le document de celle-là.',
+  notTheSamePaper:
+    'Ce qui a été signé n’est pas le document que l’archive garde. Rouvrez le document et signez celui-là.',
+  notKept:
+    'Le certificat n’a pas pu être gardé. Faites de la place sur le disque, ou voyez qui peut y écrire, puis réessayez.',
+  noSuchIdentity:
+    'Ce certificat n’est pas sur cet ordinateur. Créez-en un, ou reprenez votre propre fichier.',
+  unrevised:
+    'Quelque chose a été saisi qui n’est encore dans aucune révision. Faites d’abord une révision, puis émettez le document.',
+  unexplained:
+    'Des constats parmi les plus graves ne sont ni corrigés ni expliqués. Corrigez la fiche, ou écrivez à côté du constat pourquoi il doit rester ; puis émettez le document.',
   backupFailed:
     'La copie de sécurité du jour n’a pas pu être relue et n’a pas été gardée. Vérifiez que le disque est sain et qu’il y reste de la place.',
   badArguments:

@@ -2,6 +2,18 @@ import type { refusals as french } from '../fr/refusals.ts';
 
 /** What the service does not do, by the code of its refusal. */
 export const refusals: typeof french = {
+  noSuchIssue: 'O arquivo não tem este documento. Escolha um dos que lista.',
+  staleRevision: 'O furo já tem uma revisão mais recente. Emita o documento dessa.',
+  notTheSamePaper:
+    'O que foi assinado não é o documento que o arquivo guarda. Abra outra vez o documento e assine esse.',
+  notKept:
+    'O certificado não pôde ser guardado. Liberte espaço no disco, ou veja quem lá pode escrever, e tente de novo.',
+  noSuchIdentity:
+    'Este certificado não está neste computador. Crie um, ou traga o seu próprio ficheiro.',
+  unrevised:
+    'Foi escrito algo que ainda não está em nenhuma revisão. Faça primeiro uma revisão e emita depois o documento.',
+  unexplained:
+    'Há observações das mais graves que não foram corrigidas nem explicadas. Corrija o registo, ou escreva junto da observação porque deve ficar; depois emita o documento.',
   backupFailed:
     'A cópia de segurança de hoje não pôde ser lida de volta e não foi guardada. Veja se o disco está em bom estado e tem espaço.',
   badArguments:

@@ -18,7 +18,9 @@ it('the step to issues adds tables that nobody writes over, and leaves wells alo
   takeSteps(db, [issues]);
   expect(db.prepare('SELECT * FROM well').all()).toEqual(before);
   expect(db.pragma('user_version', { simple: true })).toBe(80);
-  db.exec(`INSERT INTO issue VALUES ('a', 1, 1, 'as-built A4', 'en', 'a.pdf', 'h', '', x'00')`);
+  db.exec(
+    `INSERT INTO issue VALUES ('a', 1, 1, 'as-built A4', 'en', 'a.pdf', 'h', '', '[]', x'00')`,
+  );
   db.exec(`INSERT INTO issue_seal VALUES ('a', 1, 1, '', x'00')`);
   expect(() => db.exec(`UPDATE issue SET pdf = x'01'`)).toThrow('never overwritten');
   expect(() => db.exec(`UPDATE issue_seal SET added = x'01'`)).toThrow('never overwritten');
