@@ -117,9 +117,16 @@ export interface Span {
   readonly width: PaperMm;
 }
 
+/** Depths that a page shows whole and true to scale, and where the first of them stands. */
+export interface Stretch {
+  readonly fromM: DepthM;
+  readonly toM: DepthM;
+  readonly top: PaperMm;
+}
+
 /**
  * Where depth lies in one view of a well, for those who point at it. Nothing of it is painted.
- * A depth stands at `top + (depthM - fromM) * mmPerM`.
+ * `yOf` and `depthOf` in `scale.ts` lead from one to the other.
  */
 export interface PageAxis {
   /** The view with all that stands beside the axis. */
@@ -127,7 +134,8 @@ export interface PageAxis {
   /** Metres below ground at the axis's upper and lower end. */
   readonly fromM: DepthM;
   readonly toM: DepthM;
-  readonly top: PaperMm;
+  /** From the top down; what lies between two of them is left out. */
+  readonly stretches: readonly Stretch[];
   /** Millimetres of paper for a metre of depth. */
   readonly mmPerM: PaperMm;
   /** Millimetres of paper for a millimetre of diameter; absent where no diameter is known. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { extentOf, spanOf, type ReadPage } from '../reading/page.ts';
+import { extentOf, spanOf } from '../reading/page.ts';
+import { offScale, statedScale, stretchesOn, ticksOn } from '../reading/ruler.ts';
 import { samePlaces } from '../reading/samePlaces.ts';
 import { complaintsAbout, fontsOf } from '../reading/tools.ts';
 import { examples } from './examples/index.ts';
@@ -24,36 +25,6 @@ function sheetOf([name, record]: NamedWell): Promise<PaintedSheet> {
   return found;
 }
 
-interface Tick {
-  readonly depthM: number;
-  readonly y: number;
-}
-
-/** Depths of the ruler with their heights, as pdfjs sees figures and the long ticks beside them. */
-function ticksOn({ texts, paths }: ReadPage): Tick[] {
-  const long = paths.filter((path) => path.stroked && Math.abs(spanOf(path) - 3) < 0.01);
-  const level = long.map(extentOf).filter(([, top, right, foot]) => top === foot && right < 30);
-  return texts.flatMap(({ text, x, y }) => {
-    const tick = level.find(
-      ([left, at]) => x < left && left - x < 6 && Math.abs(y - 0.9 - at) < 0.05,
-    );
-    return tick && /^[\d.]+$/.test(text) ? [{ depthM: Number(text), y: tick[1] }] : [];
-  });
-}
-
-function statedScale({ texts }: ReadPage): number | undefined {
-  const says = texts.map(({ text }) => /^depths 1:(\d+)$/.exec(text)?.[1]);
-  const found = says.find((one) => one !== undefined);
-  return found === undefined ? undefined : Number(found);
-}
-
-/** Millimetres to a metre between the outermost figures of a page's ruler. */
-function mmPerMetre(page: ReadPage): number {
-  const ticks = ticksOn(page).sort((a, b) => a.depthM - b.depthM);
-  const [first, last] = [ticks[0]!, ticks.at(-1)!];
-  return (last.y - first.y) / (last.depthM - first.depthM);
-}
-
 // The independent readers: pdfjs for the PDF, jsdom for the SVG, qpdf and poppler for soundness.
 describe.each(wells)('the sheet of %s', (...well) => {
   it('has the same texts and lines at the same places in PDF and SVG', async () => {
@@ -66,13 +37,9 @@ describe.each(wells)('the sheet of %s', (...well) => {
     const { pdf } = await sheetOf(well);
     const drawn = pdf.filter((page) => statedScale(page) !== undefined);
     expect(drawn.length).toBeGreaterThan(0);
-    for (const page of drawn) {
-      const ticks = ticksOn(page);
-      const length = Math.abs(ticks.at(-1)!.y - ticks[0]!.y);
-      const meant = 1000 / statedScale(page)!;
-      // 0.05 mm over the whole length of the ruler.
-      expect(Math.abs(mmPerMetre(page) / meant - 1) * length).toBeLessThan(0.05);
-    }
+    for (const page of drawn)
+      for (const ticks of stretchesOn(page))
+        expect(offScale(ticks, statedScale(page)!)).toBeLessThan(0.05);
   });
 
   it('has a check line of 100 mm in the PDF', async () => {

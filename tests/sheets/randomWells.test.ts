@@ -3,6 +3,8 @@ import { expect, it } from 'vitest';
 import { randomWell } from '../laws/randomWell.ts';
 import { drawSheet, paperNames } from './drawn.ts';
 import { brokenBy } from './laws/index.ts';
+import { plainWell } from './plainWell.ts';
+import { rulerOf } from './ruler.ts';
 import { wordyWell } from './wordyWell.ts';
 
 it.each(paperNames)('sheets of random wells keep every law on %s', (paper) => {
@@ -21,6 +23,19 @@ it.each(paperNames)('sheets of wells with all that people write keep every law o
     }),
     { numRuns: 200, seed: 20260201 },
   );
+});
+
+it.each(paperNames)('sheets of plain wells, some with a broken axis, keep them on %s', (paper) => {
+  let broken = 0;
+  fc.assert(
+    fc.property(plainWell, (record) => {
+      const sheet = drawSheet(record, paper);
+      expect(brokenBy(sheet)).toEqual({});
+      if (sheet.drawing.pages.some((page) => rulerOf(page)?.leftOut.length)) broken += 1;
+    }),
+    { numRuns: 150, seed: 20260204 },
+  );
+  expect(broken).toBeGreaterThan(3);
 });
 
 const elsewhere = [

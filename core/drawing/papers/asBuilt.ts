@@ -35,6 +35,8 @@ export interface AsBuiltOptions extends Making {
   readonly guidelines?: GuidelineSet;
   /** Pictures by hash; a photo whose picture is not among them has an empty frame. */
   readonly images?: PhotoImages;
+  /** Whether long plain stretches may be left out by a marked break; they may where absent. */
+  readonly brokenAxis?: boolean;
   /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
   readonly plan?: Plan;
   /** Of the sheet that is drawn again as the record changes; what is drawn stays the same. */
@@ -43,18 +45,26 @@ export interface AsBuiltOptions extends Making {
 
 type Basis = Pick<
   AsBuiltOptions,
-  'paper' | 'orientation' | 'fonts' | 'language' | 'images' | 'judgement' | 'guidelines' | 'memory'
+  | 'paper'
+  | 'orientation'
+  | 'fonts'
+  | 'language'
+  | 'images'
+  | 'judgement'
+  | 'guidelines'
+  | 'brokenAxis'
+  | 'memory'
 >;
 
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
-  const { fonts, memory, judgement, guidelines, images = {} } = options;
+  const { fonts, memory, judgement, guidelines, images = {}, brokenAxis = true } = options;
   const words = sheetWordsIn(options.language ?? 'en');
   const kit: Kit = { fonts, words, ...(memory && { memory }) };
   const shared = memory?.share('model', model) ?? model;
   const judged = judgement && { judgement };
   const compared = guidelines && { guidelines };
   const paper = paperOf(options.paper, options.orientation);
-  return { record, model: shared, kit, paper, images, ...judged, ...compared };
+  return { record, model: shared, kit, paper, images, brokenAxis, ...judged, ...compared };
 }
 
 /** Pages and scale of the as-built sheet of a well: handed back, a sheet keeps them. */

@@ -1,10 +1,10 @@
 import { formatFixed } from '../../base/numbers.ts';
-import type { PaperMm } from '../../base/units.ts';
+import { mmPerM, type DepthM, type PaperMm } from '../../base/units.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { letter } from '../letters.ts';
 import { letterings, solid } from '../pens.ts';
-import { paperLength, shows, yAt, type DepthAxis } from '../scale.ts';
+import { paperLength, shows, stretchesOf, yAt, type DepthAxis, type DepthRange } from '../scale.ts';
 import { group, line } from '../shapes.ts';
 import type { View } from './columns.ts';
 
@@ -40,16 +40,41 @@ function figure(kit: Kit, depthM: number): string {
   return formatFixed(depthM, decimals, kit.words.decimalMark);
 }
 
+/** A figure nearer than this to a break would meet its zigzag. */
+const offBreak: PaperMm = 2;
+
+/** Depths of a stretch at which a figure has room. */
+function clearPart(axis: DepthAxis, { fromM, toM }: DepthRange): DepthRange {
+  const offM = (offBreak * axis.scale) / mmPerM;
+  return {
+    fromM: fromM === axis.fromM ? fromM : fromM + offM,
+    toM: toM === axis.toM ? toM : toM - offM,
+  };
+}
+
+const firstOf = ({ fromM }: DepthRange, step: number) => Math.ceil(fromM / step - 1e-9) * step;
+
+/** Whether a tick has a figure: at round depths, and once in a stretch that holds none of them. */
+function hasFigure(axis: DepthAxis, depthM: DepthM, { tick, figure: every }: Steps): boolean {
+  const parts = stretchesOf(axis).map((one) => clearPart(axis, one));
+  const part = parts.find(({ fromM, toM }) => depthM >= fromM - 1e-9 && depthM <= toM + 1e-9);
+  if (!part) return false;
+  const bare = axis.leftOut !== undefined && firstOf(part, every) > part.toM;
+  const nearest = bare ? firstOf(part, tick) : Math.round(depthM / every) * every;
+  return Math.abs(nearest - depthM) < 1e-6;
+}
+
 /** Ticks down the right edge of the depth column, figures at the long ones; zero is ground level. */
 export function drawDepthRuler(kit: Kit, { axis, columns, first, last }: View): Item {
-  const { tick, figure: every } = steps(axis);
+  const step = steps(axis);
+  const { tick } = step;
   const right = columns.depth.x + columns.depth.width;
   const items: Item[] = [];
   for (let at = Math.ceil(axis.fromM / tick - 1e-9); at * tick <= axis.toM + 1e-9; at += 1) {
     const depthM = Math.round(at * tick * 100) / 100;
     if (depthM < 0 || !shows({ ...axis, toM: axis.toM + 1e-9 }, depthM, true)) continue;
     const y = yAt(axis, depthM);
-    const long = Math.abs(depthM / every - Math.round(depthM / every)) < 1e-6;
+    const long = hasFigure(axis, depthM, step);
     items.push(line([right - (long ? 3 : 1.5), y], [right, y], solid(long ? 'narrow' : 'thin')));
     const cutHere = (depthM === axis.fromM && !first) || (depthM === axis.toM && !last);
     if (long && !cutHere)

@@ -6,7 +6,7 @@ import { again, type Kit } from '../kit.ts';
 import { spread } from '../labels/spread.ts';
 import { lettered, wrapped } from '../letters.ts';
 import { lineHeight, solid } from '../pens.ts';
-import { shownPart, yAt } from '../scale.ts';
+import { shownMiddle, shownPart, yAt } from '../scale.ts';
 import { group, polyline } from '../shapes.ts';
 import { wordsRoom, type View } from './columns.ts';
 
@@ -35,7 +35,7 @@ function blocksOf(kit: Kit, strata: readonly Stratum[], view: View, mostLines: n
     if (!part) return [];
     const all = again(kit, `lines of ${stratum.path}`, linesOf, stratum, width);
     const lines = all.length > mostLines ? shortened(all, mostLines) : all;
-    const middle = (yAt(view.axis, part.fromM) + yAt(view.axis, part.toM)) / 2;
+    const middle = yAt(view.axis, shownMiddle(view.axis, part));
     return [{ stratum, lines, middle, height: lines.length * lineHeight('small') + gap }];
   });
 }

@@ -244,6 +244,7 @@ export const english: SheetWords = {
   holeFound: 'found before casing',
   slot: 'slot',
   openArea: 'open',
+  notDrawn: 'not drawn',
   matchLine: 'match line',
   continuedOn: 'goes on on sheet',
   continuedFrom: 'goes on from sheet',

@@ -200,6 +200,7 @@ export const french: SheetWords = {
   holeFound: 'fond retrouvé avant tubage',
   slot: 'fente',
   openArea: 'vides',
+  notDrawn: 'non représentés',
   matchLine: 'raccord à',
   continuedOn: 'suite sur la feuille',
   continuedFrom: 'suite de la feuille',

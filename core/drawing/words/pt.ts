@@ -196,6 +196,7 @@ export const portuguese: SheetWords = {
   holeFound: 'fundo medido antes de revestir',
   slot: 'ranhura',
   openArea: 'vazios',
+  notDrawn: 'não representados',
   matchLine: 'ligação a',
   continuedOn: 'continua na folha',
   continuedFrom: 'continuação da folha',

@@ -164,6 +164,8 @@ export interface SheetWords {
   readonly holeFound: string;
   readonly slot: string;
   readonly openArea: string;
+  /** Of depths that a broken axis leaves out. */
+  readonly notDrawn: string;
   readonly matchLine: string;
   readonly continuedOn: string;
   readonly continuedFrom: string;

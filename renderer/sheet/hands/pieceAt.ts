@@ -2,7 +2,8 @@ import type { RecordPath } from '../../../core/base/recordPath.ts';
 import type { PaperMm } from '../../../core/base/units.ts';
 import type { PageAxis } from '../../../core/drawing/items.ts';
 import type { PieceModel, WellModel } from '../../../core/model/wellModel.ts';
-import { depthOf, isOn } from './place.ts';
+import { depthOf } from '../../../core/drawing/scale.ts';
+import { isOn } from './place.ts';
 
 function widthOf({ outsideMm, insideMm }: PieceModel): number {
   return outsideMm ?? insideMm ?? 0;

@@ -1,5 +1,6 @@
 import type { DepthM, PaperMm } from '../../../core/base/units.ts';
 import type { PageAxis, Span } from '../../../core/drawing/items.ts';
+import { yOf, type DepthRange } from '../../../core/drawing/scale.ts';
 import type { Handle, Lane } from '../../state/hands/handle.ts';
 
 /** Where a handle stands on a page, in millimetres of paper. */
@@ -24,16 +25,13 @@ const leastRing: PaperMm = 2.5;
 /** Rises stand on the left of the water column, strikes on its right. */
 const riseWidth: PaperMm = 3.2;
 
-export function yOf({ top, fromM, mmPerM }: PageAxis, depthM: DepthM): PaperMm {
-  return top + (depthM - fromM) * mmPerM;
-}
-
-export function depthOf({ top, fromM, mmPerM }: PageAxis, y: PaperMm): DepthM {
-  return fromM + (y - top) / mmPerM;
-}
-
-export function isOn({ fromM, toM }: PageAxis, depthM: DepthM): boolean {
+export function isOn({ fromM, toM }: DepthRange, depthM: DepthM): boolean {
   return depthM >= fromM - dustM && depthM <= toM + dustM;
+}
+
+/** Whether a depth is drawn: what a break leaves out cannot be taken hold of. */
+function isDrawn({ stretches }: PageAxis, depthM: DepthM): boolean {
+  return stretches.some((one) => isOn(one, depthM));
 }
 
 function between(left: PaperMm, right: PaperMm): Span {
@@ -81,7 +79,7 @@ function reach(y: PaperMm, others: readonly PaperMm[], most: PaperMm): PaperMm {
 /** The handles that a view shows, with a hand that reaches `most` millimetres up and down. */
 export function placesOn(axis: PageAxis, handles: readonly Handle[], most: PaperMm): Place[] {
   const shown = handles
-    .filter(({ depthM }) => isOn(axis, depthM))
+    .filter(({ depthM }) => isDrawn(axis, depthM))
     .map((handle) => ({ handle, y: yOf(axis, handle.depthM) }));
   return shown.map(({ handle, y }) => {
     const lane = shown.filter((one) => one.handle.lane === handle.lane).map((one) => one.y);

@@ -2,7 +2,8 @@ import type { Finding, Severity } from '../../../core/base/finding.ts';
 import type { PaperMm } from '../../../core/base/units.ts';
 import type { PageAxis } from '../../../core/drawing/items.ts';
 import { spread } from '../../../core/drawing/labels/spread.ts';
-import { isOn, yOf } from '../hands/place.ts';
+import { yOf } from '../../../core/drawing/scale.ts';
+import { isOn } from '../hands/place.ts';
 
 /** A finding's mark beside the depth that it speaks of, in millimetres of paper. */
 export interface Mark {

@@ -5,6 +5,7 @@ import type { Kit } from '../../../core/drawing/kit.ts';
 import { layColumns, type View } from '../../../core/drawing/parts/columns.ts';
 import { english } from '../../../core/drawing/words/en.ts';
 import { french } from '../../../core/drawing/words/fr.ts';
+import type { DepthRange } from '../../../core/drawing/scale.ts';
 import type { Stratum } from '../../../core/model/wellModel.ts';
 import type { LogInterval } from '../../../core/record/log.ts';
 import { placedOn } from '../../sheets/placed.ts';
@@ -24,6 +25,7 @@ interface ViewChoice {
   readonly widthScale?: number | undefined;
   readonly first?: boolean;
   readonly last?: boolean;
+  readonly leftOut?: readonly DepthRange[];
 }
 
 /** A page's view of 0 to 30 m at 1:200, diameters at 1:10, where nothing else is asked. */
@@ -32,7 +34,7 @@ export function viewOf(choice: ViewChoice = {}): View {
   const widthScale = 'widthScale' in choice ? choice.widthScale : 10;
   const top = 24;
   return {
-    axis: { fromM, toM, scale, top },
+    axis: { fromM, toM, scale, top, ...(choice.leftOut && { leftOut: choice.leftOut }) },
     columns: layColumns(20, 180, true),
     body: { x: 20, y: 19.5, width: 180, height: ((toM - fromM) * 1000) / scale + 9 },
     ...(widthScale !== undefined && { widthScale }),

@@ -2,10 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   axisBottom,
+  breakHeight,
+  depthAt,
   depthScales,
   paperLength,
+  shownMiddle,
   shownPart,
   shows,
+  stretchesOf,
   widthScaleFor,
   widthScales,
   yAt,
@@ -63,5 +67,43 @@ describe('the depth axis', () => {
     }
     expect(shows(axis, 40, true)).toBe(true);
     expect(shows(axis, 9.99, true)).toBe(false);
+  });
+});
+
+describe('a broken axis', () => {
+  const broken = { ...axis, leftOut: [{ fromM: 15, toM: 30 }] };
+
+  it('is true to scale in each stretch, and a break high between them', () => {
+    expect(yAt(broken, 15)).toBe(50);
+    expect(yAt(broken, 30)).toBe(50 + breakHeight);
+    expect(yAt(broken, 32) - yAt(broken, 31)).toBeCloseTo(5, 9);
+    expect(axisBottom(broken)).toBe(50 + breakHeight + 50);
+    expect(stretchesOf(broken)).toEqual([
+      { fromM: 10, toM: 15, top: 25 },
+      { fromM: 30, toM: 40, top: 50 + breakHeight },
+    ]);
+  });
+
+  it('leads from each depth to its height and back, also within a break and beyond the ends', () => {
+    const depths = fc.double({ min: -20, max: 90, noNaN: true });
+    fc.assert(
+      fc.property(depths, depths, (a, b) => {
+        expect(depthAt(broken, yAt(broken, a))).toBeCloseTo(a, 6);
+        if (a < b) expect(yAt(broken, a)).toBeLessThanOrEqual(yAt(broken, b));
+      }),
+      { seed: 6 },
+    );
+  });
+
+  it('shows nothing that it leaves out, but the ends of the break', () => {
+    const seen = [14.9, 15, 15.1, 29.9, 30, 30.1].filter((depthM) => shows(broken, depthM, true));
+    expect(seen).toEqual([14.9, 15, 30, 30.1]);
+  });
+
+  it('points at the middle of a range beside the break', () => {
+    expect(shownMiddle(axis, { fromM: 12, toM: 32 })).toBe(22);
+    const middle = shownMiddle(broken, { fromM: 12, toM: 32 });
+    expect(shows(broken, middle, true)).toBe(true);
+    expect(shownMiddle(broken, { fromM: 31, toM: 35 })).toBeCloseTo(33, 9);
   });
 });

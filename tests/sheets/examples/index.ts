@@ -6,6 +6,7 @@ import { fortyFills } from './fortyFills.ts';
 import { hundredPipes } from './hundredPipes.ts';
 import { longDescription } from './longDescription.ts';
 import { longNames } from './longNames.ts';
+import { longPlain } from './longPlain.ts';
 import { noDiameters } from './noDiameters.ts';
 import { risingStrikes } from './risingStrikes.ts';
 import { strangeLetters } from './strangeLetters.ts';
@@ -21,6 +22,7 @@ export const examples: Readonly<Record<string, () => WellRecord>> = {
   hundredPipes,
   longDescription,
   longNames,
+  longPlain,
   noDiameters,
   risingStrikes,
   strangeLetters,

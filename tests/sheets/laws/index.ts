@@ -1,4 +1,5 @@
 import { wellInBody } from './body.ts';
+import { breaksAtDepth, nothingLeftOut } from './breaks.ts';
 import {
   contactsAtDepth,
   fillsAtDepth,
@@ -33,6 +34,8 @@ export const laws: Readonly<Record<string, Law>> = {
   'no leader runs through words': leadersOffWords,
   'the ruler is true to the stated scale': rulerTrue,
   'ticks are even': ticksEven,
+  'breaks stand at the depths that they name': breaksAtDepth,
+  'nothing of the well is left out by a break': nothingLeftOut,
   'strata reach from top to foot, each depth once': strataAtDepth,
   'contacts stand at their depth': contactsAtDepth,
   'fills reach over the depths of their rings': fillsAtDepth,

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import type { Drawing, Item, PathItem, Segment, TextItem } from '../../../core/drawing/items.ts';
 import { well } from '../../demo-data/wells.ts';
 import { drawSheet, type DrawnSheet } from '../drawn.ts';
+import { longPlain } from '../examples/longPlain.ts';
 import { noDiameters } from '../examples/noDiameters.ts';
 import { laws } from './index.ts';
 
@@ -92,6 +93,8 @@ const itemSpoils: Record<string, () => Spoil> = {
       const short = isPath(item) && item.stroke?.width === 0.18;
       return short && groups.includes('depthRuler');
     }),
+  'breaks stand at the depths that they name': () => lowered('depthBreak', 0.1, ['path']),
+  'nothing of the well is left out by a break': () => replaced(/^(\d+)–(\d+) m not/, '$1–50 m not'),
   'strata reach from top to foot, each depth once': () => lowered('ground', 0.05, ['region']),
   'contacts stand at their depth': () => lowered('ground', 0.05, ['path']),
   'fills reach over the depths of their rings': () => lowered('annulus', 0.05, ['region']),
@@ -125,6 +128,14 @@ const wholeSpoils: Record<string, (drawing: Drawing) => Drawing> = {
 
 const long = drawSheet(well('telescoped-in-granite.json'), 'A4');
 const clipped = drawSheet(noDiameters(), 'A4');
+const broken = drawSheet(longPlain(), 'A3');
+
+/** A sheet that shows what a law is about. */
+const shownBy: Readonly<Record<string, DrawnSheet>> = {
+  'no text is cut by a clip': clipped,
+  'breaks stand at the depths that they name': broken,
+  'nothing of the well is left out by a break': broken,
+};
 
 function spoil(sheet: DrawnSheet, law: string): DrawnSheet {
   const whole = wholeSpoils[law];
@@ -133,7 +144,7 @@ function spoil(sheet: DrawnSheet, law: string): DrawnSheet {
 }
 
 it.each(Object.keys(laws))('the law that %s tells a sheet that breaks it', (name) => {
-  const sheet = name === 'no text is cut by a clip' ? clipped : long;
+  const sheet = shownBy[name] ?? long;
   expect(laws[name]!(sheet)).toEqual([]);
   expect(laws[name]!(spoil(sheet, name))).not.toEqual([]);
 });

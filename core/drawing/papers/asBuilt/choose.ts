@@ -1,9 +1,9 @@
 import type { PaperMm } from '../../../base/units.ts';
 import type { View } from '../../parts/columns.ts';
 import { descriptionsFit, descriptionsHeight } from '../../parts/descriptions.ts';
-import { paperLength } from '../../scale.ts';
+import { axisBottom, paperLength } from '../../scale.ts';
 import { layPanel } from './blocks.ts';
-import type { Plan } from './page.ts';
+import { hasOwnPage, type Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { callsFit, callsHeight } from './wellView.ts';
 
@@ -53,6 +53,12 @@ function ownPageCost({ rest }: Plan, pages: OwnPages): number {
   return rest === 'ownPage' ? lines + farLegendCost : lines;
 }
 
+/** A broken axis hides no fact, but is harder to read than a whole one. */
+function breaksCost({ views }: Plan): number {
+  const count = views.reduce((sum, { axis }) => sum + (axis.leftOut?.length ?? 0), 0);
+  return count === 0 ? 0 : 3 + 2 * count;
+}
+
 /** Lower is better: pages first, then what is too thin to read, then empty paper. */
 function costOf(input: SheetInput, plan: Plan, pages: OwnPages): number {
   const drawn = plan.views.reduce((sum, view) => sum + drawnOn(view), 0);
@@ -62,6 +68,7 @@ function costOf(input: SheetInput, plan: Plan, pages: OwnPages): number {
     ownPageCost(plan, pages) +
     (illegible(input, plan.scale) > 0.25 ? 25 : 0) +
     smallScaleCost(plan.scale) +
+    breaksCost(plan) +
     Math.max(0, 0.68 - drawn / room) * 70 +
     Math.max(0, 1 - drawn / room) * 2
   );
@@ -77,9 +84,9 @@ function isCrowded({ kit, model, ...input }: SheetInput, { views }: Plan): boole
   );
 }
 
-/** Length of well that a page shows. */
+/** Height of paper that the well takes on a page. */
 function drawnOn({ axis }: View): PaperMm {
-  return paperLength(axis.toM - axis.fromM, axis.scale);
+  return axisBottom(axis) - axis.top;
 }
 
 /** Words that take up to this share of the length of the well beside them stand near their depth. */
@@ -125,4 +132,24 @@ export function cheapest(input: SheetInput, plans: readonly Plan[]): Plan | unde
     if (!best || whole < best.cost) best = { plan, cost: whole };
   }
   return best?.plan;
+}
+
+const isBroken = ({ views }: Plan) => views.some(({ axis }) => axis.leftOut !== undefined);
+
+const pagesOf = (plan: Plan) => plan.views.length + (hasOwnPage(plan) ? 1 : 0);
+
+/** At this scale and larger ones a whole axis is read easily; no break need bring a larger one. */
+const easyScale = 200;
+
+/** The cheapest plan; one with breaks only where they save a page or let a legible scale in. */
+export function bestPlan(input: SheetInput, plans: readonly Plan[]): Plan | undefined {
+  const best = cheapest(input, plans);
+  if (!best || !isBroken(best)) return best;
+  const whole = cheapest(
+    input,
+    plans.filter((plan) => !isBroken(plan)),
+  );
+  if (!whole) return best;
+  const saves = pagesOf(best) < pagesOf(whole) && best.scale <= whole.scale;
+  return saves || (whole.scale > easyScale && best.scale < whole.scale) ? best : whole;
 }

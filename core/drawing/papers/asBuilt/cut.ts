@@ -18,22 +18,41 @@ function roundCut(wished: DepthM, leastM: DepthM, mostM: DepthM, nearM: number):
 
 const mostPages = 8;
 
-/** Cuts a length into pages of `fullM`, the last of `lastM`. Undefined when it takes too many. */
-export function cut(fromM: DepthM, toM: DepthM, fullM: number, lastM: number): Range[] | undefined {
+/** How much paper leads to a depth, in metres of its scale, and back. Breaks make it shorter. */
+export interface Along {
+  of(depthM: DepthM): number;
+  depthAt(along: number): DepthM;
+}
+
+const unbroken: Along = { of: (depthM) => depthM, depthAt: (along) => along };
+
+/**
+ * Cuts a well into pages that have room for `fullM`, the last for `lastM`, metres of paper.
+ * Undefined when it takes too many.
+ */
+export function cut(
+  top: DepthM,
+  foot: DepthM,
+  fullM: number,
+  lastM: number,
+  along = unbroken,
+): Range[] | undefined {
   if (lastM <= 0 || fullM <= 0) return undefined;
+  const [fromM, toM] = [along.of(top), along.of(foot)];
   const pages = 1 + Math.max(1, Math.ceil((toM - fromM - lastM) / fullM - 1e-9));
   if (pages > mostPages) return undefined;
   const share = (toM - fromM) / (fullM * (pages - 1) + lastM);
   // Every page shows some of the well, also where it is hardly longer than one page.
   const someM = Math.min(lastM, fullM, (toM - fromM) / pages / 4);
   const ranges: Range[] = [];
-  let at = fromM;
+  let [at, from] = [fromM, top];
   for (let left = pages - 1; left > 0; left -= 1) {
     const leastM = Math.max(toM - lastM - (left - 1) * fullM, at + someM);
     const mostM = Math.min(at + fullM, toM - left * someM);
-    const end = roundCut(at + share * fullM, leastM, mostM, (share * fullM) / 3);
-    ranges.push({ fromM: at, toM: end });
-    at = end;
+    const [wished, least, most] = [at + share * fullM, leastM, mostM].map(along.depthAt);
+    const end = roundCut(wished!, least!, most!, (share * fullM) / 3);
+    ranges.push({ fromM: from, toM: end });
+    [at, from] = [along.of(end), end];
   }
-  return [...ranges, { fromM: at, toM }];
+  return [...ranges, { fromM: from, toM: foot }];
 }

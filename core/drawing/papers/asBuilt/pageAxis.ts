@@ -1,16 +1,16 @@
 import type { PageAxis } from '../../items.ts';
 import type { View } from '../../parts/columns.ts';
-import { paperLength } from '../../scale.ts';
+import { paperLength, stretchesOf } from '../../scale.ts';
 
 /** Where depth and diameters lie in a view, as plain data. */
 export function pageAxis({ axis, body, columns, widthScale }: View): PageAxis {
-  const { fromM, toM, top, scale } = axis;
+  const { fromM, toM, scale } = axis;
   const { water, ground, section } = columns;
   return {
     box: body,
     fromM,
     toM,
-    top,
+    stretches: stretchesOf(axis),
     mmPerM: paperLength(1, scale),
     ...(widthScale !== undefined && { mmPerMm: 1 / widthScale }),
     spans: { water, ground, section },

@@ -1,20 +1,29 @@
-import type { PaperMm } from '../../../base/units.ts';
+import { mmPerM, type PaperMm } from '../../../base/units.ts';
 import { headHeight, layColumns, type Columns, type View } from '../../parts/columns.ts';
 import { descriptionsHeight } from '../../parts/descriptions.ts';
 import { hasRates } from '../../parts/rate.ts';
-import { axisBottom, depthScales } from '../../scale.ts';
+import {
+  axisBottom,
+  depthAt,
+  depthScales,
+  paperLength,
+  yAt,
+  type DepthAxis,
+  type DepthRange,
+} from '../../scale.ts';
 import { hasPanel, layRemarks } from './blocks.ts';
 import { bodyHeights, drawingWidth, remarksKept, type Heights, type Rest } from './bodies.ts';
-import { cheapest } from './choose.ts';
-import { cut, type Range } from './cut.ts';
+import { bestPlan } from './choose.ts';
+import { cut, type Along, type Range } from './cut.ts';
 import { extentOf, widthScaleOf } from './extent.ts';
 import { besideDrawing } from './foot.ts';
 import type { Plan } from './page.ts';
+import { plainStretches, spareDepths } from './plainStretches.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { callsHeight } from './wellView.ts';
 
-/** Space between the body's edge and the ends of the well, and where a match line stands. */
-const margin: PaperMm = 1.2;
+/** Between the body's edge and the ends of the well, for half a figure; and at a match line. */
+const margin: PaperMm = 1.4;
 const matchMargin: PaperMm = 4.5;
 
 /** What all plans of a sheet share. */
@@ -28,21 +37,33 @@ interface Frame {
   readonly remarksRoom: PaperMm;
 }
 
+/** How a sheet may be laid: at which scale, with the rest where, and which depths left out. */
+interface Manner {
+  readonly scale: number;
+  readonly rest: Rest;
+  readonly leftOut: readonly DepthRange[];
+}
+
+/** The axis of a page, with the breaks that lie on it. */
+function axisOf(range: Range, { scale, leftOut }: Manner, top: PaperMm): DepthAxis {
+  const own = leftOut.filter(({ fromM, toM }) => fromM >= range.fromM && toM <= range.toM);
+  return { ...range, scale, top, ...(own.length > 0 && { leftOut: own }) };
+}
+
 /** The views of a well cut at given depths, each in the body that its page leaves. */
 function viewsOf(
   input: SheetInput,
-  scale: number,
-  rest: Rest,
+  manner: Manner,
   { columns, heights, widthScale }: Frame,
   ranges: readonly Range[],
 ): View[] {
   const { x, y } = input.paper.frame;
   return ranges.map((range, at) => {
     const last = at === ranges.length - 1;
-    const height = last ? heights[rest] : heights.full;
+    const height = last ? heights[manner.rest] : heights.full;
     const body = { x, y: y + headHeight, width: drawingWidth(input), height };
     return {
-      axis: { ...range, scale, top: body.y + (at === 0 ? margin : matchMargin) },
+      axis: axisOf(range, manner, body.y + (at === 0 ? margin : matchMargin)),
       columns,
       body,
       ...(widthScale !== undefined && { widthScale }),
@@ -52,23 +73,47 @@ function viewsOf(
   });
 }
 
-/** The plan of one scale and one place for the rest; none where the well does not fit so. */
-function planFor(input: SheetInput, scale: number, rest: Rest, frame: Frame): Plan[] {
+/** Depths along the paper, whose breaks take as much of it as their mark. */
+function alongOf({ fromM, toM }: Range, { scale, leftOut }: Manner): Along {
+  const axis = { fromM, toM, scale, top: 0, ...(leftOut.length > 0 && { leftOut }) };
+  return {
+    of: (depthM) => fromM + (yAt(axis, depthM) * scale) / mmPerM,
+    depthAt: (along) => depthAt(axis, paperLength(along - fromM, scale)),
+  };
+}
+
+/** A page may end no nearer to a break than this. */
+const offBreak: PaperMm = 4;
+
+/** Whether a page would end within a break or at it. */
+function cutsBreak(ranges: readonly Range[], { scale, leftOut }: Manner): boolean {
+  const offM = (offBreak * scale) / mmPerM;
+  const ends = ranges.slice(0, -1).map(({ toM }) => toM);
+  return ends.some((end) =>
+    leftOut.some(({ fromM, toM }) => end > fromM - offM && end < toM + offM),
+  );
+}
+
+/** The plan of one manner; none where the well does not fit so. */
+function planFor(input: SheetInput, manner: Manner, frame: Frame): Plan[] {
+  const { scale, rest, leftOut } = manner;
   const { fromM, toM } = frame.extent;
-  const metresIn = (height: PaperMm, margins: PaperMm) => ((height - margins) * scale) / 1000;
+  const metresIn = (height: PaperMm, margins: PaperMm) => ((height - margins) * scale) / mmPerM;
   const last = frame.heights[rest];
-  const single = metresIn(last, 2 * margin);
+  const along = leftOut.length > 0 ? alongOf(frame.extent, manner) : undefined;
+  const length = along ? along.of(toM) - along.of(fromM) : toM - fromM;
   const ranges =
-    toM - fromM <= single
+    length <= metresIn(last, 2 * margin)
       ? [{ fromM, toM }]
       : cut(
           fromM,
           toM,
           metresIn(frame.heights.full, 2 * matchMargin),
           metresIn(last, margin + matchMargin),
+          along,
         );
-  if (!ranges) return [];
-  const views = viewsOf(input, scale, rest, frame, ranges);
+  if (!ranges || cutsBreak(ranges, manner)) return [];
+  const views = viewsOf(input, manner, frame, ranges);
   return [{ scale, rest, views, remarksRoom: frame.remarksRoom }];
 }
 
@@ -100,9 +145,25 @@ function restsFor(input: SheetInput): Rest[] {
   return hasPanel(input) ? ['band', 'bandAndPage', 'ownPage'] : ['band', 'ownPage'];
 }
 
-/** The scale of the preferred series, and the pages, that show the well best. */
+/** A sheet shows at least this share of its well. */
+const leastShown = 0.6;
+
+const lengthOf = ({ fromM, toM }: DepthRange) => toM - fromM;
+
+/** No break, the one that saves most, or the two that do, as long as most is shown. */
+function breaksAt(plain: readonly DepthRange[], scale: number, whole: Range) {
+  const spare = spareDepths(plain, scale);
+  const counts = [0, 1, 2].filter((count) => count <= spare.length);
+  const choices = counts.map((count) => spare.slice(0, count));
+  const mostM = (1 - leastShown) * lengthOf(whole);
+  return choices
+    .filter((some) => some.reduce((sum, one) => sum + lengthOf(one), 0) <= mostM)
+    .map((some) => some.toSorted((a, b) => a.fromM - b.fromM));
+}
+
+/** The scale of the preferred series, the pages and the breaks that show the well best. */
 export function planSheet(input: SheetInput): Plan {
-  const { paper, model } = input;
+  const { paper, model, brokenAxis = true } = input;
   const columns = layColumns(paper.frame.x, drawingWidth(input), hasRates(model.strata));
   const frame = {
     columns,
@@ -112,10 +173,13 @@ export function planSheet(input: SheetInput): Plan {
     remarksRoom: remarksKept(input),
   };
   const rests = restsFor(input);
+  const plain = brokenAxis ? plainStretches(model, frame.extent) : [];
   const plans = depthScales.flatMap((scale) =>
-    rests.flatMap((rest) => planFor(input, scale, rest, frame)),
+    breaksAt(plain, scale, frame.extent).flatMap((leftOut) =>
+      rests.flatMap((rest) => planFor(input, { scale, rest, leftOut }, frame)),
+    ),
   );
-  const best = cheapest(input, plans);
+  const best = bestPlan(input, plans);
   if (!best) throw new Error('no preferred scale holds this well');
   return settled(input, best);
 }

@@ -19,6 +19,8 @@ export interface SheetInput {
   readonly guidelines?: GuidelineSet;
   readonly kit: Kit;
   readonly paper: Paper;
+  /** Whether long plain stretches may be left out by a break; they may where absent. */
+  readonly brokenAxis?: boolean;
   /** Pictures that are at hand; the frames of the others say so. */
   readonly images?: PhotoImages;
 }

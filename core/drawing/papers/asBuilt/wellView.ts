@@ -8,6 +8,7 @@ import {
   type CalloutRoom,
 } from '../../labels/callout.ts';
 import { drawColumns, wordsRoom, type View } from '../../parts/columns.ts';
+import { drawDepthBreaks } from '../../parts/depthBreaks.ts';
 import { drawDepthRuler } from '../../parts/depthRuler.ts';
 import { drawDescriptions } from '../../parts/descriptions.ts';
 import { drawGround } from '../../parts/ground.ts';
@@ -76,5 +77,6 @@ export function drawWell({ kit, model, record }: SheetInput, view: View, sheet: 
     again(kit, on('ruler'), drawDepthRuler, view),
     again(kit, on('match lines'), drawMatchLines, view, sheet),
     again(kit, on('columns'), drawColumns, view),
+    again(kit, on('breaks'), drawDepthBreaks, view),
   ];
 }

@@ -4,7 +4,7 @@ import type { Item } from '../../items.ts';
 import type { Kit } from '../../kit.ts';
 import { letter } from '../../letters.ts';
 import { dashed, letterings, solid } from '../../pens.ts';
-import { shownPart, shows, yAt } from '../../scale.ts';
+import { shownMiddle, shownPart, shows, yAt } from '../../scale.ts';
 import { group, line, polyline, type Point } from '../../shapes.ts';
 import type { View } from '../columns.ts';
 import { centreOf, edgeAt, isCut, sides, unknownHalf } from './across.ts';
@@ -70,7 +70,7 @@ function drawUnknownHole(kit: Kit, view: View, fromM: number, toM: number): Item
   const floor = shows(view.axis, toM, view.first)
     ? [line([centre - half, foot], [centre + half, foot], dashed('medium'))]
     : [];
-  const middle = (top + foot) / 2 + letterings.large / 2;
+  const middle = yAt(view.axis, shownMiddle(view.axis, part)) + letterings.large / 2;
   return [
     ...walls,
     ...floor,

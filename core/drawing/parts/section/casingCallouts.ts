@@ -4,7 +4,7 @@ import { depthFigure, momentFigure, plainFigure } from '../../figures.ts';
 import type { Kit } from '../../kit.ts';
 import { bound } from '../../letters.ts';
 import type { Callout } from '../../labels/callout.ts';
-import { shownPart, shows, yAt } from '../../scale.ts';
+import { shownMiddle, shownPart, shows, yAt } from '../../scale.ts';
 import type { View } from '../columns.ts';
 import { centreOf, halfOfPiece } from './across.ts';
 import type { Built } from './built.ts';
@@ -91,7 +91,7 @@ function stringCallouts(kit: Kit, string: StringModel, view: View): Callout[] {
   };
   const bodies = stretches.flatMap((stretch, at): Callout[] => {
     const part = shownPart(view.axis, stretch.topM, stretch.bottomM);
-    const middleM = part ? (part.fromM + part.toM) / 2 : stretch.topM;
+    const middleM = part ? shownMiddle(view.axis, part) : stretch.topM;
     const { first } = stretch;
     const closed = at === stretches.length - 1 && looseCap(string) !== undefined;
     const foot: Callout = {

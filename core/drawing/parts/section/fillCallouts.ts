@@ -3,7 +3,7 @@ import { depthFigure, plainFigure } from '../../figures.ts';
 import type { Kit } from '../../kit.ts';
 import { bound } from '../../letters.ts';
 import type { Callout } from '../../labels/callout.ts';
-import { shownPart, shows, yAt } from '../../scale.ts';
+import { shownMiddle, shownPart, shows, yAt } from '../../scale.ts';
 import type { View } from '../columns.ts';
 import { centreOf, edgeAt, halfOf, unknownHalf } from './across.ts';
 import type { Built } from './built.ts';
@@ -28,7 +28,7 @@ function holeDiameterAt(bore: BoreModel, depthM: number): number | undefined {
 function zoneCallouts(kit: Kit, zone: AnnulusZone, bore: BoreModel, view: View): Callout[] {
   const part = shownPart(view.axis, zone.fromM, zone.toM);
   if (!part) return [];
-  const middleM = (part.fromM + part.toM) / 2;
+  const middleM = shownMiddle(view.axis, part);
   const ring =
     zone.rings.find(({ fromM, toM }) => fromM <= middleM && middleM <= toM) ?? zone.rings[0];
   const x = ring

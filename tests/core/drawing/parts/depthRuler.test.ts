@@ -29,6 +29,16 @@ describe('the depth ruler', () => {
     }
   });
 
+  it('has no tick in a break, no figure near it, and a figure in each stretch', () => {
+    const leftOut = [
+      { fromM: 6, toM: 11 },
+      { fromM: 14, toM: 22 },
+    ];
+    expect(wordsOf(drawDepthRuler(kit, viewOf({ leftOut })))).toEqual(['0', '5', '12', '25', '30']);
+    const depths = ticksOf(viewOf({ leftOut })).length;
+    expect(depths).toBe(7 + 4 + 9);
+  });
+
   it('begins at ground level, not above it', () => {
     const view = viewOf({ fromM: -0.6 });
     expect(Math.min(...ticksOf(view).map(([start]) => start![1]))).toBeCloseTo(

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { PageAxis } from '../../../../core/drawing/items.ts';
 import type { Handle } from '../../../../renderer/state/hands/handle.ts';
-import { depthOf, isOn, placesOn, yOf } from '../../../../renderer/sheet/hands/place.ts';
+import { depthOf, yOf } from '../../../../core/drawing/scale.ts';
+import { isOn, placesOn } from '../../../../renderer/sheet/hands/place.ts';
 
 const axis: PageAxis = {
   box: { x: 20, y: 20, width: 180, height: 200 },
   fromM: 10,
   toM: 40,
-  top: 25,
+  stretches: [{ fromM: 10, toM: 40, top: 25 }],
   mmPerM: 5,
   mmPerMm: 0.1,
   spans: {
@@ -87,6 +88,17 @@ describe('where an edge stands on a page', () => {
     ) as unknown as PageAxis;
     const [a] = placesOn(bare, [handle('a', 12, 'annulus')], 3);
     expect(a!.spans).toHaveLength(1);
+  });
+
+  it('is nowhere for a depth that a break leaves out, and at its height below the break', () => {
+    const stretches = [
+      { fromM: 10, toM: 15, top: 25 },
+      { fromM: 30, toM: 40, top: 56 },
+    ];
+    const all = [handle('a', 20, 'ground'), handle('b', 32, 'ground')];
+    expect(
+      placesOn({ ...axis, stretches }, all, 3).map(({ handle: { id }, y }) => [id, y]),
+    ).toEqual([['b', 66]]);
   });
 
   it('tells strikes from their rises', () => {

@@ -11,7 +11,7 @@ const axis: PageAxis = {
   box: { x: 20, y: 20, width: 180, height: 200 },
   fromM: 0,
   toM: 20,
-  top: 25,
+  stretches: [{ fromM: 0, toM: 20, top: 25 }],
   mmPerM: 5,
   spans: {
     water: { x: 29, width: 9 },

@@ -42,6 +42,18 @@ describe('a well cut into pages', () => {
     expect(lower).toEqual({ fromM: upper!.toM, toM: 10.2 });
   });
 
+  it('is cut by the paper that it takes, where a break makes that less than its depth', () => {
+    // 30 m are left out from 10 m on.
+    const along = {
+      of: (depthM: number) => (depthM <= 10 ? depthM : Math.max(10, depthM - 30)),
+      depthAt: (at: number) => (at <= 10 ? at : at + 30),
+    };
+    expect(cut(0, 80, 30, 30, along)).toEqual([
+      { fromM: 0, toM: 60 },
+      { fromM: 60, toM: 80 },
+    ]);
+  });
+
   it('is not cut into more pages than anyone would read, nor onto pages without room', () => {
     expect(cut(0, 300, 20, 20)).toBeUndefined();
     expect(cut(0, 30, 20, 0)).toBeUndefined();

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Item, Page, PageAxis } from '../../../../../core/drawing/items.ts';
+import type { Item, Page } from '../../../../../core/drawing/items.ts';
+import { depthOf, yOf } from '../../../../../core/drawing/scale.ts';
 import { fileNames, well } from '../../../../demo-data/wells.ts';
 import { drawSheet, paperNames } from '../../../../sheets/drawn.ts';
 
@@ -19,8 +20,6 @@ function bodies(page: Page): { source: string; top: number; foot: number; left: 
   });
 }
 
-const depthAt = ({ top, fromM, mmPerM }: PageAxis, y: number) => fromM + (y - top) / mmPerM;
-
 describe('where depth lies on a page', () => {
   it.each(fileNames.flatMap((name) => paperNames.map((paper) => [name, paper] as const)))(
     'agrees with the layers drawn there: %s on %s',
@@ -36,7 +35,7 @@ describe('where depth lies on a page', () => {
             const strata = model.strata.filter(({ path }) => path === source);
             const between = strata.some(
               ({ fromM, toM }) =>
-                depthAt(axis, top) >= fromM - 0.01 && depthAt(axis, foot) <= toM + 0.01,
+                depthOf(axis, top) >= fromM - 0.01 && depthOf(axis, foot) <= toM + 0.01,
             );
             expect({ source, between }).toEqual({ source, between: true });
             expect(left).toBeGreaterThanOrEqual(axis.spans.ground.x - 0.01);
@@ -49,9 +48,9 @@ describe('where depth lies on a page', () => {
     const axes = pages.flatMap((page) => page.axes ?? []);
     expect(axes.length).toBeGreaterThan(1);
     for (const [at, axis] of axes.slice(1).entries()) expect(axis.fromM).toBe(axes[at]!.toM);
-    for (const { box, top, fromM, toM, mmPerM } of axes) {
-      expect(top).toBeGreaterThanOrEqual(box.y);
-      expect(top + (toM - fromM) * mmPerM).toBeLessThanOrEqual(box.y + box.height);
+    for (const axis of axes) {
+      expect(yOf(axis, axis.fromM)).toBeGreaterThanOrEqual(axis.box.y);
+      expect(yOf(axis, axis.toM)).toBeLessThanOrEqual(axis.box.y + axis.box.height);
     }
   });
 

@@ -9,6 +9,7 @@ import { axisBottom, depthScales } from '../../../../../core/drawing/scale.ts';
 import { resolveWell } from '../../../../../core/model/resolveWell.ts';
 import type { WellRecord } from '../../../../../core/record/schema.ts';
 import { well } from '../../../../demo-data/wells.ts';
+import { longPlain } from '../../../../sheets/examples/longPlain.ts';
 import { wordyLog } from '../../../../sheets/examples/wordyLog.ts';
 import { record } from '../../../model/well.ts';
 import { kit } from '../../sample.ts';
@@ -55,6 +56,22 @@ describe('the plan of a sheet', () => {
       expect([scale, views.length]).toEqual([200, 2]);
     }
     expect(planned(holeOf(85)).views).toHaveLength(1);
+  });
+
+  it('breaks the axis of a plain well where that lets a legible scale in, unless told not to', () => {
+    const input = inputOf(longPlain(), 'A3');
+    const broken = planSheet(input);
+    const whole = planSheet({ ...input, brokenAxis: false });
+    expect(broken.views[0]!.axis.leftOut).toEqual([{ fromM: 16, toM: 38 }]);
+    expect(whole.views[0]!.axis.leftOut).toBeUndefined();
+    const better = broken.scale < whole.scale || broken.views.length < whole.views.length;
+    expect(better).toBe(true);
+  });
+
+  it('never leaves out most of a well', () => {
+    const { views } = planned(holeOf(600));
+    for (const { axis } of views)
+      for (const { fromM, toM } of axis.leftOut ?? []) expect(toM - fromM).toBeLessThan(600 / 2);
   });
 
   it('puts all at the side of the well on A3', () => {
