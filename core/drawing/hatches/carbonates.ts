@@ -27,8 +27,17 @@ function bricks(lean: number): PathItem[] {
   ];
 }
 
-/** Two joints side by side: limestone remade. */
-const twinJoint = mark.dashes(2, 1.5, 0.5, { turn: 90 });
+/** Two joints that cross: limestone remade. */
+const crossedJoint = mark.strokes([
+  [
+    [-0.5, -0.75],
+    [0.5, 0.75],
+  ],
+  [
+    [0.5, -0.75],
+    [-0.5, 0.75],
+  ],
+]);
 
 /** One brick's corner: what is left of the courses in a mixture. */
 function brickMark(lean: number): PathItem {
@@ -94,16 +103,16 @@ export const carbonates = {
     [
       level(4, 0.75),
       level(4, 2.25),
-      mark.moved(twinJoint, [1, 1.5]),
-      mark.moved(twinJoint, [3, 0]),
+      mark.moved(crossedJoint, [1, 1.5]),
+      mark.moved(crossedJoint, [3, 0]),
     ],
     mark.dashes(2, 1.3, 0.5, { turn: 90 }),
   ),
   gypsum: hatch(6, 6, leaning(6, 6, 1.5, 6), mark.dash(1.8, { turn: -45 })),
   salt: hatch(
-    4,
-    4,
-    [level(4, 1), level(4, 3), upright(4, 1), upright(4, 3)],
+    6,
+    6,
+    [0.75, 2.25, 3.75, 5.25].flatMap((step) => [level(6, step), upright(6, step)]),
     mark.polygon(4, 1.6, { turn: 45 }),
   ),
   coal: hatch(12, 12, [solid], mark.oval(1.6, 0.7, { filled: true })),

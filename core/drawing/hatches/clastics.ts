@@ -14,7 +14,7 @@ function beds(width: number, ...depths: number[]): PathItem[] {
 }
 
 const twoDashes = mark.dashes(2, 1.5, 0.5);
-const threeDots = [-0.55, 0, 0.55].map((x): [number, number] => [x, 0]);
+const threeDots = [-0.7, 0, 0.7].map((x): [number, number] => [x, 0]);
 
 function dashAndDots(x: number, y: number): PathItem[] {
   return [
@@ -43,7 +43,7 @@ export const clastics = {
   siltstone: hatch(
     4,
     3,
-    [...beds(4, 0, 1.5), ...dashAndDots(0, 0.75), ...dashAndDots(2, 2.25)],
+    [...beds(4, 0), ...dashAndDots(0, 1), ...dashAndDots(2, 2)],
     mark.dash(1.4),
   ),
   shale: hatch(

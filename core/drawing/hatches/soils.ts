@@ -32,7 +32,7 @@ function tumbledCrosses(places: readonly Point[]) {
 
 const clayDash = mark.dash(1.5);
 
-const siltRow = [mark.dash(1.4), ...[-0.55, 0, 0.55].map((x) => mark.moved(mark.dot(0.4), [x, 0]))];
+const siltRow = [mark.dash(1.4), ...[-0.7, 0, 0.7].map((x) => mark.moved(mark.dot(0.4), [x, 0]))];
 
 /** A dash over a dot: silt in a mixture. */
 const siltSingle = [mark.moved(mark.dash(1.2), [0, -0.3]), mark.moved(mark.dot(0.4), [0, 0.4])];
