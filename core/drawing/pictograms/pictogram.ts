@@ -30,6 +30,9 @@ const grid = 32;
 /** Of a line and of a thick line, in units of the grid. */
 const lineUnits = 1.7;
 const thickUnits = 3;
+/** Of the bar over what is forbidden, and of the white on either side of it together. */
+const barUnits = 2.6;
+const edgeUnits = 4.8;
 
 export interface PictogramPlace {
   readonly x: PaperMm;
@@ -77,10 +80,10 @@ export function drawForbidden(id: PictogramId, place: PictogramPlace): GroupItem
   const { x, y, side } = place;
   const k = side / grid;
   const bar = placed(readOutline('M4 4 L28 28'), { x, y, side });
-  const edge: Stroke = { ...roundStroke(6 * k), ink: white };
+  const edge: Stroke = { ...roundStroke(edgeUnits * k), ink: white };
   return group('forbidden', [
     drawPictogram(id, place),
     { kind: 'path', segments: bar, stroke: edge },
-    { kind: 'path', segments: bar, stroke: roundStroke(thickUnits * k) },
+    { kind: 'path', segments: bar, stroke: roundStroke(barUnits * k) },
   ]);
 }

@@ -11,7 +11,7 @@ const gap: PaperMm = 4;
 const headHeight: PaperMm = 7.8;
 const signSide: PaperMm = 8.7;
 const textAt: PaperMm = 10.6;
-const betweenTasks: PaperMm = 0.5;
+const betweenTasks: PaperMm = 0.4;
 
 interface LaidTask {
   readonly task: CareTask;

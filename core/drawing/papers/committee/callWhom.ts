@@ -19,8 +19,8 @@ interface Person {
 }
 
 const rowHeight: PaperMm = 5;
-/** Least that is left of a line for a telephone number. */
-const numberWidth: PaperMm = 24;
+/** So little that is left of a line holds no telephone number. */
+const leastLine: PaperMm = 14;
 
 function peopleOf({ own }: CommitteeKit, { site, identity }: WellRecord): Person[] {
   const { call } = own;
@@ -59,12 +59,12 @@ function drawPerson(
   if (name === undefined || name.trim() === '') return [...label, blank(left, y + rise, room)];
   const face = bold ? 'bold' : 'regular';
   const look = { face, lettering: 'plain' } as const;
-  const widest = numberByHand ? room - numberWidth : room;
-  const shown = Math.min(widest, widthOf(kit, name, look)) + 1.5;
+  const shown = Math.min(room, widthOf(kit, name, look)) + 1.5;
+  const lined = numberByHand === true && room - shown >= leastLine;
   return [
     ...label,
-    ...said(kit, name, left, y + rise, { ...look, widest, source }),
-    ...(numberByHand ? [blank(left + shown, y + rise, room - shown)] : []),
+    ...said(kit, name, left, y + rise, { ...look, widest: room, source }),
+    ...(lined ? [blank(left + shown, y + rise, room - shown)] : []),
   ];
 }
 

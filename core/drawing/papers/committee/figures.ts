@@ -124,7 +124,7 @@ function cardsOf(
     depth,
     pipeCard(kit, facts),
     restCard(kit, facts),
-    intakeCard(kit, facts),
+    ...(facts.kind === 'bucketAndWindlass' ? [] : [intakeCard(kit, facts)]),
     yieldCard(kit, given),
     kindCard(kit, facts),
   ];

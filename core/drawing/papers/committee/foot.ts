@@ -15,7 +15,7 @@ const asked = ['committee', 'contractor', 'supervisor'] as const;
 type Asked = (typeof asked)[number];
 
 /** Least height of the boxes that are signed in. */
-export const footHeight: PaperMm = 18;
+export const footHeight: PaperMm = 17;
 const dayWidth: PaperMm = 22.5;
 
 interface Signed {

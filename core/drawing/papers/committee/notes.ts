@@ -5,7 +5,7 @@ import { group, line } from '../../shapes.ts';
 import type { CommitteeKit } from './committeeKit.ts';
 import { blockTitle, titleHeight } from './text.ts';
 
-const notePitch: PaperMm = 6.6;
+const notePitch: PaperMm = 6.2;
 
 /** Least height in which something can be written by hand. */
 export const leastNotes: PaperMm = titleHeight + notePitch;

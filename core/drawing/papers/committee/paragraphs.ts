@@ -37,10 +37,13 @@ function handLine(
   return blank(beside ? x + end : x, y, beside ? width - end : width);
 }
 
-function linesTaken(kit: CommitteeKit, { lines, byHand }: Laid, width: PaperMm): number {
-  if (!byHand) return lines.length;
+/** Room above a line that is written on. */
+const handGap: PaperMm = 1.6;
+
+function heightOf(kit: CommitteeKit, { lines, byHand }: Laid, width: PaperMm): PaperMm {
+  if (!byHand) return lines.length * pitch;
   const end = widthOf(kit, lines.at(-1) ?? '', { lettering: 'plain' }) + 1.5;
-  return lines.length + (width - end >= handWidth ? 0 : 1);
+  return (lines.length + (width - end >= handWidth ? 0 : 1)) * pitch + handGap;
 }
 
 /** A titled block of short paragraphs, with its pictogram at the end of the title. */
@@ -55,15 +58,14 @@ export function layParagraphs(
     ...one,
     lines: linesOf(kit, one.says, width, { face: one.bold ? 'bold' : 'regular' }),
   }));
-  const count = laid.reduce((sum, one) => sum + linesTaken(kit, one, width), 0);
   return {
-    height: titleHeight + count * pitch,
+    height: titleHeight + laid.reduce((sum, one) => sum + heightOf(kit, one, width), 0),
     draw: (x, y) => {
       let top = y + titleHeight;
       const items = laid.flatMap((one) => {
         const { lines, source, bold, byHand } = one;
-        const own = top;
-        top += linesTaken(kit, one, width) * pitch;
+        const own = top + (byHand ? handGap : 0);
+        top += heightOf(kit, one, width);
         const look = { face: bold ? 'bold' : 'regular', source } as const;
         return [
           ...saidLines(kit, lines, x, own, look),

@@ -9,7 +9,7 @@ import { group, rectangle } from '../../shapes.ts';
 import { filled, type CommitteeKit } from './committeeKit.ts';
 import { dayInWords } from './days.ts';
 import { bannerState } from './stages.ts';
-import { blank, said } from './text.ts';
+import { blank, linesOf, said } from './text.ts';
 
 /** What the head cannot read from the record. */
 export interface SheetFacts {
@@ -17,7 +17,7 @@ export interface SheetFacts {
   readonly revision?: number;
 }
 
-const height: PaperMm = 19.4;
+const height: PaperMm = 18.8;
 const numberWidth: PaperMm = 50;
 const falling: readonly Lettering[] = ['number', 'title', 'large', 'plain'];
 
@@ -35,7 +35,7 @@ function placeOf({ site }: WellRecord, shown: string): string {
 }
 
 function drawNumber(kit: CommitteeKit, { identity }: WellRecord, x: PaperMm, y: PaperMm): Item[] {
-  const box = { x, y, width: numberWidth, height: height - 1 };
+  const box = { x, y, width: numberWidth, height: height - 0.6 };
   const number = identity?.number ?? '';
   const look = { ...fitting(kit, number, 'title', numberWidth - 5), source: 'identity.number' };
   return [
@@ -44,6 +44,19 @@ function drawNumber(kit: CommitteeKit, { identity }: WellRecord, x: PaperMm, y: 
     ...(number === ''
       ? [blank(x + 2.5, y + 13.6, numberWidth - 5)]
       : said(kit, number, x + 2.5, y + 13.8, look)),
+  ];
+}
+
+/** The name as large as it fits; one too long for the smallest of a line in two, cut. */
+function drawName(kit: CommitteeKit, name: string, x: PaperMm, y: PaperMm, room: PaperMm): Item[] {
+  const look = fitting(kit, name, 'number', room);
+  if (look.lettering !== 'plain') return said(kit, name, x, y + 11.8, look);
+  const [first = '', ...more] = linesOf(kit, name, room, { face: 'bold' });
+  const second = more.join(' ');
+  if (second === '') return said(kit, first, x, y + 11.8, { face: 'bold' });
+  return [
+    ...said(kit, first, x, y + 8, { face: 'bold' }),
+    ...said(kit, second, x, y + 12.6, { face: 'bold', widest: room }),
   ];
 }
 
@@ -71,7 +84,7 @@ export function layTitle(
         ...said(kit, `${own.title}. ${made}`, x, y + 3, { widest: room }),
         ...(name === ''
           ? [blank(x, y + 11.8, room)]
-          : said(kit, name, x, y + 11.8, { ...fitting(kit, name, 'number', room), source })),
+          : [group('name', drawName(kit, name, x, y, room), { source })]),
         ...said(kit, place, x, y + 17.4, { widest: room, source: 'site.village' }),
         ...drawNumber(kit, record, x + width - numberWidth, y),
       ];

@@ -69,7 +69,7 @@ export const french: CommitteeWords = {
     yields: {
       safe: 'Ne pas puiser plus de',
       tested: 'A donné à l’essai',
-      pump: 'La pompe donne',
+      pump: 'Le forage donne',
       planned: 'Prévu pour donner',
     },
   },
@@ -86,7 +86,7 @@ export const french: CommitteeWords = {
       bucketRope: 'Corde du seau',
     },
     wear: {
-      rope: 'Corde, rondelles, bagues de la roue',
+      rope: 'Rondelles, bagues de la roue, boulons',
       direct: 'Joints du piston et du clapet de pied',
       lever: 'Joints du piston et du clapet, paliers, boulons',
       suction: 'Cuirs du piston et joint du clapet',
@@ -131,7 +131,7 @@ export const french: CommitteeWords = {
   },
   away: {
     title: 'Tenir loin du forage. Jamais plus près que :',
-    now: 'ici {m} m',
+    now: 'actuel : {m} m',
     wash: 'lessive',
     washing: 'pas ici',
     what: {

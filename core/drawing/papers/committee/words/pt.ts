@@ -69,7 +69,7 @@ export const portuguese: CommitteeWords = {
     yields: {
       safe: 'Não tirar mais de',
       tested: 'Deu no ensaio',
-      pump: 'A bomba dá',
+      pump: 'O furo dá',
       planned: 'Previsto para dar',
     },
   },
@@ -86,7 +86,7 @@ export const portuguese: CommitteeWords = {
       bucketRope: 'Corda do balde',
     },
     wear: {
-      rope: 'Corda, anilhas, casquilhos da roda',
+      rope: 'Anilhas, casquilhos da roda, parafusos',
       direct: 'Vedantes do pistão e da válvula de pé',
       lever: 'Vedantes do pistão e da válvula, casquilhos, parafusos',
       suction: 'Couros do pistão e vedante da válvula',
@@ -131,7 +131,7 @@ export const portuguese: CommitteeWords = {
   },
   away: {
     title: 'Manter longe do furo. Nunca mais perto que:',
-    now: 'aqui {m} m',
+    now: 'agora {m} m',
     wash: 'lavar roupa',
     washing: 'aqui não',
     what: {
