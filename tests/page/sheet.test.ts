@@ -73,7 +73,7 @@ describe('the sheet', () => {
     expect(loaded).toEqual(expect.arrayContaining(['borefolio-regular', 'borefolio-bold']));
   });
 
-  it.each(['A4', 'A3', 'layingOut'])('is exported as PDF on %s', async (size) => {
+  it.each(['A4', 'A3', 'layingOut', 'committee'])('is exported as PDF on %s', async (size) => {
     page = await openWell(program, 'KV-25-011');
     await page.getByLabel('Paper').selectOption(size);
     const [file] = await Promise.all([

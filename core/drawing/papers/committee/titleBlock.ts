@@ -9,7 +9,7 @@ import { group, rectangle } from '../../shapes.ts';
 import { filled, type CommitteeKit } from './committeeKit.ts';
 import { dayInWords } from './days.ts';
 import { bannerState } from './stages.ts';
-import { blank, linesOf, said } from './text.ts';
+import { blank, linesOf, said, saidLines } from './text.ts';
 
 /** What the head cannot read from the record. */
 export interface SheetFacts {
@@ -34,16 +34,21 @@ function placeOf({ site }: WellRecord, shown: string): string {
   return places.filter((one) => one !== undefined && one !== shown).join(', ');
 }
 
+/** The number as large as it fits; one too long in two lines, since it may not be cut. */
 function drawNumber(kit: CommitteeKit, { identity }: WellRecord, x: PaperMm, y: PaperMm): Item[] {
   const box = { x, y, width: numberWidth, height: height - 0.6 };
   const number = identity?.number ?? '';
-  const look = { ...fitting(kit, number, 'title', numberWidth - 5), source: 'identity.number' };
+  const room = numberWidth - 5;
+  const look = { ...fitting(kit, number, 'title', room), source: 'identity.number' };
+  const left = x + 2.5;
+  const written =
+    look.lettering === 'plain'
+      ? saidLines(kit, linesOf(kit, number, room, look).slice(0, 2), left, y + 7.4, look)
+      : said(kit, number, left, y + 13.8, look);
   return [
     rectangle(box, { stroke: solid('frame') }),
-    ...said(kit, kit.own.wellNumber, x + 2.5, y + 5.2, { widest: numberWidth - 5 }),
-    ...(number === ''
-      ? [blank(x + 2.5, y + 13.6, numberWidth - 5)]
-      : said(kit, number, x + 2.5, y + 13.8, look)),
+    ...said(kit, kit.own.wellNumber, left, y + 5.2, { widest: room }),
+    ...(number === '' ? [blank(left, y + 13.6, room)] : written),
   ];
 }
 
