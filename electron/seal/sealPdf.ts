@@ -33,7 +33,8 @@ function textOf(signer: Signer, { role, place, at, shown }: SealDetails): SealTe
   return {
     name: signer.name,
     role,
-    ...(place === undefined ? {} : { place }),
+    // An empty text would be read back as none.
+    ...(place ? { place } : {}),
     at,
     ...(shown ? { shown: { box: shown.box, drawing: drawLines(shown) } } : {}),
     room: roomFor(signer),

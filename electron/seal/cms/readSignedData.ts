@@ -1,4 +1,4 @@
-import { fromBER, type OctetString, type Sequence } from 'asn1js';
+import { fromBER, OctetString, type ObjectIdentifier, type Sequence } from 'asn1js';
 import {
   Certificate,
   ContentInfo,
@@ -27,8 +27,14 @@ export interface ReadSignedData {
   readonly signature: Uint8Array;
   /** Whether RSA signed with PSS. */
   readonly pss: boolean;
-  /** SHA-256 of each certificate that was signed along, the signer's first. */
-  readonly certificateHashes: readonly Uint8Array[];
+  /** Hashes of the certificates that were signed along, the signer's first. */
+  readonly certificateHashes: readonly CertificateHash[];
+}
+
+export interface CertificateHash {
+  /** Name of the hash, for Node; absent where it is not known here. */
+  readonly hash?: string;
+  readonly value: Uint8Array;
 }
 
 /** Hashes that are still good; by NIST's identifiers. */
@@ -47,13 +53,21 @@ function valueOf(attributes: readonly Attribute[], type: string): unknown {
   return attributes.find((one) => one.type === type)?.values[0];
 }
 
-function certificateHashesOf(value: unknown): readonly Uint8Array[] {
+/** RFC 5035: an algorithm, unless it is SHA-256; the hash; and perhaps the issuer's name. */
+function certificateHash({ valueBlock: { value } }: Sequence): CertificateHash {
+  const at = value.findIndex((part) => part instanceof OctetString);
+  const bytes = (value[at] as OctetString | undefined)?.getValue() ?? new ArrayBuffer();
+  const [algorithm] = at > 0 ? (value[0] as Sequence).valueBlock.value : [];
+  const id = algorithm ? (algorithm as ObjectIdentifier).getValue() : objectIds.sha256;
+  const hash = hashes[id];
+  return { ...(hash === undefined ? {} : { hash }), value: new Uint8Array(bytes) };
+}
+
+function certificateHashesOf(value: unknown): readonly CertificateHash[] {
   const [ids] = (value as Sequence | undefined)?.valueBlock.value ?? [];
-  return ((ids as Sequence | undefined)?.valueBlock.value ?? []).map((id) => {
-    const hash = (id as Sequence).valueBlock.value.at(-1) as OctetString;
-    // A hash by another algorithm than SHA-256, which stands before it, cannot fit.
-    return new Uint8Array(hash.getValue());
-  });
+  return ((ids as Sequence | undefined)?.valueBlock.value ?? []).map((id) =>
+    certificateHash(id as Sequence),
+  );
 }
 
 function isSigners({ sid }: SignerInfo, certificate: Certificate): boolean {

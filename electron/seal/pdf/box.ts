@@ -23,13 +23,21 @@ function sizeOf(document: PdfDocument, page: number): readonly [number, number] 
   return [width!, height!];
 }
 
+/** What a box may lie beyond a limit, in mm: it is read back from rounded corners. */
+const slack = 0.01;
+
 /** Whether a box lies on its page and is no larger than a seal may be. */
 export function isFit(document: PdfDocument, { page, x, y, width, height }: SealBox): boolean {
   const number = pagesOf(document)[page - 1];
   if (number === undefined) return false;
-  const [right, bottom] = sizeOf(document, number).map((points) => points / pointsPerMm + 0.01);
-  const inside = x >= 0 && y >= 0 && x + width <= right! && y + height <= bottom!;
-  return inside && width > 0 && height > 0 && width <= widest && height <= highest;
+  const [right, bottom] = sizeOf(document, number).map((points) => points / pointsPerMm) as [
+    number,
+    number,
+  ];
+  const within = (start: number, length: number, end: number) =>
+    start >= -slack && length > 0 && start + length <= end + slack;
+  const small = width <= widest + slack && height <= highest + slack;
+  return small && within(x, width, right) && within(y, height, bottom);
 }
 
 /** Points to the ten thousandth, as they are written. */

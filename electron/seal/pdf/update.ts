@@ -8,7 +8,7 @@ export type Objects = ReadonlyMap<number, string>;
 /** First number that no object has. */
 export function nextNumber(document: PdfDocument): number {
   const size = document.trailer.get('Size');
-  const highest = Math.max(0, ...document.offsets.keys());
+  const highest = [...document.offsets.keys()].reduce((most, one) => Math.max(most, one), 0);
   return Math.max(size ? Number(valueAt(document, size)) : 0, highest + 1);
 }
 

@@ -1,5 +1,9 @@
 import { constants, createHash, verify, X509Certificate } from 'node:crypto';
-import { readSignedData, type ReadSignedData } from '../cms/readSignedData.ts';
+import {
+  readSignedData,
+  type CertificateHash,
+  type ReadSignedData,
+} from '../cms/readSignedData.ts';
 import { writeSignedData } from '../cms/signedData.ts';
 import { ownMark } from '../pdf/composeSeal.ts';
 import type { Span } from '../pdf/scan.ts';
@@ -30,9 +34,13 @@ function keyMadeIt({ certificate, hash, signed, signature, pss }: ReadSignedData
   return verify(hash, signed, { key, ...padding }, signature);
 }
 
+function isOf({ hash, value }: CertificateHash, certificate: Uint8Array): boolean {
+  return hash !== undefined && equal(value, createHash(hash).update(certificate).digest());
+}
+
 /** A certificate could be exchanged for another of the same key if it were not signed along. */
 function certificateFits({ certificate, certificateHashes: [first] }: ReadSignedData): boolean {
-  return first === undefined || equal(first, createHash('sha256').update(certificate).digest());
+  return first === undefined || isOf(first, certificate);
 }
 
 /**
@@ -43,21 +51,15 @@ function certificateFits({ certificate, certificateHashes: [first] }: ReadSigned
 function placeIsAsWritten(digits: string, read: ReadSignedData, own: boolean): boolean {
   if (!/^0*$/.test(digits.slice(2 * read.length))) return false;
   if (!own) return true;
-  const { certificate, others, digest, signature } = read;
-  const issuers = inSignedOrder(others, read.certificateHashes);
+  const { certificate, digest, signature } = read;
+  const issuers = inSignedOrder(read);
   const again = writeSignedData({ certificate, issuers, digest }, signature);
   return digits.startsWith(Buffer.from(again).toString('hex'));
 }
 
 /** Issuers as they were signed along. */
-function inSignedOrder(
-  others: readonly Uint8Array[],
-  [, ...hashes]: readonly Uint8Array[],
-): readonly Uint8Array[] {
-  const placeOf = (one: Uint8Array) => {
-    const hash = createHash('sha256').update(one).digest();
-    return hashes.findIndex((other) => equal(hash, other));
-  };
+function inSignedOrder({ others, certificateHashes: [, ...hashes] }: ReadSignedData) {
+  const placeOf = (one: Uint8Array) => hashes.findIndex((hash) => isOf(hash, one));
   return [...others].sort((a, b) => placeOf(a) - placeOf(b));
 }
 

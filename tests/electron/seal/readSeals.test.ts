@@ -144,6 +144,18 @@ describe('a byte changed', () => {
   });
 });
 
+describe('a file cut off', () => {
+  it('behind an earlier seal is as that seal left it, which no seal can prevent', () => {
+    const found = readSeals(thrice.subarray(0, sealed.states[2]!.length));
+    expect([found.whole, found.seals.length]).toEqual([true, 2]);
+  });
+
+  it('elsewhere is no longer whole', () => {
+    const found = readSeals(thrice.subarray(0, sealed.states[2]!.length + 200));
+    expect(found.state).toBe('addedTo');
+  });
+});
+
 describe('what is added behind a seal', () => {
   it('is told, even a single byte', () => {
     const found = readSeals(new Uint8Array(Buffer.concat([thrice, Buffer.from('\n')])));

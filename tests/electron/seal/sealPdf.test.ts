@@ -152,6 +152,18 @@ describe('sealing', () => {
     expect(error?.sentence).toContain('was changed since it was sealed');
   });
 
+  it('takes any text for role and place, and none', () => {
+    let pdf = sealed.states[0]!;
+    const texts = ['a (b) \\ c', 'ligne 1\nligne 2', '', '𝔸 ɓ', ' '];
+    for (const text of texts) {
+      const details = { role: text, place: text, at: now };
+      pdf = valueOf(sealPdf(pdf, signer, details));
+    }
+    const found = readSeals(pdf);
+    expect(found.whole).toBe(true);
+    expect(found.seals.map(({ role = '' }) => role)).toEqual(texts);
+  });
+
   it('names the signer as the certificate does', () => {
     const [first] = readSeals(sealed.states[1]!).seals;
     const certificate = new X509Certificate(signer.certificate);
