@@ -1,4 +1,4 @@
-import { holderOf, isInTime } from './identity/signerOf.ts';
+import { isInTime, type Holder } from './identity/signerOf.ts';
 import { letters } from './pdf/document.ts';
 import { checkSignature, type CheckedSignature } from './reading/checkSignature.ts';
 import { coversItsPart, findSignatures, type Signature } from './reading/findSignatures.ts';
@@ -41,14 +41,13 @@ function addedToAt({ bytes }: File, looked: readonly Looked[]): readonly number[
 }
 
 function stateOf({ checked, coversTo }: Looked, added: readonly number[]): SealState {
-  const { certificate, digestHolds, signatureHolds } = checked;
-  if (coversTo > 0 && certificate === undefined) return 'unreadable';
+  const { holder, digestHolds, signatureHolds } = checked;
+  if (coversTo > 0 && holder === undefined) return 'unreadable';
   if (!digestHolds || !signatureHolds) return 'changed';
   return added.some((end) => end >= coversTo) ? 'addedTo' : 'holds';
 }
 
-function holderFacts(certificate: Uint8Array, at: string | undefined) {
-  const holder = holderOf(certificate);
+function holderFacts(holder: Holder, at: string | undefined) {
   const { name, organisation, fingerprint, selfSigned } = holder;
   return {
     name,
@@ -62,13 +61,13 @@ function holderFacts(certificate: Uint8Array, at: string | undefined) {
 function told(file: File, one: Looked, number: number, added: readonly number[]): FoundSeal {
   const { signature, coversTo, checked } = one;
   const words = readSignatureText(file.text, signature.entries);
-  const { certificate, digestHolds, signatureHolds } = checked;
+  const { holder, digestHolds, signatureHolds } = checked;
   const box = coversTo > 0 ? sealBoxAtEnd(file.bytes.subarray(0, coversTo)) : undefined;
   const seal = {
     number,
     state: stateOf(one, added),
     ...words,
-    ...(certificate ? holderFacts(certificate, words.at) : {}),
+    ...(holder ? holderFacts(holder, words.at) : {}),
     coversTo,
     coversAll: coversTo === file.bytes.length,
     digestHolds,

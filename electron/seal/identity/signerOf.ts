@@ -1,13 +1,20 @@
 import { X509Certificate, type KeyObject } from 'node:crypto';
+import { Certificate } from 'pkijs';
 import { ok, refused, type Result } from '../../../core/base/result.ts';
+import { objectIds } from '../der/objectIds.ts';
 import type { Signer } from '../seal.ts';
 
 /** What a certificate says of its holder. */
 export type Holder = Omit<Signer, 'key' | 'issuers'>;
 
-/** Of a name that stands several times, the first. */
-function first(value: string | string[] | undefined): string | undefined {
-  return Array.isArray(value) ? value[0] : value;
+/**
+ * A part of the holder's name, the first of several. Read without `X509Certificate`'s own list,
+ * which ends the whole program where a certificate holds a key that is none.
+ */
+function namePart({ subject }: Certificate, type: string): string | undefined {
+  const part = subject.typesAndValues.find((one) => one.type === type);
+  const text: unknown = (part?.value as { getValue?(): unknown } | undefined)?.getValue?.();
+  return typeof text === 'string' ? text : undefined;
 }
 
 function isSelfSigned(certificate: X509Certificate): boolean {
@@ -17,12 +24,10 @@ function isSelfSigned(certificate: X509Certificate): boolean {
 /** Reads a certificate in DER. Throws where it is none. */
 export function holderOf(der: Uint8Array): Holder {
   const certificate = new X509Certificate(der);
-  const subject = certificate.toLegacyObject().subject as Partial<
-    Record<string, string | string[]>
-  >;
-  const organisation = first(subject['O']);
+  const read = Certificate.fromBER(new Uint8Array(der));
+  const organisation = namePart(read, objectIds.organisation);
   return {
-    name: first(subject['CN']) ?? organisation ?? certificate.subject,
+    name: namePart(read, objectIds.commonName) ?? organisation ?? certificate.subject,
     ...(organisation === undefined ? {} : { organisation }),
     certificate: der,
     fingerprint: certificate.fingerprint256,

@@ -5,13 +5,14 @@ import {
   type ReadSignedData,
 } from '../cms/readSignedData.ts';
 import { writeSignedData } from '../cms/signedData.ts';
+import { holderOf, type Holder } from '../identity/signerOf.ts';
 import { ownMark } from '../pdf/composeSeal.ts';
 import type { Span } from '../pdf/scan.ts';
 import type { Signature } from './findSignatures.ts';
 
 export interface CheckedSignature {
-  /** Absent where it could not be read. */
-  readonly certificate?: Uint8Array;
+  /** Whose it is; absent where it could not be read. */
+  readonly holder?: Holder;
   /** What it covers has the digest that was signed. */
   readonly digestHolds: boolean;
   /** The certificate's key made it, and its place in the file is as it was written. */
@@ -82,7 +83,7 @@ export function checkSignature(
   try {
     const read = readSignedData(Buffer.from(packed, 'hex'));
     return {
-      certificate: read.certificate,
+      holder: holderOf(read.certificate),
       digestHolds: equal(digestOf(bytes, signature, read.hash), read.digest),
       signatureHolds:
         keyMadeIt(read) && certificateFits(read) && placeIsAsWritten(packed, read, own),
