@@ -28,7 +28,7 @@ export interface DepthAxis extends DepthRange {
 }
 
 /** Height of the mark that stands for depths left out. */
-export const breakHeight: PaperMm = 6;
+export const breakHeight: PaperMm = 7;
 
 export function paperLength(metres: number, scale: number): PaperMm {
   return (metres * mmPerM) / scale;
