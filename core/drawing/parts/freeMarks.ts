@@ -24,12 +24,18 @@ function boxAround({ segments }: PathItem): Box {
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
-/** The boxes for marks on a page that stand free, as `drawMarkBoxes` drew them. */
+/** Whose box it is: by its name, else by its place in the order of `drawMarkBoxes`. */
+function roleOf({ name }: GroupItem, at: number): Mark['role'] {
+  const named = askedToSign.find((role) => role === name);
+  return named ?? askedToSign[at % askedToSign.length]!;
+}
+
+/** The boxes for marks on a page that stand free. */
 export function freeMarks({ items }: Page): FreeMark[] {
   const boxes = groupsOfMarks(items).flatMap((marks) => marks.items.filter(isGroup));
   return boxes.flatMap((box, at) => {
     const outline = box.items.find((item) => item.kind === 'path');
     if (box.source !== undefined || !outline) return [];
-    return [{ role: askedToSign[at % askedToSign.length]!, box: boxAround(outline) }];
+    return [{ role: roleOf(box, at), box: boxAround(outline) }];
   });
 }

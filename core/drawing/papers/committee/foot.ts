@@ -44,7 +44,7 @@ function drawMark(
   const name = mark?.name ?? words.name;
   const dayAt = x + width - dayWidth;
   return group(
-    'mark',
+    role,
     [
       rectangle({ x, y, width, height }, { stroke: solid('medium') }),
       ...said(kit, words[role], x + 1.5, y + 4, { face: 'bold', widest: width - 3 }),
@@ -67,9 +67,11 @@ export function layFoot(
   const each = width / asked.length;
   return {
     height,
-    draw: (x, y) =>
-      asked.map((role, at) =>
+    draw: (x, y) => {
+      const boxes = asked.map((role, at) =>
         drawMark(kit, role, { marks, images }, x + at * each, y, each, height),
-      ),
+      );
+      return [group('marks', boxes)];
+    },
   };
 }

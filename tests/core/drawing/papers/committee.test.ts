@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { languages } from '../../../../core/base/language.ts';
 import { committeeWordsIn } from '../../../../core/drawing/papers/committee/words/languages.ts';
 import type { WellRecord } from '../../../../core/record/schema.ts';
+import { freeMarks } from '../../../../core/drawing/parts/freeMarks.ts';
 import { well } from '../../../demo-data/wells.ts';
 import { drawCommitteeSheet } from '../../../sheets/committee.ts';
 import { placedOn, textsOn } from '../../../sheets/placed.ts';
@@ -41,6 +42,15 @@ describe('the committee sheet', () => {
   it('has the marks of committee, contractor and supervisor', () => {
     const { says } = sheet(well('hand-drilled-32m.json'));
     for (const name of ['Kãlia Tsorumbé', 'gondal', 'Yamélia']) expect(says).toContain(name);
+  });
+
+  it('tells those who seal which boxes for marks stand free', () => {
+    const roles = (name: string) =>
+      sheet(well(name))
+        .drawing.pages.flatMap(freeMarks)
+        .map(({ role }) => role);
+    expect(roles('laid-out-45m.json')).toEqual(['committee', 'contractor', 'supervisor']);
+    expect(roles('hand-drilled-32m.json')).toEqual([]);
   });
 
   it('takes distances from the practice, and says what stands nearer', () => {

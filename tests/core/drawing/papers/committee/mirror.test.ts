@@ -128,7 +128,7 @@ describe('a sheet in a language that is written from right to left', () => {
       placedOn(page)
         .filter(
           ({ groups, item }) =>
-            groups.includes('mark') && groups.includes(keptName) && item.kind === 'path',
+            groups.includes('marks') && groups.includes(keptName) && item.kind === 'path',
         )
         .map(({ item }) => {
           const points =
