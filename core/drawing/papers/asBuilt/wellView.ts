@@ -54,7 +54,7 @@ function highest(kit: Kit, well: Built, view: View): PaperMm {
 
 /** Height that the words beside the section take in full, on the side that needs more. */
 export function callsHeight({ kit, model }: SheetInput, view: View): PaperMm {
-  return again(kit, 'calls height', highest, builtOf(model), view);
+  return again(kit, `calls height 1:${view.axis.scale}`, highest, builtOf(model), view);
 }
 
 function drawCalls(kit: Kit, well: Built, view: View): Item[] {
