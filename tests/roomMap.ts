@@ -87,7 +87,7 @@ export const rooms: readonly Room[] = [
   {
     room: 'electron/service',
     doors: ['core', 'electron/archive', 'electron/files', 'electron/seal'],
-    packages: ['zod'],
+    packages: ['zod', '@resvg/resvg-wasm'],
     world: 'node',
   },
   {

@@ -39,7 +39,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!paper.ok) return paper;
   const language = readSheetLanguage(given);
   if (!language.ok) return language;
-  const target = readTarget(textOption(given, 'output'), world);
+  const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
   if (!target.ok) return target;
   const number = textOption(given, 'well');
   const inOne = given.options['all'] === true && target.value.kind !== 'folder';
@@ -86,17 +86,17 @@ function picturesOf({ record, calledBy, pictures }: WellToPrint, world: World) {
 }
 
 /** All sheets in one print file, in the order of the archive's list. */
-function writeJoined(
+async function writeJoined(
   sheets: readonly Sheet[],
   made: { readonly fonts: ShippedFonts; readonly madeAt: string },
   target: Target,
   world: World,
-): Result<void> {
+): Promise<Result<void>> {
   const joined = joinSheets(sheets, made);
   return joined.ok ? writeSheet(joined.value, target, '', world) : joined;
 }
 
-function printAll(wanted: Wanted, world: World): Result<ExitCode> {
+async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
   const { paper, language, target, attachRecord, wells, own, ownGuidelines } = wanted;
   const made = { paper, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
   const common = { ...made, own, ownGuidelines };
@@ -110,11 +110,13 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
     const known = revision === undefined ? {} : { revision };
     const sheet = makeAsBuilt(record, { ...common, ...known, images: pictures.value });
     if (wanted.inOne) sheets.push(sheet);
-    const written = wanted.inOne ? ok(undefined) : writeSheet(sheet, target, names[at]!, world);
+    const written = wanted.inOne
+      ? ok(undefined)
+      : await writeSheet(sheet, target, names[at]!, world);
     if (!written.ok) return written;
     erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
   }
-  const joined = wanted.inOne ? writeJoined(sheets, made, target, world) : ok(undefined);
+  const joined = wanted.inOne ? await writeJoined(sheets, made, target, world) : ok(undefined);
   if (!joined.ok) return joined;
   return ok(erring ? 1 : 0);
 }
@@ -123,21 +125,22 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
 export const paperAsBuilt: Command = {
   name: 'paper as-built',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--language en|fr|pt] [--attach-record] -o OUT.pdf|OUT.svg|FOLDER/',
-  says: 'Writes the as-built sheet; several pages of an SVG become OUT-1.svg and so on; --all puts the sheets of all wells into one PDF to print',
+    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--language en|fr|pt] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
+  says: 'Writes the as-built sheet; several pages of a drawing file become OUT-1 and so on; --all puts the sheets of all wells into one PDF to print',
   options: {
     well: { type: 'string' },
     paper: { type: 'string' },
     language: { type: 'string' },
     'attach-record': { type: 'boolean' },
     all: { type: 'boolean' },
+    dpi: { type: 'string' },
     output: { type: 'string', short: 'o' },
   },
-  run(given, world) {
+  async run(given, world) {
     const wanted = readWanted(given, world);
     if (!wanted.ok) return wanted;
     try {
-      return printAll(wanted.value, world);
+      return await printAll(wanted.value, world);
     } finally {
       wanted.value.close();
     }

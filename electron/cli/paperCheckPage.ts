@@ -10,25 +10,26 @@ import { readTarget, writeSheet } from './writeSheet.ts';
 /** `paper check-page`: the page that tells whether a printer keeps the scale. */
 export const paperCheckPage: Command = {
   name: 'paper check-page',
-  takes: '[--paper A4|A3] [--language en|fr|pt] -o OUT.pdf|OUT.svg|FOLDER/',
+  takes: '[--paper A4|A3] [--language en|fr|pt] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
   says: 'Writes a page to print once: its two lines of 100 mm tell whether the printer keeps the scale',
   options: {
     paper: { type: 'string' },
     language: { type: 'string' },
+    dpi: { type: 'string' },
     output: { type: 'string', short: 'o' },
   },
-  run(given, world) {
+  async run(given, world) {
     if (given.words.length > 0) return misused('paper check-page takes no file.');
     const paper = readPaper(given);
     if (!paper.ok) return paper;
     const language = readSheetLanguage(given);
     if (!language.ok) return language;
-    const target = readTarget(textOption(given, 'output'), world);
+    const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
     if (!target.ok) return target;
     const wanted = { paper: paper.value, language: language.value };
     const sheet = makeCheckPage({ ...wanted, fonts: readFonts(), madeAt: world.now() });
     const name = checkPageFileName(wanted.paper, wanted.language);
-    const written = writeSheet(sheet, target.value, name, world);
+    const written = await writeSheet(sheet, target.value, name, world);
     return written.ok ? ok(0) : written;
   },
 };

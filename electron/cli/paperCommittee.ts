@@ -39,7 +39,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!spoken.ok) return spoken;
   const paper = readPaper(given, spoken.value.length);
   if (!paper.ok) return paper;
-  const target = readTarget(textOption(given, 'output'), world);
+  const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
   if (!target.ok) return target;
   const number = textOption(given, 'well');
   const all = target.value.kind === 'folder';
@@ -50,7 +50,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   return ok({ ...said, target: target.value, ...wells.value });
 }
 
-function printAll(wanted: Wanted, world: World): Result<ExitCode> {
+async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
   const { languages, paper, attachRecord, target, wells, own, ownGuidelines } = wanted;
   const common = {
     languages,
@@ -68,7 +68,7 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
   for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
     const known = revision === undefined ? {} : { revision };
     const sheet = makeCommittee(record, { ...common, ...known });
-    const written = writeSheet(sheet, target, names[at]!, world);
+    const written = await writeSheet(sheet, target, names[at]!, world);
     if (!written.ok) return written;
     erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
   }
@@ -79,20 +79,21 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
 export const paperCommittee: Command = {
   name: 'paper committee',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt or two as fr,en] [--paper A4|A3] [--attach-record] -o OUT.pdf|OUT.svg|FOLDER/',
+    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt or two as fr,en] [--paper A4|A3] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
   says: 'Writes the sheet for the water users committee, a page a language or two side by side on A3',
   options: {
     well: { type: 'string' },
     language: { type: 'string' },
     paper: { type: 'string' },
     'attach-record': { type: 'boolean' },
+    dpi: { type: 'string' },
     output: { type: 'string', short: 'o' },
   },
-  run(given, world) {
+  async run(given, world) {
     const wanted = readWanted(given, world);
     if (!wanted.ok) return wanted;
     try {
-      return printAll(wanted.value, world);
+      return await printAll(wanted.value, world);
     } finally {
       wanted.value.close();
     }

@@ -22,7 +22,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!file.ok) return file;
   const language = readSheetLanguage(given);
   if (!language.ok) return language;
-  const target = readTarget(textOption(given, 'output'), world);
+  const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
   if (!target.ok) return target;
   const number = textOption(given, 'well');
   const all = target.value.kind === 'folder';
@@ -32,7 +32,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   return ok({ language: language.value, target: target.value, attachRecord, ...wells.value });
 }
 
-function printAll(wanted: Wanted, world: World): Result<ExitCode> {
+async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
   const { language, target, attachRecord, wells, own } = wanted;
   const common = { language, attachRecord, fonts: readFonts(), madeAt: world.now(), own };
   const names = uniqueNames(
@@ -42,7 +42,7 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
   for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
     const known = revision === undefined ? {} : { revision };
     const sheet = makeLayingOut(record, { ...common, ...known });
-    const written = writeSheet(sheet, target, names[at]!, world);
+    const written = await writeSheet(sheet, target, names[at]!, world);
     if (!written.ok) return written;
     erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
   }
@@ -53,19 +53,20 @@ function printAll(wanted: Wanted, world: World): Result<ExitCode> {
 export const paperLayingOut: Command = {
   name: 'paper laying-out',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt] [--attach-record] -o OUT.pdf|OUT.svg|FOLDER/',
+    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
   says: 'Writes the laying-out sheet for the crew at the hole, on A4',
   options: {
     well: { type: 'string' },
     language: { type: 'string' },
     'attach-record': { type: 'boolean' },
+    dpi: { type: 'string' },
     output: { type: 'string', short: 'o' },
   },
-  run(given, world) {
+  async run(given, world) {
     const wanted = readWanted(given, world);
     if (!wanted.ok) return wanted;
     try {
-      return printAll(wanted.value, world);
+      return await printAll(wanted.value, world);
     } finally {
       wanted.value.close();
     }

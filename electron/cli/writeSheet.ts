@@ -1,28 +1,56 @@
 import { mkdirSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { ok, refused, type Result } from '../../core/base/result.ts';
+import { dpiBounds } from '../service/pixels.ts';
 import type { Sheet } from '../service/sheet.ts';
 import { misused, type World } from './command.ts';
 
-/** Where sheets go: one PDF, one SVG a page, or a folder for a PDF a well. */
+/** Kinds of file that hold one page each. */
+const pageKinds = ['svg', 'dxf', 'png'] as const;
+type PageKind = (typeof pageKinds)[number];
+
+/** Where sheets go: one PDF, a drawing file a page, or a folder for a PDF a well. */
 export type Target =
-  | { readonly kind: 'pdf' | 'svg'; readonly file: string }
+  | { readonly kind: 'pdf'; readonly file: string }
+  | { readonly kind: PageKind; readonly file: string; readonly dpi: number }
   | { readonly kind: 'folder'; readonly folder: string };
 
 function isFolder(file: string): boolean {
   return statSync(file, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }
 
-/** Reads what was given after `-o`: a folder is one that exists or ends in a slash. */
-export function readTarget(given: string | undefined, { folder }: World): Result<Target> {
+/** Dots an inch of pixels where nothing was said: what an office printer shows. */
+const usualDpi = 300;
+
+function readDpi(given: string | undefined): Result<number> {
+  const dpi = given === undefined ? usualDpi : Number(given);
+  const { least, most } = dpiBounds;
+  if (Number.isInteger(dpi) && dpi >= least && dpi <= most) return ok(dpi);
+  return misused(`--dpi ${given} is no whole number from ${least} to ${most}.`);
+}
+
+/**
+ * Reads what was given after `-o`, and the dots an inch for pixels: a folder is one that exists or
+ * ends in a slash.
+ */
+export function readTarget(
+  given: string | undefined,
+  { folder }: World,
+  dpiGiven?: string,
+): Result<Target> {
   if (given === undefined)
-    return misused('Say where to write: -o sheet.pdf, sheet.svg or a folder.');
+    return misused(
+      'Say where to write: -o sheet.pdf, sheet.svg, sheet.dxf, sheet.png or a folder.',
+    );
+  const dpi = readDpi(dpiGiven);
+  if (!dpi.ok) return dpi;
   const file = path.resolve(folder, given);
   if (/[\\/]$/.test(given) || isFolder(file)) return ok({ kind: 'folder', folder: file });
   const ending = path.extname(file).toLowerCase();
   if (ending === '.pdf') return ok({ kind: 'pdf', file });
-  if (ending === '.svg') return ok({ kind: 'svg', file });
-  return misused(`${given} ends in neither .pdf nor .svg: say which it shall be.`);
+  const kind = pageKinds.find((one) => ending === `.${one}`);
+  if (kind) return ok({ kind, file, dpi: dpi.value });
+  return misused(`${given} ends in none of .pdf, .svg, .dxf and .png: say which it shall be.`);
 }
 
 /** A path as the caller would type it, unless it lies elsewhere. */
@@ -50,18 +78,37 @@ function pageFile(file: string, page: number, pages: number): string {
   return path.join(dir, `${name}-${page}${ext}`);
 }
 
-function writePages(sheet: Sheet, file: string, world: World): Result<void> {
+type PagesTarget = Extract<Target, { dpi: number }>;
+
+function contentOf(sheet: Sheet, page: number, { kind, dpi }: PagesTarget) {
+  switch (kind) {
+    case 'svg':
+      return sheet.svg(page);
+    case 'dxf':
+      return sheet.dxf(page);
+    case 'png':
+      return sheet.png(page, dpi);
+  }
+}
+
+async function writePages(sheet: Sheet, target: PagesTarget, world: World): Promise<Result<void>> {
   const pages = sheet.drawing.pages.length;
   for (let page = 1; page <= pages; page += 1) {
-    const written = write(pageFile(file, page, pages), sheet.svg(page), world);
+    const content = await contentOf(sheet, page, target);
+    const written = write(pageFile(target.file, page, pages), content, world);
     if (!written.ok) return written;
   }
   return ok(undefined);
 }
 
 /** Writes a sheet where it shall go; `name` is its file's name in a folder. */
-export function writeSheet(sheet: Sheet, target: Target, name: string, world: World): Result<void> {
-  if (target.kind === 'svg') return writePages(sheet, target.file, world);
+export async function writeSheet(
+  sheet: Sheet,
+  target: Target,
+  name: string,
+  world: World,
+): Promise<Result<void>> {
+  if ('dpi' in target) return writePages(sheet, target, world);
   const file = target.kind === 'folder' ? path.join(target.folder, name) : target.file;
   return write(file, sheet.pdf(), world);
 }

@@ -1,4 +1,6 @@
+import { copyFile } from 'node:fs/promises';
 import path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { build, type InlineConfig } from 'vite';
 
 /** What jsPDF asks for only when it is handed a page's markup, which it never is. */
@@ -6,6 +8,9 @@ const neverLoaded = ['html2canvas', 'dompurify', 'canvg'];
 
 /** Comes with the runtime, or carries a native file: stays outside the bundle. */
 const outside = ['electron', 'better-sqlite3', ...neverLoaded];
+
+/** What paints pixels is no script, and is read from beside the program. */
+const pixelsModule = fileURLToPath(import.meta.resolve('@resvg/resvg-wasm/index_bg.wasm'));
 
 interface Program {
   readonly source: string;
@@ -49,4 +54,5 @@ export async function bundleElectron(
   folder = path.join(top, 'dist/electron'),
 ): Promise<void> {
   for (const program of programs) await build(configOf(top, folder, program));
+  await copyFile(pixelsModule, path.join(folder, path.basename(pixelsModule)));
 }

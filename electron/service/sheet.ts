@@ -10,6 +10,7 @@ import { judgedWell } from '../../core/judging/judgedWell.ts';
 import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import type { Attachment } from '../../core/paint/pdf/attachment.ts';
+import { paintDxf } from '../../core/paint/dxf/write.ts';
 import { paintPdf } from '../../core/paint/pdf/paintPdf.ts';
 import { fontFaces } from '../../core/paint/svg/fontFaces.ts';
 import { paintSvg } from '../../core/paint/svg/write.ts';
@@ -18,6 +19,7 @@ import type { GuidelineFile, GuidelineSet } from '../../core/water/guidelines/gu
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
 import { sha256Hex } from '../seal/hash.ts';
+import { paintPng } from './pixels.ts';
 import { recordHash } from '../seal/recordHash.ts';
 import { printedHashes } from './photoImages.ts';
 import { recordAttachment } from './recordAttachment.ts';
@@ -50,6 +52,10 @@ export interface Sheet {
   pdf(): Uint8Array;
   /** One page, counted from 1, as a drawing file with its fonts within. */
   svg(page: number): string;
+  /** The same as DXF. */
+  dxf(page: number): Uint8Array;
+  /** The same in pixels, at so many dots an inch. */
+  png(page: number, dpi: number): Promise<Uint8Array>;
 }
 
 /** What a paper is made with, besides its record. */
@@ -99,6 +105,9 @@ export function sheetOf(
     findings,
     pdf: () => paintPdf(drawing, fonts.files, attached),
     svg: (page) => paintSvg(drawing, page - 1, styleSheetOf(fonts)),
+    dxf: (page) => paintDxf(drawing, page - 1, fonts.metrics),
+    png: (page, dpi) =>
+      paintPng(paintSvg(drawing, page - 1), drawing.pages[page - 1]!.width, dpi, fonts.files),
   };
 }
 

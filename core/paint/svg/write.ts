@@ -2,6 +2,7 @@ import type { Drawing } from '../../drawing/items.ts';
 import { markup } from './markup.ts';
 import type { SvgNode } from './node.ts';
 import { pageTree, textStyle } from './pageTree.ts';
+import { withPathIds } from './pathIds.ts';
 
 function element(name: string, text: string): SvgNode {
   return { name, attributes: {}, text };
@@ -25,7 +26,7 @@ export function paintSvg(drawing: Drawing, pageIndex: number, fontsCss = ''): st
   const whole = {
     ...root,
     attributes: { ...root.attributes, 'xml:lang': drawing.language },
-    children: [...head, ...(root.children ?? [])],
+    children: [...head, ...(withPathIds(root).children ?? [])],
   };
   return `<?xml version="1.0" encoding="UTF-8"?>\n${markup(whole)}\n`;
 }

@@ -163,7 +163,8 @@ describe('borefolio paper as-built', () => {
   });
 
   it.each([
-    [['-o', 'sheet.docx'], 'ends in neither .pdf nor .svg'],
+    [['-o', 'sheet.docx'], 'ends in none of .pdf, .svg, .dxf and .png'],
+    [['--dpi', '20', '-o', 'sheet.png'], '--dpi 20 is no whole number from 36 to 1200'],
     [[], 'Say where to write'],
     [['-o', 'sheet.pdf', '--paper', 'B5'], 'There is no paper B5'],
   ])('refuses %j as not understood', async (options, sentence) => {

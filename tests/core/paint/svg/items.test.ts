@@ -91,6 +91,7 @@ describe('an image', () => {
       preserveAspectRatio: 'none',
       role: 'img',
       'aria-label': 'Four "dots"',
+      id: 'photos.0',
       'data-path': 'photos[0]',
     });
   });
@@ -123,7 +124,7 @@ describe('a link', () => {
     const link = { kind: 'link', box: at, to: { page: 3 }, source: 'marks[0]' } as const;
     const anchor = root(link).querySelector('a')!;
     expect(attributesOf(anchor)).toEqual({
-      ...{ href: '#page-3', 'data-page': '3', 'data-path': 'marks[0]' },
+      ...{ href: '#page-3', 'data-page': '3', 'data-path': 'marks[0]', id: 'marks.0' },
     });
     expect(attributesOf(anchor.firstElementChild!)).toEqual({
       ...{ x: '1', y: '2', width: '3', height: '4', fill: 'none', 'pointer-events': 'all' },

@@ -1,0 +1,33 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { ownFolder, type } from './typed.ts';
+
+const demo = path.resolve(import.meta.dirname, '../../../demo-data/shallow-direct-action-9m.json');
+
+describe('drawing files from the command line', () => {
+  it('are DXF by their ending, a file a page', async () => {
+    const folder = ownFolder();
+    await type(folder, ['paper', 'as-built', demo, '-o', 'sheet.dxf']);
+    const files = readdirSync(folder);
+    expect(files).toContain('sheet-1.dxf');
+    for (const file of files)
+      expect(readFileSync(path.join(folder, file), 'latin1')).toContain('\nAC1015\n');
+  });
+
+  it('are pixels of the fineness asked for, and say it', async () => {
+    const folder = ownFolder();
+    await type(folder, ['paper', 'check-page', '--dpi', '50', '-o', 'page.png']);
+    const png = readFileSync(path.join(folder, 'page.png'));
+    // ISO/IEC 15948: the width stands 16 bytes in; an A4 is 210 mm wide.
+    expect(png.readUInt32BE(16)).toBe(Math.round((210 / 25.4) * 50));
+    expect(png.readUInt32BE(png.indexOf('pHYs') + 4)).toBe(Math.round(50 / 0.0254));
+  });
+
+  it('show letters and hatches: a page of words is not white', async () => {
+    const folder = ownFolder();
+    await type(folder, ['paper', 'check-page', '--dpi', '36', '-o', 'page.png']);
+    const png = readFileSync(path.join(folder, 'page.png'));
+    expect(png.length).toBeGreaterThan(3000);
+  });
+});
