@@ -157,7 +157,9 @@ function breaksAt(plain: readonly DepthRange[], scale: number, whole: Range) {
   const choices = counts.map((count) => spare.slice(0, count));
   const mostM = (1 - leastShown) * lengthOf(whole);
   return choices
-    .filter((some) => some.reduce((sum, one) => sum + lengthOf(one), 0) <= mostM)
+    .filter(
+      (some) => some.length === 0 || some.reduce((sum, one) => sum + lengthOf(one), 0) <= mostM,
+    )
     .map((some) => some.toSorted((a, b) => a.fromM - b.fromM));
 }
 
