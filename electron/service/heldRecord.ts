@@ -47,11 +47,11 @@ function revisionOf(
 
 /** Looks in an archive for the record that a paper shows, by its well’s number and its hash. */
 export function heldRecord(archive: Archive, mark: PaperMark): Result<HeldRecord> {
-  if (mark.wellNumber === undefined || mark.recordHash === undefined) return ok({ held: 'unsaid' });
+  if (mark.recordHash === undefined) return ok({ held: 'unsaid' });
   const listed = archive.list();
   if (!listed.ok) return listed;
   const candidates = listed.value
-    .filter(({ number }) => number === mark.wellNumber)
+    .filter(({ number }) => number === (mark.wellNumber ?? ''))
     .map(({ id, revision }) => ({ id, newest: revision }));
   for (const candidate of candidates) {
     const revision = revisionOf(archive, candidate, mark);

@@ -44,6 +44,14 @@ describe('the record that a paper shows', () => {
     expect(valueOf(heldRecord(archive, mark))).toEqual({ held: 'noWell' });
   });
 
+  it('is found too where the well has no number', () => {
+    const identity = { ...record.identity, number: undefined };
+    valueOf(archive.create('n', { ...record, identity }));
+    const stored = valueOf(storedWell(valueOf(archive.open('n'))));
+    const mark = { recordHash: recordHash(stored.record) };
+    expect(valueOf(heldRecord(archive, mark))).toMatchObject({ held: 'same', id: 'n' });
+  });
+
   it('cannot be looked for where the paper does not say what it shows', () => {
     expect(valueOf(heldRecord(archive, {}))).toEqual({ held: 'unsaid' });
   });
