@@ -15,7 +15,7 @@ describe('the command line', () => {
   it.each([
     [[], 'Say what to do.'],
     [['draw'], 'There is no command draw.'],
-    [['paper'], 'After paper comes as-built or laying-out.'],
+    [['paper'], 'After paper comes as-built or laying-out or '],
     [['check'], 'Name a file: borefolio check FILE.'],
     [['check', 'a.json', 'b.json'], 'Name one file only'],
     [['check', 'a.json', '--jsn'], '--jsn'],
