@@ -2,6 +2,7 @@ import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts, type ShippedFonts } from '../files/fonts.ts';
 import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
+import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
 import { paperFileName } from '../service/paperNames.ts';
 import { joinSheets } from '../service/joinedSheet.ts';
 import { makeAsBuilt, type Sheet, type SheetOptions } from '../service/sheet.ts';
@@ -96,6 +97,17 @@ async function writeJoined(
   return joined.ok ? writeSheet(joined.value, target, '', world) : joined;
 }
 
+/** One well with its pictures and its history. */
+function sheetOfWell(well: WellToPrint, common: SheetOptions, world: World): Result<Sheet> {
+  const pictures = picturesOf(well, world);
+  if (!pictures.ok) return pictures;
+  const told: Result<readonly RevisionNote[]> = well.revisions?.(common.language ?? 'en') ?? ok([]);
+  if (!told.ok) return told;
+  const known = well.revision === undefined ? {} : { revision: well.revision };
+  const shown = { images: pictures.value, revisions: told.value };
+  return ok(makeAsBuilt(well.record, { ...common, ...known, ...shown }));
+}
+
 async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
   const { paper, language, target, attachRecord, wells, own, ownGuidelines } = wanted;
   const made = { paper, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
@@ -104,17 +116,15 @@ async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>>
   const sheets: Sheet[] = [];
   let erring = false;
   for (const [at, well] of wells.entries()) {
-    const { record, troubles, revision, calledBy } = well;
-    const pictures = picturesOf(well, world);
-    if (!pictures.ok) return pictures;
-    const known = revision === undefined ? {} : { revision };
-    const sheet = makeAsBuilt(record, { ...common, ...known, images: pictures.value });
+    const drawn = sheetOfWell(well, common, world);
+    if (!drawn.ok) return drawn;
+    const sheet = drawn.value;
     if (wanted.inOne) sheets.push(sheet);
     const written = wanted.inOne
       ? ok(undefined)
       : await writeSheet(sheet, target, names[at]!, world);
     if (!written.ok) return written;
-    erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
+    erring = tellErrors(well.calledBy, well.troubles, sheet.findings, world) || erring;
   }
   const joined = wanted.inOne ? await writeJoined(sheets, made, target, world) : ok(undefined);
   if (!joined.ok) return joined;

@@ -1,6 +1,8 @@
 import path from 'node:path';
+import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
+import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
 import type { PracticeFile } from '../../core/practice/practice.ts';
 import type { Trouble } from '../../core/record/trouble.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
@@ -8,6 +10,7 @@ import type { GuidelineFile } from '../../core/water/guidelines/guidelineSet.ts'
 import { ownGuidelineFiles } from '../service/ownGuidelines.ts';
 import { ownPracticeFiles } from '../service/ownPractices.ts';
 import { photoImages } from '../service/photoImages.ts';
+import { revisionNotes } from '../service/revisionNotes.ts';
 import { storedWell } from '../service/stored.ts';
 import type { Archive } from '../archive/archive.ts';
 import { openArchive } from '../archive/open.ts';
@@ -24,6 +27,8 @@ export interface WellToPrint {
   readonly calledBy: string;
   /** The pictures that papers show of it; absent for a record without its archive. */
   readonly pictures?: () => Result<PhotoImages>;
+  /** What changed in its last revisions, in a language; absent without an archive. */
+  readonly revisions?: (language: Language) => Result<readonly RevisionNote[]>;
 }
 
 /** Wells with what they lie in, which stays open until all is printed. */
@@ -77,8 +82,13 @@ function openWells(archive: Archive, choice: Choice, world: World): Result<reado
     if (!well.ok) return well;
     const calledBy = row.number || row.id;
     if (row.unrevised) sayOlder(calledBy, row, world);
-    const { record } = well.value;
-    wells.push({ ...well.value, calledBy, pictures: () => photoImages(archive, record) });
+    const { id, record, revision } = well.value;
+    wells.push({
+      ...well.value,
+      calledBy,
+      pictures: () => photoImages(archive, record),
+      revisions: (language) => revisionNotes(archive, id, revision, language),
+    });
   }
   return ok(wells);
 }

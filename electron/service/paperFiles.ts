@@ -9,6 +9,7 @@ import { ownGuidelineFiles } from './ownGuidelines.ts';
 import { ownPracticeFiles } from './ownPractices.ts';
 import { committeeFileName, layingOutFileName, paperFileName } from './paperNames.ts';
 import { photoImages } from './photoImages.ts';
+import { revisionNotes } from './revisionNotes.ts';
 import { makeAsBuilt, makeCommittee, makeLayingOut, type Sheet } from './sheet.ts';
 import { storedWell } from './stored.ts';
 
@@ -68,10 +69,12 @@ export function asBuiltSheet(
   const { record, revision } = newest.value;
   const pictures = photoImages(archive, record);
   if (!pictures.ok) return pictures;
-  const images = pictures.value;
+  const told = revisionNotes(archive, id, revision, language);
+  if (!told.ok) return told;
+  const shown = { images: pictures.value, revisions: told.value };
   const own = ownPracticeFiles(archive.practices);
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
-  const made = { paper, language, fonts, madeAt: clock(), revision, images, attachRecord };
+  const made = { paper, language, fonts, madeAt: clock(), revision, attachRecord, ...shown };
   return ok({ ...newest.value, sheet: makeAsBuilt(record, { ...made, own, ownGuidelines }) });
 }
 

@@ -5,6 +5,7 @@ import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
+import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
 import { judgedWell } from '../../core/judging/judgedWell.ts';
 import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
@@ -39,6 +40,8 @@ export interface SheetOptions {
   readonly ownGuidelines?: readonly GuidelineFile[];
   /** Pictures that are at hand, by hash. */
   readonly images?: PhotoImages;
+  /** What changed in the last revisions, in the sheet's language. */
+  readonly revisions?: readonly RevisionNote[];
   /** Puts the record into the PDF as a file. */
   readonly attachRecord?: boolean;
 }
@@ -66,7 +69,7 @@ interface MadeWith {
 
 /**
  * 32 hexadecimal digits: the same for the same record, practice, guideline values, paper, language,
- * revision and pictures at hand, and for no other. English and the general guideline values are
+ * revision, history and pictures at hand, and for no other. English and the general guideline values are
  * not named, so that papers with them keep the ids that they had.
  */
 function paperIdOf(
@@ -75,11 +78,13 @@ function paperIdOf(
   options: SheetOptions,
 ): string {
   const { paper, revision, language = 'en', images = {}, attachRecord = false } = options;
+  const { revisions = [] } = options;
   const kind = language === 'en' ? paper : `${paper} ${language}`;
   const pictures = printedHashes(record).filter((hash) => hash in images);
   const shown = pictures.length === 0 ? [] : [pictures];
   const compared = guidelines.id === guidelinesOf(undefined).id ? [] : [guidelines];
-  const said = [...shown, ...compared, ...(attachRecord ? ['with record'] : [])];
+  const told = revisions.length === 0 ? [] : [revisions];
+  const said = [...shown, ...compared, ...told, ...(attachRecord ? ['with record'] : [])];
   const named = JSON.stringify([record, practice, 'asBuilt', kind, revision ?? null, ...said]);
   return sha256Hex(named).slice(0, 32);
 }
@@ -113,7 +118,7 @@ export function sheetOf(
 
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
-  const { paper, language = 'en', fonts, madeAt, revision, images = {} } = options;
+  const { paper, language = 'en', fonts, madeAt, revision, images = {}, revisions } = options;
   const model = resolveWell(record);
   const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
   const judgement = judgedWell(record, model, practiceOf(record, options.own), { guidelines });
@@ -128,6 +133,7 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     paperId: paperIdOf(record, { practice: judgement.practice, guidelines }, options),
     recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
+    ...(revisions && { revisions }),
   });
   return sheetOf(
     drawing,
@@ -137,7 +143,10 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
   );
 }
 
-export type LayingOutSheetOptions = Omit<SheetOptions, 'paper' | 'images' | 'ownGuidelines'>;
+export type LayingOutSheetOptions = Omit<
+  SheetOptions,
+  'paper' | 'images' | 'ownGuidelines' | 'revisions'
+>;
 
 /** The laying-out sheet of a record that was read, which has one size and shows no pictures. */
 export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions): Sheet {

@@ -7,6 +7,7 @@ export const english: ChangeWords = {
   other: '{chapter}: other entries changed',
   more: 'and {count} more',
   nothing: 'No entry changed',
+  first: 'First revision',
   chapters: {
     identity: 'Well and people',
     site: 'Site',

@@ -7,6 +7,7 @@ export const french: ChangeWords = {
   other: '{chapter} : autres données modifiées',
   more: 'et {count} autres',
   nothing: 'Aucune donnée modifiée',
+  first: 'Première révision',
   chapters: {
     identity: 'Forage et personnes',
     site: 'Site',

@@ -7,6 +7,7 @@ export const portuguese: ChangeWords = {
   other: '{chapter}: outros dados alterados',
   more: 'e mais {count}',
   nothing: 'Nenhum dado alterado',
+  first: 'Primeira revisão',
   chapters: {
     identity: 'Furo e pessoas',
     site: 'Local',

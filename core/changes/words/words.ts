@@ -12,6 +12,8 @@ export interface ChangeWords {
   /** With `{count}`: changes that are not told. */
   readonly more: string;
   readonly nothing: string;
+  /** Of the first revision of a record. */
+  readonly first: string;
   readonly chapters: Readonly<Record<Chapter, string>>;
   /** With `{day}`. */
   readonly levels: Readonly<Record<LevelState, string>>;

@@ -10,8 +10,10 @@ import type { Drawing, Page } from '../items.ts';
 import { paperOf, type Orientation, type PaperName } from '../paper.ts';
 import { wellCodeText } from '../parts/code/wellCodeText.ts';
 import type { PhotoImages } from '../parts/photos.ts';
+import type { RevisionNote } from '../parts/revisions.ts';
 import { sheetWordsIn } from '../words/languages.ts';
 import { paperMark, type Making } from './paperMark.ts';
+import { detailPages } from './asBuilt/detailPages.ts';
 import { drawFlowPage } from './asBuilt/flowPages.ts';
 import { drawParticularsPage } from './asBuilt/particularsPage.ts';
 import { hasOwnPage, type Plan } from './asBuilt/page.ts';
@@ -37,6 +39,8 @@ export interface AsBuiltOptions extends Making {
   readonly images?: PhotoImages;
   /** Whether long plain stretches may be left out by a marked break; they may where absent. */
   readonly brokenAxis?: boolean;
+  /** What changed in the last revisions, as the table of revisions says it. */
+  readonly revisions?: readonly RevisionNote[];
   /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
   readonly plan?: Plan;
   /** Of the sheet that is drawn again as the record changes; what is drawn stays the same. */
@@ -77,9 +81,9 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const planned = options.plan ?? planSheet(input);
   const plan = options.memory?.share('plan', planned) ?? planned;
   const pictured = photoPages(input);
-  const water = waterPages(input);
+  const flowing = [...detailPages(input), ...waterPages(input)];
   const ofWell = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
-  const before = ofWell + water.length;
+  const before = ofWell + flowing.length;
   const sheets = before + pictured.length;
   const common = {
     madeAt: options.madeAt,
@@ -95,26 +99,27 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
     return drawWellPage(input, plan, at, fieldsFor(facts, at + 1));
   });
   const own = hasOwnPage(plan) ? [drawParticularsPage(input, plan, fieldsFor({}, ofWell))] : [];
-  const waters = water.map(({ name, document, items }, at) =>
+  const flowed = flowing.map(({ name, document, items }, at) =>
     drawFlowPage(input, name, items, fieldsFor({ document }, ofWell + at + 1)),
   );
   const photos = pictured.map((each, at) =>
     drawPhotoPage(input, each, fieldsFor({}, before + at + 1)),
   );
-  return [...wells, ...own, ...waters, ...photos];
+  return [...wells, ...own, ...flowed, ...photos];
 }
 
 /**
  * The as-built sheet of a well, true to scale: log and section on one depth axis, quantities,
- * legend, particulars, marks and title block, on as many pages as it takes; after them what
- * pumping tests and water samples tell, and photos.
+ * legend, particulars, marks and title block, on as many pages as it takes; after them
+ * details, what pumping tests and water samples tell, and photos.
  */
 export function drawAsBuilt(
   record: WellRecord,
   model: WellModel,
   options: AsBuiltOptions,
 ): Drawing {
-  const input = inputOf(record, model, options);
+  const { revisions } = options;
+  const input = { ...inputOf(record, model, options), ...(revisions && { revisions }) };
   const { kit } = input;
   const drawn = pagesOf(input, options);
   const pages = options.memory?.share('pages', drawn) ?? drawn;

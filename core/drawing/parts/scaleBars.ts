@@ -24,14 +24,20 @@ function roundLength(most: number): number {
   return [5, 2, 1].map((step) => step * power).find((one) => one <= most * (1 + 1e-9)) ?? power;
 }
 
-interface Bar {
+export interface Bar {
+  /** 20 for 1:20, 0.5 for 2:1. */
   readonly scale: number;
   readonly unit: 'm' | 'mm';
   readonly says: string;
 }
 
-/** A bar of a round length, half of it black, with its scale under it. */
-function drawBar(kit: Kit, bar: Bar, x: PaperMm, y: PaperMm, room: PaperMm): Item {
+/** `1:20`, or `2:1` for what is drawn larger than it is. */
+export function scaleWords(scale: number): string {
+  return scale < 1 ? `${1 / scale}:1` : `1:${scale}`;
+}
+
+/** A bar of a round length, half of it black, with its scale under it; `y` is its middle. */
+export function drawBar(kit: Kit, bar: Bar, x: PaperMm, y: PaperMm, room: PaperMm): Item {
   const unitMm = bar.unit === 'm' ? 1000 : 1;
   const value = roundLength((room * bar.scale) / unitMm);
   const length = paperLength((value * unitMm) / 1000, bar.scale);
@@ -42,7 +48,7 @@ function drawBar(kit: Kit, bar: Bar, x: PaperMm, y: PaperMm, room: PaperMm): Ite
     ...letter(kit, '0', x, y - 1.2, { anchor: 'middle' }),
     ...letter(kit, figure(value / 2), x + length / 2, y - 1.2, { anchor: 'middle' }),
     ...letter(kit, `${figure(value)} ${bar.unit}`, x + length - 0.7, y - 1.2),
-    ...letter(kit, `${bar.says} 1:${bar.scale}`, x, y + 3.6, { face: 'bold' }),
+    ...letter(kit, `${bar.says} ${scaleWords(bar.scale)}`, x, y + 3.6, { face: 'bold' }),
   ]);
 }
 

@@ -149,8 +149,8 @@ function rightCells({ words: { title } }: Kit, fields: TitleFields, width: Paper
     ],
     [
       [title.revision, fields.revision, 12],
-      [title.date, fields.date, width - 24],
-      [title.sheet, fields.sheet, 12],
+      [title.date, fields.date, width - 25.6],
+      [title.sheet, fields.sheet, 13.6],
     ],
   ];
 }

@@ -3,7 +3,7 @@ import { all, clear, click, one, openFolder, settled, show, texts } from '../mou
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Site } from '../../../core/record/site.ts';
 import SitingView from '../../../renderer/siting/SitingView.svelte';
-import { reachesFor, usualReach } from '../../../renderer/siting/planScale.ts';
+import { reachesFor, usualReach } from '../../../core/drawing/parts/sitePlan/reach.ts';
 import type { Folder } from '../../../renderer/state/folder.svelte.ts';
 import { speech } from '../../../renderer/state/language.svelte.ts';
 

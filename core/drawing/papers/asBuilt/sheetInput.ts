@@ -5,6 +5,7 @@ import type { GuidelineSet } from '../../../water/guidelines/guidelineSet.ts';
 import type { Kit } from '../../kit.ts';
 import type { Paper } from '../../paper.ts';
 import type { PhotoImages } from '../../parts/photos.ts';
+import type { RevisionNote } from '../../parts/revisions.ts';
 
 /** What a sheet says of how the well was judged. */
 export type ShownJudgement = Pick<Judgement, 'practice' | 'findings'>;
@@ -23,4 +24,6 @@ export interface SheetInput {
   readonly brokenAxis?: boolean;
   /** Pictures that are at hand; the frames of the others say so. */
   readonly images?: PhotoImages;
+  /** What changed in the last revisions; absent for a record without a history. */
+  readonly revisions?: readonly RevisionNote[];
 }

@@ -1,0 +1,38 @@
+import type { DetailWords } from './words.ts';
+
+export const english: DetailWords = {
+  document: 'Details',
+  foot: 'Foot of the casing',
+  head: 'Headworks in section',
+  headPlan: 'Pad and drain from above',
+  slots: 'Screen slots, pipe laid flat',
+  sitePlan: 'Site sketch plan',
+  revisions: 'Revisions',
+  north: 'N',
+  scale: 'scale',
+  sumpLength: 'sump {length} m in all',
+  drain: 'drain',
+  fall: 'fall {slope} %',
+  columns: {
+    revision: 'Rev.',
+    on: 'Date',
+    by: 'By',
+    changes: 'What changed since the revision before',
+  },
+  kinds: {
+    latrine: 'latrine',
+    septicTank: 'septic tank',
+    soakaway: 'soakaway',
+    livestock: 'livestock',
+    graveyard: 'graves',
+    wasteDump: 'waste dump',
+    fuelOrChemicals: 'fuel or chemicals',
+    openWater: 'open water',
+    building: 'building',
+    well: 'another well',
+    other: 'other',
+  },
+  slopes: { uphill: 'uphill', level: 'level', downhill: 'downhill' },
+  beyond: 'Dashed with an arrow: farther than the plan reaches',
+  notPlaced: 'not on the plan: distance or direction not known',
+};

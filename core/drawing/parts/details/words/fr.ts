@@ -1,0 +1,38 @@
+import type { DetailWords } from './words.ts';
+
+export const french: DetailWords = {
+  document: 'Détails',
+  foot: 'Pied du tubage',
+  head: 'Ouvrage de surface en coupe',
+  headPlan: 'Dalle et rigole vues de dessus',
+  slots: 'Fentes de la crépine, tube développé',
+  sitePlan: 'Croquis de situation',
+  revisions: 'Révisions',
+  north: 'N',
+  scale: 'échelle',
+  sumpLength: 'tube à sédiments de {length} m en tout',
+  drain: 'rigole',
+  fall: 'pente {slope} %',
+  columns: {
+    revision: 'Rév.',
+    on: 'Date',
+    by: 'Par',
+    changes: 'Ce qui a changé depuis la révision précédente',
+  },
+  kinds: {
+    latrine: 'latrine',
+    septicTank: 'fosse septique',
+    soakaway: 'puits perdu',
+    livestock: 'bétail',
+    graveyard: 'tombes',
+    wasteDump: 'décharge',
+    fuelOrChemicals: 'carburant, produits chimiques',
+    openWater: 'eau de surface',
+    building: 'bâtiment',
+    well: 'autre puits ou forage',
+    other: 'autre',
+  },
+  slopes: { uphill: 'en amont', level: 'à même hauteur', downhill: 'en aval' },
+  beyond: 'En tirets avec flèche : au-delà du croquis',
+  notPlaced: 'hors croquis : distance ou direction inconnue',
+};

@@ -1,0 +1,38 @@
+import type { DetailWords } from './words.ts';
+
+export const portuguese: DetailWords = {
+  document: 'Pormenores',
+  foot: 'Base do revestimento',
+  head: 'Obras à superfície em corte',
+  headPlan: 'Laje e valeta vistas de cima',
+  slots: 'Ranhuras do tubo-ralo, tubo planificado',
+  sitePlan: 'Esboço de localização',
+  revisions: 'Revisões',
+  north: 'N',
+  scale: 'escala',
+  sumpLength: 'tubo de decantação de {length} m no total',
+  drain: 'valeta',
+  fall: 'queda {slope} %',
+  columns: {
+    revision: 'Rev.',
+    on: 'Data',
+    by: 'Por',
+    changes: 'O que mudou desde a revisão anterior',
+  },
+  kinds: {
+    latrine: 'latrina',
+    septicTank: 'fossa séptica',
+    soakaway: 'poço absorvente',
+    livestock: 'gado',
+    graveyard: 'sepulturas',
+    wasteDump: 'lixeira',
+    fuelOrChemicals: 'combustível ou químicos',
+    openWater: 'água à superfície',
+    building: 'edifício',
+    well: 'outro poço ou furo',
+    other: 'outro',
+  },
+  slopes: { uphill: 'a montante', level: 'ao mesmo nível', downhill: 'a jusante' },
+  beyond: 'Tracejado com seta: além do esboço',
+  notPlaced: 'fora do esboço: distância ou direção desconhecida',
+};

@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import { planMarks } from '../../../../../core/drawing/parts/sitePlan/marks.ts';
+import { sitePlanDetail } from '../../../../../core/drawing/parts/sitePlan/sitePlan.ts';
+import { group } from '../../../../../core/drawing/shapes.ts';
+import { sitingPlan } from '../../../../../core/water/siting/sitingPlan.ts';
+import { boundsOf, kit, pathsIn, within, wordsIn } from '../../trial.ts';
+
+const surroundings = [
+  { kind: 'latrine', distance: 40, direction: 90, slope: 'downhill' },
+  { kind: 'graveyard', distance: 240, direction: 180 },
+  { kind: 'building', distance: 12 },
+] as const;
+const plan = sitingPlan({ surroundings: [...surroundings] });
+
+/** Middle of the ring of the surrounding with a number, right and down of the well. */
+function markOf(number: number): [number, number] {
+  const drawn = group('all', sitePlanDetail(kit, plan, 176)!.draw(0, 0));
+  const mark = within(drawn).find(
+    (one) => one.kind === 'group' && one.source === `site.surroundings[${number - 1}]`,
+  )!;
+  const ring = pathsIn(mark).at(-1)!;
+  const [, x, y] = ring.segments[0] as readonly ['M', number, number];
+  return [x - 2 - 57, y - 57];
+}
+
+describe('the site sketch plan', () => {
+  it('is true to its scale, north up: 40 m east at 1:2000 is 20 mm to the right', () => {
+    expect(sitePlanDetail(kit, plan, 176)!.bar.scale).toBe(2000);
+    const [right, down] = markOf(1);
+    expect(right).toBeCloseTo(20, 6);
+    expect(down).toBeCloseTo(0, 6);
+  });
+
+  it('has at its edge what stands farther than it reaches', () => {
+    const [right, down] = markOf(2);
+    expect(right).toBeCloseTo(0, 6);
+    expect(down).toBeCloseTo(52, 6);
+  });
+
+  it('lists everything, also what cannot be placed, and says so', () => {
+    const words = wordsIn(group('all', sitePlanDetail(kit, plan, 176)!.draw(0, 0)));
+    expect(words).toContain('latrine, 40 m, 90°, downhill');
+    expect(words).toContain('building, 12 m');
+    expect(words.join(' ')).toContain('not on the plan: distance or direction not known');
+    expect(words).toContain('N');
+  });
+
+  it('has an arrow to the north and stays within its height', () => {
+    const detail = sitePlanDetail(kit, plan, 176)!;
+    const all = group('all', detail.draw(0, 0));
+    expect(JSON.stringify(all)).toContain('northArrow');
+    for (const one of pathsIn(all).filter(({ segments }) =>
+      segments.every(([kind]) => kind !== 'C'),
+    ))
+      expect(boundsOf(one)[3]).toBeLessThanOrEqual(detail.height + 1e-6);
+  });
+
+  it('is absent where nothing can be placed', () => {
+    expect(
+      sitePlanDetail(kit, sitingPlan({ surroundings: [{ kind: 'well' }] }), 176),
+    ).toBeUndefined();
+    expect(sitePlanDetail(kit, sitingPlan(undefined), 176)).toBeUndefined();
+  });
+});
+
+it('marks of a plan are placed alike in any unit, those beyond a little past the edge', () => {
+  const onPaper = planMarks(plan.placed, 100, 50, 2);
+  const onScreen = planMarks(plan.placed, 100, 130, 8);
+  expect(onPaper[0]!.x / 50).toBeCloseTo(onScreen[0]!.x / 130, 9);
+  expect(onPaper.map(({ beyond }) => beyond)).toEqual([false, true]);
+  expect(onScreen[1]!.y).toBeCloseTo(138, 9);
+});
