@@ -60,6 +60,12 @@ export const rooms: readonly Room[] = [
     world: 'handed',
   },
   {
+    room: 'core/template',
+    doors: ['core/base', 'core/drawing/parts/headStrip.ts'],
+    packages: ['zod'],
+    world: 'handed',
+  },
+  {
     room: 'core/changes',
     doors: [...findingSide, 'core/drawing/describe.ts', 'core/drawing/words'],
     packages: [],

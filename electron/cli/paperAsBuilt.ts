@@ -1,8 +1,11 @@
+import path from 'node:path';
 import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts, type ShippedFonts } from '../files/fonts.ts';
 import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
 import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
+import type { Template } from '../../core/drawing/parts/headStrip.ts';
+import { loadTemplate } from '../service/loadTemplate.ts';
 import { paperFileName } from '../service/paperNames.ts';
 import { joinSheets } from '../service/joinedSheet.ts';
 import { makeAsBuilt, type Sheet, type SheetOptions } from '../service/sheet.ts';
@@ -31,6 +34,16 @@ interface Wanted extends WellsToPrint {
   readonly attachRecord: boolean;
   /** All wells in one PDF. */
   readonly inOne: boolean;
+  /** Absent where no template was named. */
+  readonly template?: Template;
+}
+
+/** The template named by `--template`; none where nothing was. */
+function readTemplateOption(given: Given, { folder }: World): Result<Pick<Wanted, 'template'>> {
+  const file = textOption(given, 'template');
+  if (file === undefined) return ok({});
+  const template = loadTemplate(path.resolve(folder, file));
+  return template.ok ? ok({ template: template.value }) : template;
 }
 
 function readWanted(given: Given, world: World): Result<Wanted> {
@@ -42,6 +55,8 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!language.ok) return language;
   const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
   if (!target.ok) return target;
+  const template = readTemplateOption(given, world);
+  if (!template.ok) return template;
   const number = textOption(given, 'well');
   const inOne = given.options['all'] === true && target.value.kind !== 'folder';
   if (inOne && target.value.kind === 'svg') return misused('--all makes one PDF: -o OUT.pdf.');
@@ -62,6 +77,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
     target: target.value,
     attachRecord,
     inOne,
+    ...template.value,
     ...wells.value,
   });
 }
@@ -111,7 +127,8 @@ function sheetOfWell(well: WellToPrint, common: SheetOptions, world: World): Res
 async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
   const { paper, language, target, attachRecord, wells, own, ownGuidelines } = wanted;
   const made = { paper, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
-  const common = { ...made, own, ownGuidelines };
+  const headed = wanted.template && { template: wanted.template };
+  const common = { ...made, own, ownGuidelines, ...headed };
   const names = uniqueNames(wells.map((well) => sheetName(well, wanted)));
   const sheets: Sheet[] = [];
   let erring = false;
@@ -135,12 +152,13 @@ async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>>
 export const paperAsBuilt: Command = {
   name: 'paper as-built',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--language en|fr|pt] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
+    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--language en|fr|pt] [--template FILE] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
   says: 'Writes the as-built sheet; several pages of a drawing file become OUT-1 and so on; --all puts the sheets of all wells into one PDF to print',
   options: {
     well: { type: 'string' },
     paper: { type: 'string' },
     language: { type: 'string' },
+    template: { type: 'string' },
     'attach-record': { type: 'boolean' },
     all: { type: 'boolean' },
     dpi: { type: 'string' },

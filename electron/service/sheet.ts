@@ -4,6 +4,7 @@ import type { Drawing } from '../../core/drawing/items.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
+import type { Template } from '../../core/drawing/parts/headStrip.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
@@ -42,6 +43,8 @@ export interface SheetOptions {
   readonly images?: PhotoImages;
   /** What changed in the last revisions, in the sheet's language. */
   readonly revisions?: readonly RevisionNote[];
+  /** What the organisation has on its papers. */
+  readonly template?: Template;
   /** Puts the record into the PDF as a file. */
   readonly attachRecord?: boolean;
 }
@@ -69,7 +72,7 @@ interface MadeWith {
 
 /**
  * 32 hexadecimal digits: the same for the same record, practice, guideline values, paper, language,
- * revision, history and pictures at hand, and for no other. English and the general guideline values are
+ * revision, history, template and pictures at hand, and for no other. English and the general guideline values are
  * not named, so that papers with them keep the ids that they had.
  */
 function paperIdOf(
@@ -78,12 +81,12 @@ function paperIdOf(
   options: SheetOptions,
 ): string {
   const { paper, revision, language = 'en', images = {}, attachRecord = false } = options;
-  const { revisions = [] } = options;
+  const { revisions = [], template } = options;
   const kind = language === 'en' ? paper : `${paper} ${language}`;
   const pictures = printedHashes(record).filter((hash) => hash in images);
   const shown = pictures.length === 0 ? [] : [pictures];
   const compared = guidelines.id === guidelinesOf(undefined).id ? [] : [guidelines];
-  const told = revisions.length === 0 ? [] : [revisions];
+  const told = [...(revisions.length === 0 ? [] : [revisions]), ...(template ? [template] : [])];
   const said = [...shown, ...compared, ...told, ...(attachRecord ? ['with record'] : [])];
   const named = JSON.stringify([record, practice, 'asBuilt', kind, revision ?? null, ...said]);
   return sha256Hex(named).slice(0, 32);
@@ -118,7 +121,8 @@ export function sheetOf(
 
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
-  const { paper, language = 'en', fonts, madeAt, revision, images = {}, revisions } = options;
+  const { paper, language = 'en', fonts, madeAt, revision, images = {} } = options;
+  const { revisions, template } = options;
   const model = resolveWell(record);
   const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
   const judgement = judgedWell(record, model, practiceOf(record, options.own), { guidelines });
@@ -134,6 +138,7 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
     ...(revisions && { revisions }),
+    ...(template && { template }),
   });
   return sheetOf(
     drawing,
@@ -145,7 +150,7 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
 
 export type LayingOutSheetOptions = Omit<
   SheetOptions,
-  'paper' | 'images' | 'ownGuidelines' | 'revisions'
+  'paper' | 'images' | 'ownGuidelines' | 'revisions' | 'template'
 >;
 
 /** The laying-out sheet of a record that was read, which has one size and shows no pictures. */

@@ -47,7 +47,7 @@ export const french: ChangeWords = {
   what: {
     name: 'Nom',
     driller: 'Foreur',
-    practice: 'Référentiel',
+    practice: 'Règle de l’art',
     guidelines: 'Valeurs guides',
     surrounding: 'Environs',
     depthReached: 'Profondeur forée',

@@ -47,7 +47,7 @@ export const portuguese: ChangeWords = {
   what: {
     name: 'Nome',
     driller: 'Perfurador',
-    practice: 'Prática',
+    practice: 'Regra de boa prática',
     guidelines: 'Valores-guia',
     surrounding: 'Arredores',
     depthReached: 'Profundidade perfurada',

@@ -9,9 +9,11 @@ import { usedHatches } from '../usedHatches.ts';
 import type { Drawing, Page } from '../items.ts';
 import { paperOf, type Orientation, type PaperName } from '../paper.ts';
 import { wellCodeText } from '../parts/code/wellCodeText.ts';
+import { drawHeadStrip, underStrip, type Template } from '../parts/headStrip.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import type { RevisionNote } from '../parts/revisions.ts';
 import { sheetWordsIn } from '../words/languages.ts';
+import type { SheetWords } from '../words/words.ts';
 import { paperMark, type Making } from './paperMark.ts';
 import { detailPages } from './asBuilt/detailPages.ts';
 import { drawFlowPage } from './asBuilt/flowPages.ts';
@@ -41,6 +43,8 @@ export interface AsBuiltOptions extends Making {
   readonly brokenAxis?: boolean;
   /** What changed in the last revisions, as the table of revisions says it. */
   readonly revisions?: readonly RevisionNote[];
+  /** What the organisation has on its papers; no head strip where absent. */
+  readonly template?: Template;
   /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
   readonly plan?: Plan;
   /** Of the sheet that is drawn again as the record changes; what is drawn stays the same. */
@@ -58,17 +62,35 @@ type Basis = Pick<
   | 'guidelines'
   | 'brokenAxis'
   | 'memory'
+  | 'template'
 >;
+
+/** The sheet's words with the labels of an organisation. */
+function wordsOf(language: Language, template: Template | undefined): SheetWords {
+  const words = sheetWordsIn(language);
+  return template ? { ...words, title: { ...words.title, ...template.labels } } : words;
+}
+
+/** Pages with the head strip of an organisation over their frames. */
+function headed(pages: readonly Page[], { kit, paper, template }: SheetInput): readonly Page[] {
+  if (!template) return pages;
+  const strip = drawHeadStrip(kit, template, paper);
+  return pages.map((page) => ({ ...page, items: [...page.items, strip] }));
+}
 
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
   const { fonts, memory, judgement, guidelines, images = {}, brokenAxis = true } = options;
-  const words = sheetWordsIn(options.language ?? 'en');
+  const { template } = options;
+  const words = wordsOf(options.language ?? 'en', template);
   const kit: Kit = { fonts, words, ...(memory && { memory }) };
   const shared = memory?.share('model', model) ?? model;
   const judged = judgement && { judgement };
   const compared = guidelines && { guidelines };
-  const paper = paperOf(options.paper, options.orientation);
-  return { record, model: shared, kit, paper, images, brokenAxis, ...judged, ...compared };
+  const whole = paperOf(options.paper, options.orientation);
+  const paper = template ? underStrip(whole) : whole;
+  const headed = template && { template };
+  const shown = { record, model: shared, kit, paper, images, brokenAxis };
+  return { ...shown, ...judged, ...compared, ...headed };
 }
 
 /** Pages and scale of the as-built sheet of a well: handed back, a sheet keeps them. */
@@ -121,7 +143,7 @@ export function drawAsBuilt(
   const { revisions } = options;
   const input = { ...inputOf(record, model, options), ...(revisions && { revisions }) };
   const { kit } = input;
-  const drawn = pagesOf(input, options);
+  const drawn = headed(pagesOf(input, options), input);
   const pages = options.memory?.share('pages', drawn) ?? drawn;
   return {
     ...paperMark(record, options),

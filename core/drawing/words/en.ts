@@ -252,6 +252,8 @@ export const english: SheetWords = {
   explained: 'Explained',
   moreFindings: 'more; see the record',
   judgedBy: 'Judged by',
+  disclaimer:
+    'Drawn from the record as it was reported. Local codes and licensed practice come first. Nothing here says that the water is safe.',
   notes: 'Notes',
   photos: {
     title: 'Photos',

@@ -208,6 +208,8 @@ export const french: SheetWords = {
   explained: 'Expliqué',
   moreFindings: 'de plus ; voir la fiche',
   judgedBy: 'Jugé selon',
+  disclaimer:
+    'Dressé d’après les données rapportées. Les règles locales et les professionnels agréés priment. Rien ici ne dit que l’eau est potable.',
   notes: 'Remarques',
   photos: {
     title: 'Photos',

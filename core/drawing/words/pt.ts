@@ -204,6 +204,8 @@ export const portuguese: SheetWords = {
   explained: 'Explicado',
   moreFindings: 'a mais; ver a ficha',
   judgedBy: 'Avaliado segundo',
+  disclaimer:
+    'Elaborado segundo os dados comunicados. As normas locais e os técnicos habilitados prevalecem. Nada aqui diz que a água é potável.',
   notes: 'Notas',
   photos: {
     title: 'Fotografias',

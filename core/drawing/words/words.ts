@@ -175,6 +175,8 @@ export interface SheetWords {
   readonly moreFindings: string;
   /** Before the name of the practice that the well is judged by. */
   readonly judgedBy: string;
+  /** What the sheet does not stand for; one line of an upright A4. */
+  readonly disclaimer: string;
   readonly notes: string;
   /** `cut` stands behind an ellipsis; `missing` in the frame of a picture that is not at hand. */
   readonly photos: Readonly<Record<'title' | 'photo' | 'missing' | 'cut', string>>;

@@ -14,7 +14,7 @@ import { lineHeight, solid } from '../../pens.ts';
 import { line } from '../../shapes.ts';
 import { rangeFigure } from '../../figures.ts';
 import { again, type Kit } from '../../kit.ts';
-import { baseline, letter } from '../../letters.ts';
+import { baseline, letter, lettered, wrapped } from '../../letters.ts';
 import { lasting, particularsOf, quantitiesOf, tallyOf } from './blockParts.ts';
 import type { SheetInput } from './sheetInput.ts';
 
@@ -85,6 +85,8 @@ interface Said {
   readonly explanations: WellRecord['explanations'];
   /** The practice with its version; absent where nobody judged. */
   readonly judgedBy: string | undefined;
+  /** What the sheet does not stand for. */
+  readonly disclaimer: string;
 }
 
 /** A finding in words, with why it remains where somebody explained it. */
@@ -136,6 +138,15 @@ function aside(kit: Kit, judgedBy: string, body: Block, width: PaperMm): Block {
   };
 }
 
+/** The disclaimer under all that is said, in full. */
+function layDisclaimer(kit: Kit, text: string, width: PaperMm): Block {
+  const lines = wrapped(kit, text, width);
+  return {
+    height: lines.length * lineHeight('small') + blockPad / 2,
+    draw: (x, y) => lettered(kit, lines, x, y - blockPad / 2),
+  };
+}
+
 function laySaid(
   kit: Kit,
   said: Said,
@@ -146,17 +157,15 @@ function laySaid(
   const inner = width - gutter;
   const layOwn = (height: PaperMm) =>
     layNotes(kit, kit.words.notes, ownNotes(kit, said, cut), inner, height);
-  const inside = room - ruleHeight;
+  const disclaimer = layDisclaimer(kit, said.disclaimer, inner);
+  const inside = room - ruleHeight - disclaimer.height;
   const left = inside - (layOwn(0)?.height ?? 0);
   const findings = layNotes(kit, kit.words.findings, findingNotes(kit, said), inner, left);
   const notes = layOwn(inside - (findings?.height ?? 0));
   const { judgedBy } = said;
-  if (!findings && !notes && judgedBy === undefined) return undefined;
   const body = stacked([findings, notes]);
-  return beside(
-    [{ ...(judgedBy === undefined ? body : aside(kit, judgedBy, body, inner)), width }],
-    width,
-  );
+  const judged = judgedBy === undefined ? body : aside(kit, judgedBy, body, inner);
+  return beside([{ ...stacked([judged, disclaimer]), width }], width);
 }
 
 const remarks = lasting(laySaid);
@@ -189,7 +198,8 @@ export function layRemarks(
   const { kit, record, judgement } = input;
   const judgedBy = judgement && judgedByLine(kit, judgement.practice);
   const { notes, explanations } = record;
-  const said = { notes, findings: findingsOf(input), explanations, judgedBy };
+  const disclaimer = input.template?.disclaimer ?? kit.words.disclaimer;
+  const said = { notes, findings: findingsOf(input), explanations, judgedBy, disclaimer };
   return again(kit, 'remarks', remarks, said, cut, width, room);
 }
 

@@ -22,7 +22,7 @@ function illegible({ model }: SheetInput, scale: number): number {
   return parts.filter((metres) => paperLength(metres, scale) < legibleMm).length / parts.length;
 }
 
-const pageCost = 13;
+const pageCost = 12.4;
 
 /** What a scale costs for being small: more than a page where the series offers no better. */
 function smallScaleCost(scale: number): number {

@@ -4,6 +4,7 @@ import type { WellRecord } from '../../../record/schema.ts';
 import type { GuidelineSet } from '../../../water/guidelines/guidelineSet.ts';
 import type { Kit } from '../../kit.ts';
 import type { Paper } from '../../paper.ts';
+import type { Template } from '../../parts/headStrip.ts';
 import type { PhotoImages } from '../../parts/photos.ts';
 import type { RevisionNote } from '../../parts/revisions.ts';
 
@@ -24,6 +25,8 @@ export interface SheetInput {
   readonly brokenAxis?: boolean;
   /** Pictures that are at hand; the frames of the others say so. */
   readonly images?: PhotoImages;
+  /** Of the organisation whose paper it is. */
+  readonly template?: Template;
   /** What changed in the last revisions; absent for a record without a history. */
   readonly revisions?: readonly RevisionNote[];
 }

@@ -111,6 +111,8 @@ export const refusals = {
     'Cette règle de l’art part d’elle-même par un détour. Changez celle dont elle part.',
   practiceIncomplete:
     'Il manque à cette règle de l’art une valeur ou sa source. Faites-la partir d’une autre qui l’a, ou ajoutez-la.',
+  templateUnread:
+    'Ce fichier n’est pas encore un modèle de papier, ou un logo ne s’ouvre pas. Corrigez-le et recommencez.',
   practiceUnread:
     'Ce fichier n’est pas encore une règle de l’art entière. Reprenez un fichier que ce programme a écrit, ou corrigez-le d’après docs/practices.md.',
   practiceShipped:

@@ -102,6 +102,8 @@ export const refusals: typeof french = {
     'Esta regra de boa prática baseia-se em si mesma por um desvio. Mude aquela em que se baseia.',
   practiceIncomplete:
     'Falta a esta regra de boa prática um valor ou a sua fonte. Baseie-a numa que o tenha, ou acrescente-o.',
+  templateUnread:
+    'Este ficheiro ainda não é um modelo de papel, ou um logótipo não se abre. Corrija-o e tente de novo.',
   practiceUnread:
     'Este ficheiro ainda não é uma regra de boa prática inteira. Use um ficheiro escrito por este programa, ou corrija-o segundo docs/practices.md.',
   practiceShipped:
