@@ -172,7 +172,7 @@ describe('each call of the service', () => {
         id: 'lost',
         revision: 1,
         record: {},
-        paper: 'A4',
+        paper: name === 'issues.make' ? { kind: 'asBuilt', paper: 'A4' } : 'A4',
         hash: '',
         data: '',
         upon: 0,
