@@ -62,6 +62,7 @@ describe('the packed program, around a stand-in for Electron', () => {
       '/assets/NOTICES.md',
       '/dist/electron/main.js',
       '/dist/electron/preload.cjs',
+      '/dist/electron/index_bg.wasm',
       '/dist/page/index.html',
       '/assets/fonts/SourceSans3-Regular.ttf',
       '/assets/fonts/metrics.json',

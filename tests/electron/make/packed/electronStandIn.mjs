@@ -53,3 +53,7 @@ export const session = {
     webRequest: { onBeforeRequest: nothing },
   },
 };
+
+export const shell = {
+  openPath: async () => '',
+};
