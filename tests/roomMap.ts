@@ -165,7 +165,7 @@ export const rooms: readonly Room[] = [
     room: 'renderer/editors',
     doors: [
       ...pureCore,
-      'core/hydraulics/fieldEntry',
+      'core/hydraulics',
       'core/exchange/logger',
       'core/water/guidelines',
       'renderer/state',

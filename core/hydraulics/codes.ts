@@ -52,6 +52,25 @@ export const leftOutCodes = [
 ] as const;
 export type LeftOutCode = (typeof leftOutCodes)[number];
 
+/** What is said at a row of readings or of a series as a whole; values behind each. */
+export const seriesNoteCodes = [
+  ...leftOutCodes,
+  'atRest',
+  'rateNil',
+  'rateNilBefore',
+  'rateNilStands',
+  'lacksRestLevel',
+  'lacksRate',
+  'lacksMinutesPumped',
+  /** Values: count, least. */
+  'fewForLine',
+  /** Values: count, least. */
+  'fewForCurve',
+  /** Values: count, least. */
+  'fewSteps',
+] as const;
+export type SeriesNoteCode = (typeof seriesNoteCodes)[number];
+
 export const missingCodes = [
   'series',
   'restLevel',

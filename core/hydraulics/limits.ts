@@ -10,6 +10,10 @@ export const limits = {
   cycles: 0.5,
   /** Fewest readings of a straight part. Our own. */
   readings: 5,
+  /** Fewest readings of a line with its scatter: two for the line, one for the scatter. */
+  lineReadings: 3,
+  /** Fewest readings of a curve: two unknowns, and two for the scatter. Our own. */
+  curveReadings: 4,
   /** Rates that differ less from their mean count as one rate. Common practice. */
   rateSpread: 0.05,
   /** Line of a recovery at t/t′ = 1 beside rest, as a share of its slope. Our own. */

@@ -1,7 +1,7 @@
 import { decimalMarks, type Language } from '../base/language.ts';
-import { formatShort } from '../base/numbers.ts';
+import { formatDepth, formatShort } from '../base/numbers.ts';
 import { bindMarks } from '../base/text/bindMarks.ts';
-import type { AssumptionCode, HintCode, IntervalBasis } from './codes.ts';
+import type { AssumptionCode, HintCode, IntervalBasis, SeriesNoteCode } from './codes.ts';
 import type { Check, Estimate, Said } from './results.ts';
 import { english } from './words/en.ts';
 import { french } from './words/fr.ts';
@@ -40,6 +40,8 @@ export function sayFigure(value: number, language: Language): string {
   return formatShort(rounded, Math.max(0, digits - before), decimalMarks[language]);
 }
 
+/** Levels are said to the centimetre, as they are read. */
+const levels = ['readM', 'restM', 'intakeM'];
 /** Minutes, days and margins are short enough to be said whole. */
 const whole = ['minutes', 'first', 'days', 'hours', 'steps', 'storage', 'margin', 'limit'];
 
@@ -47,6 +49,7 @@ function fill(template: string, values: Said<string>['values'], language: Langua
   return bindMarks(template).replace(/\{(\w+)\}/g, (place, name: string) => {
     const value = values[name];
     if (value === undefined) return place;
+    if (levels.includes(name)) return formatDepth(value, decimalMarks[language]);
     const long = whole.includes(name) && Math.abs(value) >= 1;
     return long ? formatShort(value, 1, decimalMarks[language]) : sayFigure(value, language);
   });
@@ -66,6 +69,11 @@ export function sayAssumption({ code, values }: Said<AssumptionCode>, language: 
 /** What a shape may come from, a sentence. */
 export function sayHint({ code, values }: Said<HintCode>, language: Language): string {
   return fill(hydraulicsWords(language).hints[code], values, language);
+}
+
+/** What is said at the row of a reading or of its series, a sentence. */
+export function saySeriesNote({ code, values }: Said<SeriesNoteCode>, language: Language): string {
+  return fill(hydraulicsWords(language).seriesNotes[code], values, language);
 }
 
 /** How an interval was come by. */

@@ -14,20 +14,34 @@ export interface FormBlock {
   readonly fields: readonly EntryField[];
 }
 
+/** A sentence about a field of a row, in the language in use. */
+export interface RowLook {
+  readonly path: RecordPath;
+  readonly said: string;
+}
+
+/** What is said at rows, by their index, and of a table as a whole. */
+export interface TableLooks {
+  readonly rows: ReadonlyMap<number, readonly RowLook[]>;
+  readonly whole: readonly RowLook[];
+}
+
 /** Columns in the table; the rest of a row stands below it, for the row selected. */
 export interface TableShape {
   readonly heading: string;
   readonly columns: readonly EntryField[];
   readonly more: readonly EntryField[];
   readonly starts?: (rows: readonly unknown[]) => Starts;
-  /** Field that rows can be put in order of. */
-  readonly sortBy?: string;
+  /** Fields that rows can be put in order of, the first weighing most, and how that is called. */
+  readonly sort?: { readonly by: readonly string[]; readonly label: string };
   /** Each row reaches from one depth to another: it can be split, and joined with the next. */
   readonly intervals?: boolean;
   /** What a row says in words, kept in the remarks of the one that it is joined to. */
   readonly describe?: (row: unknown) => string;
   /** What else can be done with the whole table. */
   readonly deed?: 'makeLog' | 'takeReadings';
+  /** What the program makes of the rows, said at each and of all of them. */
+  readonly looks?: (record: WellRecord, model: WellModel, list: RecordPath) => TableLooks;
   /** A column that is computed, not typed. */
   readonly computed?: {
     readonly label: string;

@@ -5,7 +5,7 @@ import { typedWithin, type Desk } from '../state/desk.ts';
 import type { Folder } from '../state/folder.svelte.ts';
 import { rowPath, rowsAt } from '../state/rows.ts';
 import { liesIn } from '../state/selection.ts';
-import type { TableShape } from './chapter.ts';
+import type { RowLook, TableLooks, TableShape } from './chapter.ts';
 import { findingsAt, type SaidFinding } from './rowFindings.ts';
 
 interface Held {
@@ -20,18 +20,29 @@ class RowSight {
   desk: Desk;
   /** What was found on the row, the gravest first. */
   found: readonly SaidFinding[];
+  /** What the program makes of the row. */
+  looks: readonly RowLook[];
   /** Text of the column that is computed. */
   computed: string;
 
-  constructor(desk: Desk, found: readonly SaidFinding[], computed: string) {
+  constructor(
+    desk: Desk,
+    found: readonly SaidFinding[],
+    looks: readonly RowLook[],
+    computed: string,
+  ) {
     this.desk = $state.raw(desk);
     this.found = $state.raw(found);
+    this.looks = $state.raw(looks);
     this.computed = $state(computed);
   }
 }
 
-const isSame = (one: readonly SaidFinding[], other: readonly SaidFinding[]) =>
-  JSON.stringify(one) === JSON.stringify(other);
+/** One and the same list, so that a row of which nothing is said is seen not to have changed. */
+const nothing: readonly RowLook[] = [];
+
+const isSame = (one: readonly RowLook[], other: readonly RowLook[]) =>
+  one === other || JSON.stringify(one) === JSON.stringify(other);
 
 /**
  * What the rows of a table show, each apart: a letter in one row must not make all the cells of
@@ -41,12 +52,15 @@ const isSame = (one: readonly SaidFinding[], other: readonly SaidFinding[]) =>
 export class RowSights {
   /** How many rows the record has; the one that waits to be filled is not among them. */
   count: number;
+  /** What the program makes of the rows as a whole. */
+  whole: readonly RowLook[];
   readonly #held: () => Held;
   /** By index, as rows asked for them. */
   readonly #sights: RowSight[] = [];
   #desk: Desk;
   /** Something was found on the table when it was last looked at. */
   #hadFindings = true;
+  #looks: TableLooks['rows'] | undefined;
 
   /** To be made while a component starts, which it lives and ends with. */
   constructor(held: () => Held) {
@@ -56,7 +70,9 @@ export class RowSights {
     this.count = $state(rowsAt(this.#desk, list).length);
     const end = folder.onDesk((desk) => this.#take(desk));
     $effect(() => end);
+    this.whole = $state.raw(nothing);
     $effect.pre(() => this.#judge(held().folder.findings));
+    $effect.pre(() => this.#look());
   }
 
   /** What the row with an index shows; the waiting row's is one past the last. */
@@ -66,7 +82,8 @@ export class RowSights {
     const { folder, list } = this.#held();
     const made = untrack(() => {
       const found = findingsAt(folder.findings, rowPath(list, index));
-      return new RowSight(this.#desk, found, this.#computedAt(index));
+      const looks = this.#looks?.get(index) ?? nothing;
+      return new RowSight(this.#desk, found, looks, this.#computedAt(index));
     });
     this.#sights[index] = made;
     return made;
@@ -108,6 +125,21 @@ export class RowSights {
     this.#hadFindings = here.length > 0;
     if (table.computed)
       this.#sights.forEach((sight, index) => (sight.computed = this.#computedAt(index)));
+  }
+
+  /** Asks the table's own look at the rows whenever the model was made anew. */
+  #look() {
+    const { folder, table, list } = this.#held();
+    if (!table.looks) return;
+    const { rows, whole } = table.looks(folder.desk.record, folder.model, list);
+    this.#looks = rows;
+    untrack(() => {
+      if (!isSame(whole, this.whole)) this.whole = whole;
+      this.#sights.forEach((sight, index) => {
+        const looks = rows.get(index) ?? nothing;
+        if (!isSame(looks, sight.looks)) sight.looks = looks;
+      });
+    });
   }
 
   #computedAt(index: number): string {

@@ -151,10 +151,14 @@ export function moveRow(desk: Desk, list: RecordPath, index: number, by: -1 | 1)
   return reorderRows(desk, list, order);
 }
 
-/** Puts rows in order of a number that each has; rows that are alike keep their order. */
-export function sortRows(desk: Desk, list: RecordPath, name: string): Desk {
+/** Puts rows in order of numbers, the first of which weighs most; alike rows keep their order. */
+export function sortRows(desk: Desk, list: RecordPath, names: readonly string[]): Desk {
   const rows = rowsAt(desk, list);
-  const key = (index: number) => Number(valueAt(rows[index], name) ?? Infinity);
-  const order = [...rows.keys()].sort((a, b) => key(a) - key(b) || a - b);
+  const keys = rows.map((row) => names.map((name) => Number(valueAt(row, name) ?? Infinity)));
+  const compare = (a: number, b: number) => {
+    const at = names.findIndex((_, name) => keys[a]![name] !== keys[b]![name]);
+    return at < 0 ? a - b : keys[a]![at]! - keys[b]![at]!;
+  };
+  const order = [...rows.keys()].sort(compare);
   return order.every((from, to) => from === to) ? desk : reorderRows(desk, list, order);
 }

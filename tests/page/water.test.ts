@@ -125,6 +125,39 @@ describe('readings typed as they are read', () => {
   );
 });
 
+describe('a slip in a series of readings', () => {
+  it.each([
+    ['en', 'lies above the rest level', 'What the tests say'],
+    ['fr', 'est au-dessus du niveau statique', 'Ce que disent les essais'],
+    ['pt', 'está acima do nível estático', 'O que dizem os ensaios'],
+  ] as const)(
+    'is said at its row in %s while the plots show the others',
+    async (language, words, tests) => {
+      await program.service.call('settings.write', { language });
+      page = await openWell(program, number, 1024, 768);
+      await page.keyboard.press('Alt+5');
+      await openFold(tests);
+      const analysed = page.locator('section.test').nth(1);
+      await analysed.locator('figure').first().waitFor();
+      const cell = field(page, 'tests[1].series[9].reading');
+      await cell.fill('1');
+      await page.keyboard.press('Enter');
+      const sentence = page.locator('tr.troubles', { hasText: words });
+      await sentence.waitFor();
+      const described = (await cell.getAttribute('aria-describedby'))!;
+      expect(await page.locator(`[id="${described}"]`).textContent()).toContain(words);
+      expect(await analysed.textContent()).toContain('24 ');
+      expect(await page.evaluate(textFaults)).toEqual([]);
+      expect(await faultsForAxe()).toEqual([]);
+      await page.keyboard.press('Control+z');
+      await sentence.waitFor({ state: 'detached' });
+      await kept(page);
+      await program.service.call('settings.write', { language: 'en' });
+    },
+    patience,
+  );
+});
+
 describe('a logger’s file', () => {
   it(
     'is taken into the series after a question, in room that fits its words',

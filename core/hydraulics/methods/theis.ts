@@ -15,9 +15,6 @@ import { intervalLevel } from '../special/studentT.ts';
 import { casingStorageMinutes, uAt } from '../transmissivity.ts';
 import { assumed, check } from './said.ts';
 
-/** Fewest readings for two unknowns and a scatter. */
-const leastReadings = 4;
-
 function estimate(
   id: Estimate['id'],
   value: number,
@@ -50,7 +47,7 @@ function fitAfterStorage(data: Drawdowns, setting: Setting, firstT: M2PerDay | u
   let used = chosen(data.readings, storageMin(firstT), setting);
   let fit: TheisFit | undefined;
   for (let round = 0; round < 4; round++) {
-    if (used.length < leastReadings) return undefined;
+    if (used.length < limits.curveReadings) return undefined;
     const timed = used.map((one) => ({ ...one, distanceM: distanceM ?? 1 }));
     fit = fitTheis(timed, data.rates);
     if (!fit) return undefined;

@@ -28,13 +28,18 @@ function toldRates(rows: readonly SeriesReading[]): number[] {
   return rows.map(({ rateM3h }) => rateM3h).filter((rate) => rate !== undefined);
 }
 
-/** One rate of a step: the mean of what was read. Undefined where nothing tells it. */
+/**
+ * One rate of a step: the mean of what was read. A nil among others is passed over, since a step is
+ * pumped throughout. Undefined where nothing tells it.
+ */
 export function stepRate(
   rows: readonly SeriesReading[],
   wholeM3h: number | undefined,
 ): number | undefined {
   const told = toldRates(rows);
-  return told.length > 0 ? meanOf(told) : wholeM3h;
+  const pumped = told.filter((rate) => rate > 0);
+  if (pumped.length > 0) return meanOf(pumped);
+  return told.length > 0 ? 0 : wholeM3h;
 }
 
 /** A rate that was read holds since the reading before it, until it changes by more than a little. */

@@ -40,6 +40,30 @@ export const english: HydraulicsWords = {
     outOfOrder: 'time out of order',
     noRate: 'no rate for its step',
   },
+  seriesNotes: {
+    noMinutes: 'No time stands here: the reading is not used.',
+    noReading: 'No level stands here: the reading is not used.',
+    notAfterStart: 'By the rates that were read the pump did not run yet: the reading is not used.',
+    aboveRest:
+      'The level, {readM} m, lies above the rest level of {restM} m: the reading is not used.',
+    atRest: 'The level, {readM} m, is the rest level: the reading has no drawdown and is not used.',
+    belowIntake:
+      'The level lies below the intake of the test pump, {intakeM} m: the reading is not used.',
+    outOfOrder: 'The time, {minutes} min, is out of order: the reading is not used.',
+    noRate: 'No rate is known for this step: the reading is not used.',
+    rateNil: 'The rate is nil: it is passed over, and does not count in the rate of the test.',
+    rateNilBefore:
+      'The rate is nil: pumping is taken to begin after this, and the reading is not used.',
+    rateNilStands: 'The rate is nil: the pump is taken to stand still since the reading before.',
+    lacksRestLevel: 'No rest level is known: these readings tell no drawdown.',
+    lacksRate: 'No rate above nil is known: these readings tell nothing of the ground.',
+    lacksMinutesPumped:
+      'It is not known how long was pumped before: the recovery cannot be analysed.',
+    fewForLine:
+      'Readings that can be used: {count}. A line with its interval takes {least} or more.',
+    fewForCurve: 'Readings that can be used: {count}. The curve takes {least} or more.',
+    fewSteps: 'Steps that can be used: {count}. B and C with their intervals take {least} or more.',
+  },
   missing: {
     series: 'readings of the test',
     restLevel: 'rest level before pumping',

@@ -41,6 +41,34 @@ export const french: HydraulicsWords = {
     outOfOrder: 'temps dans le désordre',
     noRate: 'pas de débit pour son palier',
   },
+  seriesNotes: {
+    noMinutes: 'Le temps manque : la mesure n’est pas utilisée.',
+    noReading: 'Le niveau manque : la mesure n’est pas utilisée.',
+    notAfterStart:
+      'D’après les débits relevés, la pompe ne tournait pas encore : la mesure n’est pas utilisée.',
+    aboveRest:
+      'Le niveau, {readM} m, est au-dessus du niveau statique de {restM} m : la mesure n’est pas utilisée.',
+    atRest:
+      'Le niveau, {readM} m, est le niveau statique : la mesure n’a pas de rabattement et n’est pas utilisée.',
+    belowIntake:
+      'Le niveau est sous l’aspiration de la pompe d’essai, {intakeM} m : la mesure n’est pas utilisée.',
+    outOfOrder: 'Le temps, {minutes} min, est dans le désordre : la mesure n’est pas utilisée.',
+    noRate: 'Aucun débit n’est connu pour ce palier : la mesure n’est pas utilisée.',
+    rateNil: 'Le débit est nul : il est ignoré et ne compte pas dans le débit de l’essai.',
+    rateNilBefore:
+      'Le débit est nul : le pompage est supposé commencer après, et la mesure n’est pas utilisée.',
+    rateNilStands: 'Le débit est nul : la pompe est supposée arrêtée depuis la mesure précédente.',
+    lacksRestLevel:
+      'Aucun niveau statique n’est connu : ces mesures ne donnent pas de rabattement.',
+    lacksRate: 'Aucun débit non nul n’est connu : ces mesures ne disent rien du terrain.',
+    lacksMinutesPumped:
+      'La durée du pompage précédent n’est pas connue : la remontée ne peut pas être interprétée.',
+    fewForLine:
+      'Mesures utilisables : {count}. Une droite avec son intervalle en demande {least} ou plus.',
+    fewForCurve: 'Mesures utilisables : {count}. La courbe en demande {least} ou plus.',
+    fewSteps:
+      'Paliers utilisables : {count}. B et C avec leurs intervalles en demandent {least} ou plus.',
+  },
   missing: {
     series: 'mesures de l’essai',
     restLevel: 'niveau statique avant pompage',

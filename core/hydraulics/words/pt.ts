@@ -41,6 +41,31 @@ export const portuguese: HydraulicsWords = {
     outOfOrder: 'tempo fora de ordem',
     noRate: 'sem caudal para o seu escalão',
   },
+  seriesNotes: {
+    noMinutes: 'Falta o tempo: a leitura não é usada.',
+    noReading: 'Falta o nível: a leitura não é usada.',
+    notAfterStart: 'Pelos caudais lidos, a bomba ainda não trabalhava: a leitura não é usada.',
+    aboveRest:
+      'O nível, {readM} m, está acima do nível estático de {restM} m: a leitura não é usada.',
+    atRest: 'O nível, {readM} m, é o nível estático: a leitura não tem rebaixamento e não é usada.',
+    belowIntake:
+      'O nível está abaixo da aspiração da bomba de ensaio, {intakeM} m: a leitura não é usada.',
+    outOfOrder: 'O tempo, {minutes} min, está fora de ordem: a leitura não é usada.',
+    noRate: 'Não se conhece caudal para este escalão: a leitura não é usada.',
+    rateNil: 'O caudal é nulo: é ignorado e não conta para o caudal do ensaio.',
+    rateNilBefore:
+      'O caudal é nulo: supõe-se que a bombagem começa depois, e a leitura não é usada.',
+    rateNilStands: 'O caudal é nulo: supõe-se a bomba parada desde a leitura anterior.',
+    lacksRestLevel: 'Não se conhece o nível estático: estas leituras não dão rebaixamento.',
+    lacksRate: 'Não se conhece caudal acima de zero: estas leituras nada dizem do terreno.',
+    lacksMinutesPumped:
+      'Não se sabe quanto tempo se bombou antes: a recuperação não pode ser interpretada.',
+    fewForLine:
+      'Leituras que se podem usar: {count}. Uma reta com o seu intervalo pede {least} ou mais.',
+    fewForCurve: 'Leituras que se podem usar: {count}. A curva pede {least} ou mais.',
+    fewSteps:
+      'Escalões que se podem usar: {count}. B e C com os seus intervalos pedem {least} ou mais.',
+  },
   missing: {
     series: 'leituras do ensaio',
     restLevel: 'nível estático antes da bombagem',

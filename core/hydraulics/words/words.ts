@@ -8,6 +8,7 @@ import type {
   MethodId,
   MissingCode,
   QuantityId,
+  SeriesNoteCode,
   SourceId,
 } from '../codes.ts';
 
@@ -28,6 +29,8 @@ export interface HydraulicsWords {
   readonly bases: Readonly<Record<IntervalBasis, string>>;
   /** Why a reading was left out. */
   readonly leftOut: Readonly<Record<LeftOutCode, string>>;
+  /** What is said at the row of a reading, or of a series as a whole. */
+  readonly seriesNotes: Readonly<Record<SeriesNoteCode, string>>;
   /** What is lacking, as in a list. */
   readonly missing: Readonly<Record<MissingCode, string>>;
   readonly checks: Readonly<Record<CheckCode, CheckWords>>;

@@ -123,7 +123,7 @@ const annulus = (): TableBlock => ({
     textField('remark', f.remark),
   ],
   starts: fromWhereItEnded,
-  sortBy: 'from',
+  sort: { by: ['from'], label: say.table.sort },
   intervals: true,
   computed: { label: f.computed, text: litres },
 });

@@ -31,7 +31,7 @@ const samples = (): TableBlock => ({
     textField('remark', f.remark),
   ],
   starts: sampleAfterSample,
-  sortBy: 'from',
+  sort: { by: ['from'], label: say.table.sort },
   intervals: true,
   deed: 'makeLog',
 });
@@ -66,7 +66,7 @@ const log = (): TableBlock => ({
     longField('words', f.words),
   ],
   starts: fromWhereItEnded,
-  sortBy: 'from',
+  sort: { by: ['from'], label: say.table.sort },
   intervals: true,
   describe: describeInterval,
 });
@@ -101,7 +101,7 @@ const sections = (): TableBlock => ({
   ],
   more: [],
   starts: together(fromWhereItEnded, likeTheLast([method()], ['method'])),
-  sortBy: 'from',
+  sort: { by: ['from'], label: say.table.sort },
   intervals: true,
 });
 
@@ -116,7 +116,7 @@ const strikes = (): TableBlock => ({
     momentField('at', f.at),
   ],
   more: [amountField('afterMinutes', f.afterMinutes, 'min'), textField('remark', f.remark)],
-  sortBy: 'depth',
+  sort: { by: ['depth'], label: say.table.sort },
 });
 
 export const groundBlocks = (): readonly Block[] => [

@@ -6,6 +6,7 @@ import { bucketField, minutesField } from '../fields/reading.ts';
 import { momentField } from '../fields/moment.ts';
 import { amountField, countField, depthField, numberField } from '../fields/number.ts';
 import { textField } from '../fields/text.ts';
+import { seriesLooks } from '../seriesLooks.ts';
 import { likeTheLast } from './starts.ts';
 
 const required = { required: true };
@@ -68,8 +69,9 @@ const seriesTable = (startedAt: unknown): TableShape => ({
   ],
   more: [],
   starts: likeTheLast([countField('step', f.step)], ['step']),
-  sortBy: 'minutes',
+  sort: { by: ['step', 'minutes'], label: say.table.sortByTime },
   deed: 'takeReadings',
+  looks: seriesLooks,
 });
 
 const tests = (): StackBlock => ({

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { safeRate } from '../../../core/hydraulics/safeRate/safeRate.ts';
+import { seriesNotes } from '../../../core/hydraulics/seriesNotes.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import { levelDatums, type PumpingTest } from '../../../core/record/water.ts';
 import { known } from '../../../core/base/known.ts';
@@ -72,6 +73,25 @@ describe('tests as nobody would write them', () => {
         );
       }),
       { seed: 8, numRuns: 300 },
+    );
+  });
+
+  it('have a note at each reading left out but that of the start, and none at others without cause', () => {
+    fc.assert(
+      fc.property(test, (one) => {
+        const record = tested([one]);
+        const { leftOut } = analyse(record)[0]!;
+        const { rows } = seriesNotes(record, resolveWell(record), 0);
+        const noted = [...rows.keys()].map((at) => `tests[0].series[${at}]`);
+        const isStart = ({ why, minutes }: (typeof leftOut)[number]) =>
+          why === 'notAfterStart' && minutes === 0;
+        for (const out of leftOut.filter((each) => !isStart(each)))
+          expect(noted).toContain(out.path);
+        for (const [at, notes] of rows)
+          if (!leftOut.some(({ path }) => path === `tests[0].series[${at}]`))
+            expect([one.series?.[at]?.rate, notes.length]).toEqual([0, 1]);
+      }),
+      { seed: 21, numRuns: 300 },
     );
   });
 });

@@ -114,11 +114,11 @@ describe('the chapters of the well folder', () => {
 
   it('put rows in order only of a column that each row has', () => {
     const tables = blocks.flatMap(({ block }) => (block.kind === 'table' ? [block] : []));
-    const sorted = tables.filter(({ sortBy }) => sortBy !== undefined);
+    const sorted = tables.filter(({ sort }) => sort !== undefined);
     expect(sorted.map(({ list }) => list)).toEqual(
       expect.arrayContaining(['log', 'strikes', 'bore.sections', 'annulus']),
     );
-    for (const { sortBy, columns } of sorted)
-      expect(columns.find(({ name }) => name === sortBy)?.required).toBe(true);
+    for (const { sort, columns } of sorted)
+      expect(columns.find(({ name }) => name === sort?.by.at(-1))?.required).toBe(true);
   });
 });

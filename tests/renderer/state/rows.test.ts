@@ -99,12 +99,23 @@ describe('rows that change their places', () => {
       { from: 0, to: 2, colour: 'red' },
       { from: 0, to: 2, colour: 'grey' },
     ]);
-    const { log } = sortRows(desk, 'log', 'from').record;
+    const { log } = sortRows(desk, 'log', ['from']).record;
     expect(log?.map(({ from: top, colour }) => colour ?? top)).toEqual(['red', 'grey', 4]);
   });
 
+  it('come by the first of several numbers, then by the next; those without one come last', () => {
+    const desk = deskOf([
+      { from: 4, to: 5 },
+      { from: 0, to: 3 },
+      { from: 0, to: 2 },
+      { to: 1 },
+    ] as never);
+    const { log } = sortRows(desk, 'log', ['from', 'to']).record;
+    expect(log?.map(({ to }) => to)).toEqual([2, 3, 5, 1]);
+  });
+
   it('are the same desk when they were in order already', () => {
-    expect(sortRows(two, 'log', 'from')).toBe(two);
+    expect(sortRows(two, 'log', ['from'])).toBe(two);
   });
 });
 

@@ -5,6 +5,7 @@ export const table = {
   more: (n: number) => `More of row ${n}`,
   moreNew: 'More of the next row',
   sort: 'Put in order of depth',
+  sortByTime: 'Put in order of time',
   cell: (label: string, row: number) => `${label}, row ${row}`,
   removeItem: (title: string) => `Delete ${title}`,
   choose: '–',

@@ -7,6 +7,7 @@ export const table: InterfaceWords['table'] = {
   more: (n) => `Suite de la ligne ${n}`,
   moreNew: 'Suite de la ligne suivante',
   sort: 'Ranger par profondeur',
+  sortByTime: 'Ranger par temps',
   cell: (label, row) => `${label}, ligne ${row}`,
   removeItem: (title) => `Supprimer ${title}`,
   choose: '–',

@@ -7,6 +7,7 @@ export const table: InterfaceWords['table'] = {
   more: (n) => `Mais da linha ${n}`,
   moreNew: 'Mais da linha seguinte',
   sort: 'Ordenar por profundidade',
+  sortByTime: 'Ordenar por tempo',
   cell: (label, row) => `${label}, linha ${row}`,
   removeItem: (title) => `Eliminar ${title}`,
   choose: '–',
