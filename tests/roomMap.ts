@@ -86,7 +86,14 @@ export const rooms: readonly Room[] = [
   { room: 'core/exchange', doors: recordSide, packages: ['csv-parse', 'zod'], world: 'handed' },
   {
     room: 'core/contract',
-    doors: [...practiceSide, 'core/quantities', 'core/layingOut', 'core/water/guidelines'],
+    doors: [
+      ...practiceSide,
+      'core/quantities',
+      'core/layingOut',
+      'core/water/guidelines',
+      'core/drawing/paper.ts',
+      'core/drawing/parts/columnNames.ts',
+    ],
     packages: ['zod'],
     world: 'handed',
   },

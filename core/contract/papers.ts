@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { languages } from '../base/language.ts';
+import { orientations, paperNames } from '../drawing/paper.ts';
+import { switchedColumns } from '../drawing/parts/columnNames.ts';
 import { wellId, type ArgumentsOf } from './areas.ts';
 
 /** Most wells of one print file. */
@@ -8,7 +10,9 @@ export const mostInBatch = 60;
 export const papersArguments = {
   'papers.asBuilt': z.strictObject({
     id: wellId,
-    paper: z.enum(['A4', 'A3']),
+    paper: z.enum(paperNames),
+    orientation: z.enum(orientations).exactOptional(),
+    columns: z.array(z.enum(switchedColumns)).exactOptional(),
     language: z.enum(languages).exactOptional(),
     attachRecord: z.boolean().exactOptional(),
   }),

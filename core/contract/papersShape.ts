@@ -1,12 +1,24 @@
 import type { Finding } from '../base/finding.ts';
 import type { Language } from '../base/language.ts';
+import type { Orientation, PaperName } from '../drawing/paper.ts';
+import type { SwitchedColumn } from '../drawing/parts/columnNames.ts';
 
 /** Calls that make papers. */
 export interface PaperCalls {
   /** An as-built sheet of the newest revision as PDF, base64. */
   'papers.asBuilt': {
-    /** `attachRecord` puts the record into the PDF as a file. */
-    takes: { id: string; paper: 'A4' | 'A3'; language?: Language; attachRecord?: boolean };
+    /**
+     * `orientation` as is usual for the size and `columns` as the record brings them where absent.
+     * `attachRecord` puts the record into the PDF as a file.
+     */
+    takes: {
+      id: string;
+      paper: PaperName;
+      orientation?: Orientation;
+      columns?: readonly SwitchedColumn[];
+      language?: Language;
+      attachRecord?: boolean;
+    };
     gives: {
       fileName: string;
       pdf: string;

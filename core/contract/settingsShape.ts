@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { languages, type Language } from '../base/language.ts';
+import { orientations, type Orientation } from '../drawing/paper.ts';
+import { switchedColumns, type SwitchedColumn } from '../drawing/parts/columnNames.ts';
 
 export const contrasts = ['system', 'high'] as const;
 
@@ -10,6 +12,10 @@ export interface Settings {
   readonly contrast?: (typeof contrasts)[number];
   /** Share of the window that the tables take, per cent. */
   readonly tablesPercent?: number;
+  /** How as-built sheets lie: one way, or each size as is usual for it. */
+  readonly sheetOrientation?: Orientation | 'usual';
+  /** Columns of the log on as-built sheets: a choice, or what each record brings. */
+  readonly sheetColumns?: readonly SwitchedColumn[] | 'byRecord';
 }
 
 /** Settings as they lie in a file or come from a page. */
@@ -17,4 +23,6 @@ export const settings: z.ZodType<Settings> = z.strictObject({
   language: z.enum(languages).exactOptional(),
   contrast: z.enum(contrasts).exactOptional(),
   tablesPercent: z.number().min(5).max(95).exactOptional(),
+  sheetOrientation: z.enum([...orientations, 'usual']).exactOptional(),
+  sheetColumns: z.union([z.array(z.enum(switchedColumns)), z.literal('byRecord')]).exactOptional(),
 });

@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts, type ShippedFonts } from '../files/fonts.ts';
+import { switchedColumns } from '../../core/drawing/parts/columnNames.ts';
 import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
 import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
 import type { Template } from '../../core/drawing/parts/headStrip.ts';
@@ -20,6 +21,7 @@ import {
 import { onlyWord } from './readInput.ts';
 import { readPaper } from './readPaper.ts';
 import { readSheetLanguage } from './sheetLanguage.ts';
+import { readSheetShape, type SheetShape } from './sheetShape.ts';
 import { uniqueNames } from './uniqueNames.ts';
 import { tellErrors } from './recordErrors.ts';
 import { wellsToPrint, type WellsToPrint, type WellToPrint } from './wellsToPrint.ts';
@@ -29,6 +31,7 @@ type Paper = SheetOptions['paper'];
 
 interface Wanted extends WellsToPrint {
   readonly paper: Paper;
+  readonly shape: SheetShape;
   readonly language: Language;
   readonly target: Target;
   readonly attachRecord: boolean;
@@ -51,6 +54,8 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!file.ok) return file;
   const paper = readPaper(given);
   if (!paper.ok) return paper;
+  const shape = readSheetShape(given);
+  if (!shape.ok) return shape;
   const language = readSheetLanguage(given);
   if (!language.ok) return language;
   const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
@@ -73,6 +78,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!wells.ok) return wells;
   return ok({
     paper: paper.value,
+    shape: shape.value,
     language: language.value,
     target: target.value,
     attachRecord,
@@ -82,8 +88,8 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   });
 }
 
-function sheetName({ record, revision }: WellToPrint, { paper, language }: Wanted): string {
-  return paperFileName(record, paper, revision ?? 1, language);
+function sheetName({ record, revision }: WellToPrint, { paper, shape, language }: Wanted): string {
+  return paperFileName(record, paper, revision ?? 1, language, shape.orientation);
 }
 
 /** The pictures of a well; tells how many of its photos stand on the sheet without theirs. */
@@ -125,8 +131,8 @@ function sheetOfWell(well: WellToPrint, common: SheetOptions, world: World): Res
 }
 
 async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
-  const { paper, language, target, attachRecord, wells, own, ownGuidelines } = wanted;
-  const made = { paper, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
+  const { paper, shape, language, target, attachRecord, wells, own, ownGuidelines } = wanted;
+  const made = { paper, ...shape, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
   const headed = wanted.template && { template: wanted.template };
   const common = { ...made, own, ownGuidelines, ...headed };
   const names = uniqueNames(wells.map((well) => sheetName(well, wanted)));
@@ -152,11 +158,13 @@ async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>>
 export const paperAsBuilt: Command = {
   name: 'paper as-built',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--language en|fr|pt] [--template FILE] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
-  says: 'Writes the as-built sheet; several pages of a drawing file become OUT-1 and so on; --all puts the sheets of all wells into one PDF to print',
+    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--orientation portrait|landscape] [--columns LIST] [--language en|fr|pt] [--template FILE] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
+  says: `Writes the as-built sheet; several pages of a drawing file become OUT-1 and so on; --all puts the sheets of all wells into one PDF to print; LIST is some of ${switchedColumns.join(',')}, or none`,
   options: {
     well: { type: 'string' },
     paper: { type: 'string' },
+    orientation: { type: 'string' },
+    columns: { type: 'string' },
     language: { type: 'string' },
     template: { type: 'string' },
     'attach-record': { type: 'boolean' },

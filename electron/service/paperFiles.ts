@@ -63,7 +63,7 @@ export function asBuiltSheet(
   takes: Takes<'papers.asBuilt'>,
 ): Result<NewestSheet> {
   const { archive, fonts, clock } = parts;
-  const { id, paper, language = 'en', attachRecord = false } = takes;
+  const { id, paper, orientation, columns, language = 'en', attachRecord = false } = takes;
   const newest = newestOf(parts, id);
   if (!newest.ok) return newest;
   const { record, revision } = newest.value;
@@ -74,15 +74,20 @@ export function asBuiltSheet(
   const shown = { images: pictures.value, revisions: told.value };
   const own = ownPracticeFiles(archive.practices);
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
+  const shape = { ...(orientation && { orientation }), ...(columns && { columns }) };
   const made = { paper, language, fonts, madeAt: clock(), revision, attachRecord, ...shown };
-  return ok({ ...newest.value, sheet: makeAsBuilt(record, { ...made, own, ownGuidelines }) });
+  return ok({
+    ...newest.value,
+    sheet: makeAsBuilt(record, { ...made, ...shape, own, ownGuidelines }),
+  });
 }
 
 export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): Result<PaperFile> {
   const made = asBuiltSheet(parts, takes);
   if (!made.ok) return made;
   const { sheet, ...newest } = made.value;
-  const fileName = paperFileName(newest.record, takes.paper, newest.revision, takes.language);
+  const { paper, language, orientation } = takes;
+  const fileName = paperFileName(newest.record, paper, newest.revision, language, orientation);
   return ok({ ...newest, fileName, ...filed(sheet) });
 }
 

@@ -1,4 +1,5 @@
 import type { Language } from '../../core/base/language.ts';
+import { usualOrientation, type Orientation, type PaperName } from '../../core/drawing/paper.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 
 /** Signs that a file's name cannot hold on one system or another, and control characters. */
@@ -8,17 +9,28 @@ function numberInName({ identity }: WellRecord): string {
   return (identity?.number ?? '').replace(unfit, '-').trim() || 'well';
 }
 
+/** Size of a paper, how it lies where that is not usual, and its language where not English. */
+export function paperKind(
+  paper: PaperName,
+  orientation: Orientation = usualOrientation[paper],
+  language: Language = 'en',
+): string {
+  const lies = orientation === usualOrientation[paper] ? [] : [orientation];
+  return [paper, ...lies, ...(language === 'en' ? [] : [language])].join(' ');
+}
+
 /**
  * A name for a paper's file that every system takes: well, paper, size, language where it is not
  * English, and revision. It is the same in all languages, so that the papers of a well sort together.
  */
 export function paperFileName(
   record: WellRecord,
-  paper: string,
+  paper: PaperName,
   revision: number,
   language: Language = 'en',
+  orientation?: Orientation,
 ): string {
-  const kind = language === 'en' ? paper : `${paper} ${language}`;
+  const kind = paperKind(paper, orientation, language);
   return `${numberInName(record)} as-built ${kind} rev ${revision}.pdf`;
 }
 

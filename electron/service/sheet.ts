@@ -1,6 +1,8 @@
 import type { Language } from '../../core/base/language.ts';
 import type { Finding } from '../../core/base/finding.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
+import type { Orientation, PaperName } from '../../core/drawing/paper.ts';
+import { switchedColumns, type SwitchedColumn } from '../../core/drawing/parts/columnNames.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
@@ -24,10 +26,15 @@ import { sha256Hex } from '../seal/hash.ts';
 import { paintPng } from './pixels.ts';
 import { recordHash } from '../seal/recordHash.ts';
 import { printedHashes } from './photoImages.ts';
+import { paperKind } from './paperNames.ts';
 import { recordAttachment } from './recordAttachment.ts';
 
 export interface SheetOptions {
-  readonly paper: 'A4' | 'A3';
+  readonly paper: PaperName;
+  /** How the paper lies; as is usual for its size where absent. */
+  readonly orientation?: Orientation;
+  /** Columns of the log; what the record brings where absent. */
+  readonly columns?: readonly SwitchedColumn[];
   /** Of the sheet's own words; English where absent. */
   readonly language?: Language;
   readonly fonts: ShippedFonts;
@@ -72,22 +79,27 @@ interface MadeWith {
 
 /**
  * 32 hexadecimal digits: the same for the same record, practice, guideline values, paper, language,
- * revision, history, template and pictures at hand, and for no other. English and the general guideline values are
- * not named, so that papers with them keep the ids that they had.
+ * revision, history, template and pictures at hand, and for no other. English, the general guideline
+ * values and the way a size usually lies are not named, so that papers with them keep the ids that
+ * they had.
  */
 function paperIdOf(
   record: WellRecord,
   { practice, guidelines }: MadeWith,
   options: SheetOptions,
 ): string {
-  const { paper, revision, language = 'en', images = {}, attachRecord = false } = options;
-  const { revisions = [], template } = options;
-  const kind = language === 'en' ? paper : `${paper} ${language}`;
+  const { paper, orientation, language, columns, revisions = [], template } = options;
+  const { revision, images = {}, attachRecord = false } = options;
+  const kind = paperKind(paper, orientation, language);
   const pictures = printedHashes(record).filter((hash) => hash in images);
-  const shown = pictures.length === 0 ? [] : [pictures];
-  const compared = guidelines.id === guidelinesOf(undefined).id ? [] : [guidelines];
-  const told = [...(revisions.length === 0 ? [] : [revisions]), ...(template ? [template] : [])];
-  const said = [...shown, ...compared, ...told, ...(attachRecord ? ['with record'] : [])];
+  const said = [
+    ...(pictures.length === 0 ? [] : [pictures]),
+    ...(guidelines.id === guidelinesOf(undefined).id ? [] : [guidelines]),
+    ...(columns ? [{ columns: switchedColumns.filter((one) => columns.includes(one)) }] : []),
+    ...(revisions.length === 0 ? [] : [revisions]),
+    ...(template ? [template] : []),
+    ...(attachRecord ? ['with record'] : []),
+  ];
   const named = JSON.stringify([record, practice, 'asBuilt', kind, revision ?? null, ...said]);
   return sha256Hex(named).slice(0, 32);
 }
@@ -121,8 +133,8 @@ export function sheetOf(
 
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
-  const { paper, language = 'en', fonts, madeAt, revision, images = {} } = options;
-  const { revisions, template } = options;
+  const { paper, orientation, columns, fonts, madeAt, revision } = options;
+  const { language = 'en', images = {}, revisions, template } = options;
   const model = resolveWell(record);
   const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
   const judgement = judgedWell(record, model, practiceOf(record, options.own), { guidelines });
@@ -136,6 +148,8 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     guidelines,
     paperId: paperIdOf(record, { practice: judgement.practice, guidelines }, options),
     recordHash: recordHash(record),
+    ...(orientation && { orientation }),
+    ...(columns && { columns }),
     ...(revision === undefined ? {} : { revision }),
     ...(revisions && { revisions }),
     ...(template && { template }),
@@ -150,7 +164,7 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
 
 export type LayingOutSheetOptions = Omit<
   SheetOptions,
-  'paper' | 'images' | 'ownGuidelines' | 'revisions' | 'template'
+  'paper' | 'orientation' | 'columns' | 'images' | 'ownGuidelines' | 'revisions' | 'template'
 >;
 
 /** The laying-out sheet of a record that was read, which has one size and shows no pictures. */

@@ -12,6 +12,7 @@ import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { PaperChoice } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
 import { speech } from '../state/language.svelte.ts';
+import { preferences } from '../state/preferences.svelte.ts';
 import type { PrintCopies } from '../state/printCopies.svelte.ts';
 import { fonts } from './fonts.ts';
 
@@ -80,6 +81,7 @@ export class LiveDrawing {
     try {
       this.#held = planAsBuilt(desk.record, model, {
         paper: this.paper,
+        ...preferences.sheetShape,
         fonts,
         language: this.language,
         judgement,
@@ -109,6 +111,7 @@ export class LiveDrawing {
       this.paper,
       this.language,
       this.second,
+      preferences.sheetShape,
       saving.shownRevision,
       this.#copies.imagesFor(desk.record),
     ];
@@ -161,6 +164,6 @@ export class LiveDrawing {
       const languages = second === undefined ? [language] : [language, second];
       return drawCommittee(record, model, { ...options, practice, guidelines, languages });
     }
-    return drawAsBuilt(record, model, { ...options, guidelines, paper });
+    return drawAsBuilt(record, model, { ...options, ...preferences.sheetShape, guidelines, paper });
   }
 }

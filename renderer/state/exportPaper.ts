@@ -2,9 +2,11 @@ import type { Language } from '../../core/base/language.ts';
 import { refused, type Result } from '../../core/base/result.ts';
 import type { Gives } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
+import type { PaperName } from '../../core/drawing/paper.ts';
 import type { Folder } from './folder.svelte.ts';
+import type { SheetShape } from './preferences.svelte.ts';
 
-export type PaperSize = 'A4' | 'A3';
+export type PaperSize = PaperName;
 
 /** The as-built sheet on one of its sizes, or a sheet that has but one. */
 export type PaperChoice = PaperSize | 'layingOut' | 'committee';
@@ -14,6 +16,8 @@ export interface WantedPaper {
   readonly language: Language;
   /** Beside the first, of the sheet for the committee. */
   readonly second?: Language | undefined;
+  /** Of the as-built sheet. */
+  readonly shape: SheetShape;
 }
 
 /** Why no paper is made while two windows' work waits for a choice; the page has the sentence. */
@@ -26,7 +30,7 @@ export const partedCode = 'parted';
 export async function exportPaper(
   host: PageHost,
   folder: Folder,
-  { paper, language, second }: WantedPaper,
+  { paper, language, second, shape }: WantedPaper,
 ): Promise<Result<Gives<'papers.asBuilt'>>> {
   if (!folder.readOnly) {
     await folder.saving.revise();
@@ -40,5 +44,5 @@ export async function exportPaper(
     const languages = second === undefined ? [language] : [language, second];
     return host.send('papers.committee', { id, languages });
   }
-  return host.send('papers.asBuilt', { id, paper, language });
+  return host.send('papers.asBuilt', { id, paper, language, ...shape });
 }

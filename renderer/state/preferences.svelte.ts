@@ -1,13 +1,25 @@
 import { languageFor, type Language } from '../../core/base/language.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import type { Settings } from '../../core/contract/settingsShape.ts';
+import type { Orientation } from '../../core/drawing/paper.ts';
+import type { SwitchedColumn } from '../../core/drawing/parts/columnNames.ts';
 import { speech } from './language.svelte.ts';
+
+/** How an as-built sheet lies and which columns its log has. */
+export interface SheetShape {
+  readonly orientation?: Orientation;
+  readonly columns?: readonly SwitchedColumn[];
+}
 
 /** What a person chose for this computer; one for the whole page. */
 class Preferences {
   contrast = $state<'system' | 'high'>('system');
   /** Share of the window that the tables take, per cent. */
   tablesPercent = $state(50);
+  /** How as-built sheets lie. */
+  sheetOrientation = $state<Orientation | 'usual'>('usual');
+  /** Columns of the log on as-built sheets. */
+  sheetColumns = $state.raw<readonly SwitchedColumn[] | 'byRecord'>('byRecord');
   #host: PageHost | undefined;
 
   /**
@@ -36,16 +48,35 @@ class Preferences {
     this.#choose({ tablesPercent });
   }
 
+  lay(sheetOrientation: Orientation | 'usual') {
+    this.#choose({ sheetOrientation });
+  }
+
+  showColumns(sheetColumns: readonly SwitchedColumn[] | 'byRecord') {
+    this.#choose({ sheetColumns });
+  }
+
+  /** What as-built sheets are drawn and made with; what was not chosen is absent. */
+  get sheetShape(): SheetShape {
+    const { sheetOrientation: orientation, sheetColumns: columns } = this;
+    return {
+      ...(orientation !== 'usual' && { orientation }),
+      ...(columns !== 'byRecord' && { columns }),
+    };
+  }
+
   #choose(chosen: Settings) {
     this.#take(chosen);
     // A choice that cannot be kept holds all the same until the page is closed.
     void this.#host?.send('settings.write', chosen);
   }
 
-  #take({ language, contrast, tablesPercent }: Settings) {
+  #take({ language, contrast, tablesPercent, sheetOrientation, sheetColumns }: Settings) {
     speech.language = language ?? speech.language;
     this.contrast = contrast ?? this.contrast;
     this.tablesPercent = tablesPercent ?? this.tablesPercent;
+    this.sheetOrientation = sheetOrientation ?? this.sheetOrientation;
+    this.sheetColumns = sheetColumns ?? this.sheetColumns;
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Language } from '../../core/base/language.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import { paperOf, type Orientation, type Paper, type PaperName } from '../../core/drawing/paper.ts';
+import type { SwitchedColumn } from '../../core/drawing/parts/columnNames.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
@@ -29,6 +30,7 @@ export { paperNames } from '../../core/drawing/paper.ts';
 /** What a person chooses of a sheet besides its size and language. */
 export interface SheetChoices {
   readonly orientation?: Orientation;
+  readonly columns?: readonly SwitchedColumn[];
 }
 
 /** The as-built sheet of a record, made at a fixed moment. */

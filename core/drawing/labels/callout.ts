@@ -110,6 +110,15 @@ export function calloutsHeight(kit: Kit, callouts: readonly Callout[], room: Cal
   return callouts.reduce((sum, one) => sum + blockOf(kit, one, room, Infinity).height, 0);
 }
 
+/** Width of a room in which every callout stands on one line, leader and all. */
+export function calloutsWidth(kit: Kit, callouts: readonly Callout[]): PaperMm {
+  const lines = callouts.map(({ figure, text }) => {
+    const wide = figure ? widthOf(kit, figure, { lettering: 'normal', face: 'bold' }) : 0;
+    return wide + (figure ? afterFigure : 0) + widthOf(kit, text);
+  });
+  return Math.max(0, ...lines) + leader + 0.8;
+}
+
 /** Whether all callouts can stand in full. */
 export function calloutsFit(kit: Kit, callouts: readonly Callout[], room: CalloutRoom): boolean {
   return placed(kit, callouts, room).whole;

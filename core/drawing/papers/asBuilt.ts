@@ -8,6 +8,7 @@ import type { Kit } from '../kit.ts';
 import { usedHatches } from '../usedHatches.ts';
 import type { Drawing, Page } from '../items.ts';
 import { paperOf, type Orientation, type PaperName } from '../paper.ts';
+import type { SwitchedColumn } from '../parts/columnNames.ts';
 import { wellCodeText } from '../parts/code/wellCodeText.ts';
 import { drawHeadStrip, underStrip, type Template } from '../parts/headStrip.ts';
 import type { PhotoImages } from '../parts/photos.ts';
@@ -22,6 +23,7 @@ import { hasOwnPage, type Plan } from './asBuilt/page.ts';
 import { drawPhotoPage, photoPages } from './asBuilt/photoPages.ts';
 import { planSheet } from './asBuilt/plan.ts';
 import type { SheetInput, ShownJudgement } from './asBuilt/sheetInput.ts';
+import { shownColumns } from './asBuilt/shownColumns.ts';
 import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
 import { waterPages } from './asBuilt/waterPages.ts';
 import { drawWellPage } from './asBuilt/wellPage.ts';
@@ -30,6 +32,8 @@ export interface AsBuiltOptions extends Making {
   readonly paper: PaperName;
   /** How the paper lies; A4 upright and A3 lying where absent. */
   readonly orientation?: Orientation;
+  /** Columns of the log besides ruler, ground and section; those with data that fit where absent. */
+  readonly columns?: readonly SwitchedColumn[];
   readonly fonts: Fonts;
   /** Of the sheet's own words; English where absent. What people wrote stays as it is. */
   readonly language?: Language;
@@ -55,6 +59,7 @@ type Basis = Pick<
   AsBuiltOptions,
   | 'paper'
   | 'orientation'
+  | 'columns'
   | 'fonts'
   | 'language'
   | 'images'
@@ -79,8 +84,8 @@ function headed(pages: readonly Page[], { kit, paper, template }: SheetInput): r
 }
 
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
-  const { fonts, memory, judgement, guidelines, images = {}, brokenAxis = true } = options;
-  const { template } = options;
+  const { fonts, memory, judgement, guidelines, columns, template } = options;
+  const { images = {}, brokenAxis = true } = options;
   const words = wordsOf(options.language ?? 'en', template);
   const kit: Kit = { fonts, words, ...(memory && { memory }) };
   const shared = memory?.share('model', model) ?? model;
@@ -90,7 +95,8 @@ function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInp
   const paper = template ? underStrip(whole) : whole;
   const headed = template && { template };
   const shown = { record, model: shared, kit, paper, images, brokenAxis };
-  return { ...shown, ...judged, ...compared, ...headed };
+  const input = { ...shown, ...judged, ...compared, ...headed };
+  return { ...input, columns: shownColumns(input, columns) };
 }
 
 /** Pages and scale of the as-built sheet of a well: handed back, a sheet keeps them. */

@@ -6,10 +6,18 @@ import { letter, widthOf } from '../letters.ts';
 import { letterings, solid, white } from '../pens.ts';
 import { yAt, type DepthRange } from '../scale.ts';
 import { group, polygon, polyline, type Point } from '../shapes.ts';
-import { columnNames, type ColumnName, type View } from './columns.ts';
+import { columnNames, type ColumnName } from './columnNames.ts';
+import type { View } from './columns.ts';
 
 /** Columns of words: what stands in them is no part of the axis, and is not broken. */
-const wordColumns: readonly ColumnName[] = ['description', 'casing', 'fill'];
+const wordColumns: readonly ColumnName[] = [
+  'description',
+  'colour',
+  'moisture',
+  'sieve',
+  'casing',
+  'fill',
+];
 
 /** Half the height of a zigzag, and the length of one of its teeth. */
 const swing: PaperMm = 0.8;

@@ -29,6 +29,7 @@ function linesOf(kit: Kit, stratum: Stratum, width: PaperMm): string[] {
 
 /** The words of each stratum that a page shows, wrapped, with where they would best stand. */
 function blocksOf(kit: Kit, strata: readonly Stratum[], view: View, mostLines: number): Block[] {
+  if (view.columns.description.width === 0) return [];
   const width = view.columns.description.width - leaderWidth - inset;
   return strata.flatMap((stratum) => {
     const part = shownPart(view.axis, stratum.fromM, stratum.toM);

@@ -7,6 +7,7 @@ import { baseline, letter, widthOf } from '../letters.ts';
 import { lineHeight, solid } from '../pens.ts';
 import { corners, hatched, rectangle } from '../shapes.ts';
 import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
+import type { SwitchedColumn } from './columnNames.ts';
 import { contactSign } from './contacts.ts';
 import { hatchOf, materialsOf } from './ground.ts';
 import { signEntries, type LegendEntry } from './legendSigns.ts';
@@ -103,14 +104,19 @@ function drawColumn(kit: Kit, { entries, width }: Column, x: PaperMm, y: PaperMm
 }
 
 /** A legend of what this sheet uses, and of nothing else. */
-export function layLegend(kit: Kit, model: WellModel, width: PaperMm): Block {
+export function layLegend(
+  kit: Kit,
+  model: WellModel,
+  shown: readonly SwitchedColumn[],
+  width: PaperMm,
+): Block {
   const columns = columnsOf(
     kit,
     [
       ...groundEntries(kit, model.strata),
       ...contactEntries(kit, model.strata),
       ...fillEntries(kit, model),
-      ...signEntries(kit, model),
+      ...signEntries(kit, model, shown),
     ],
     width,
   );

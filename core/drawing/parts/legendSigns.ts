@@ -6,7 +6,9 @@ import type { Kit } from '../kit.ts';
 import { black, dashed, solid, white } from '../pens.ts';
 import { line, polygon, polyline, rectangle } from '../shapes.ts';
 import { levelSign, shownLevels } from './section/waterLevels.ts';
-import { sampledAsWhole, sampleSign, strikeSign } from './waterColumn.ts';
+import type { SwitchedColumn } from './columnNames.ts';
+import { sampledAsWhole, sampleSign } from './log/samples.ts';
+import { strikeSign } from './log/strikes.ts';
 
 /** One line of the legend: a sign in a box of 8 by 3.9 mm, and its words. */
 export interface LegendEntry {
@@ -89,18 +91,37 @@ function isCapped(string: StringModel): boolean {
   return looseCap(string) !== undefined || string.pieces.some(({ kind }) => kind === 'cap');
 }
 
+/** Steps that reach the farther the coarser the ground is. */
+const grain: Sign = (x, y) => [
+  rectangle({ x, y, width: 2.4, height: 1.9 }, { fill: white, stroke: solid('narrow') }),
+  rectangle({ x, y: y + 1.9, width: 6, height: 2 }, { fill: white, stroke: solid('narrow') }),
+];
+
+function isSampled({ samples, strata }: WellModel): boolean {
+  return samples.length > 0 || strata.some((one) => sampledAsWhole(one, []));
+}
+
 /** Signs that the sheet uses, in the order of the columns. */
-export function signEntries(kit: Kit, model: WellModel): LegendEntry[] {
+export function signEntries(
+  kit: Kit,
+  model: WellModel,
+  shown: readonly SwitchedColumn[],
+): LegendEntry[] {
   const { legend } = kit.words;
   const pieces = model.strings.flatMap((one) => one.pieces);
   const levels = shownLevels(model.levels);
   const candidates: readonly (readonly [boolean, string, Sign])[] = [
-    [model.strikes.length > 0, legend.strike, (x, y) => strikeSign([x + 6.5, y + 2], 5)],
     [
-      model.samples.length > 0 || model.strata.some((one) => sampledAsWhole(one, [])),
+      shown.includes('strikes') && model.strikes.length > 0,
+      legend.strike,
+      (x, y) => strikeSign([x + 6.5, y + 2], 5),
+    ],
+    [
+      shown.includes('samples') && isSampled(model),
       legend.sample,
       (x, y) => [sampleSign([x + 4, y + 2])],
     ],
+    [shown.includes('grain'), legend.grain, grain],
     [levels.some(({ state }) => state !== 'pumping'), legend.rest, rest],
     [levels.some(({ state }) => state === 'pumping'), legend.pumping, pumping],
     [pieces.some(({ kind }) => kind === 'screen'), legend.screen, screen],

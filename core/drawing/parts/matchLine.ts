@@ -1,21 +1,25 @@
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
 import { depthFigure } from '../figures.ts';
-import { letter } from '../letters.ts';
-import { chained } from '../pens.ts';
+import { letter, widthOf } from '../letters.ts';
+import { chained, white } from '../pens.ts';
 import { axisBottom } from '../scale.ts';
-import { group, line } from '../shapes.ts';
+import { group, line, rectangle } from '../shapes.ts';
 import type { View } from './columns.ts';
 
 /** A chain line across the columns of the well, its words on the side away from the well. */
 function drawOne(kit: Kit, view: View, y: number, text: string, above: boolean): Item[] {
-  const { depth, fill, description } = view.columns;
+  const { depth, ground, casing, fill } = view.columns;
+  const baseline = above ? y - 1.1 : y + 3;
+  const look = { face: 'bold', anchor: 'middle' } as const;
+  const middle = (ground.x + ground.width + casing.x) / 2;
+  const half = widthOf(kit, text, look) / 2 + 0.6;
+  const x = Math.max(middle, depth.x + half + 0.6);
+  const clear = { x: x - half, y: baseline - 2.3, width: 2 * half, height: 2.9 };
   return [
     line([depth.x, y], [fill.x + fill.width, y], chained('medium')),
-    ...letter(kit, text, description.x + description.width / 2, above ? y - 1.1 : y + 3, {
-      face: 'bold',
-      anchor: 'middle',
-    }),
+    rectangle(clear, { fill: white }),
+    ...letter(kit, text, x, baseline, look),
   ];
 }
 

@@ -6,6 +6,7 @@ import type { WellState } from '../../record/identity.ts';
 import type { GrainClass } from '../../record/log.ts';
 import type { Material } from '../../record/materials.ts';
 import type { ComponentKind } from '../../record/strings.ts';
+import type { ColumnName } from '../parts/columnNames.ts';
 
 /** How a material is said: as the principal part, as a second part, and in a legend. */
 export interface MaterialWord {
@@ -54,13 +55,9 @@ export interface SheetWords {
   readonly roles: Readonly<
     Record<'supervisor' | 'contractor' | 'client' | 'committee' | 'witness', string>
   >;
-  readonly columns: Readonly<
-    Record<
-      'depth' | 'water' | 'ground' | 'description' | 'rate' | 'section' | 'casing' | 'fill',
-      string
-    >
-  >;
-  readonly columnUnits: Readonly<Record<'depth' | 'rate', string>>;
+  /** Short: a head is as wide as its column. */
+  readonly columns: Readonly<Record<ColumnName, string>>;
+  readonly columnUnits: Readonly<Record<'depth' | 'rate' | 'sieve', string>>;
   readonly legend: Readonly<
     Record<
       | 'title'
@@ -75,7 +72,8 @@ export interface SheetWords {
       | 'gradual'
       | 'uncertain'
       | 'intake'
-      | 'mixed',
+      | 'mixed'
+      | 'grain',
       string
     >
   >;

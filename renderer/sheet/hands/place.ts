@@ -76,10 +76,15 @@ function reach(y: PaperMm, others: readonly PaperMm[], most: PaperMm): PaperMm {
   return others.reduce((least, other) => Math.min(least, Math.abs(other - y) / 2), most);
 }
 
+/** Whether a view shows the column that a handle stands in. */
+function hasLane({ spans }: PageAxis, { lane }: Handle): boolean {
+  return (lane !== 'strikes' && lane !== 'rises') || spans.water.width > 0;
+}
+
 /** The handles that a view shows, with a hand that reaches `most` millimetres up and down. */
 export function placesOn(axis: PageAxis, handles: readonly Handle[], most: PaperMm): Place[] {
   const shown = handles
-    .filter(({ depthM }) => isDrawn(axis, depthM))
+    .filter((handle) => isDrawn(axis, handle.depthM) && hasLane(axis, handle))
     .map((handle) => ({ handle, y: yOf(axis, handle.depthM) }));
   return shown.map(({ handle, y }) => {
     const lane = shown.filter((one) => one.handle.lane === handle.lane).map((one) => one.y);

@@ -73,6 +73,7 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'attachments.get': [{ hash: 'a1'.repeat(32) }],
   'attachments.printCopy': [{ hash: 'a1'.repeat(32) }],
   'papers.asBuilt': [
+    { id: 'a', paper: 'A3', orientation: 'portrait', columns: ['colour', 'rate'] },
     { id: 'a', paper: 'A4' },
     { id: 'a', paper: 'A3' },
     { id: 'a', paper: 'A4', language: 'pt' },
@@ -110,7 +111,12 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
     { fileName: 'a.pdf', pdf: '', printer: 'Office' },
   ],
   'settings.read': [{}],
-  'settings.write': [{}, { language: 'fr', contrast: 'high', tablesPercent: 40 }],
+  'settings.write': [
+    {},
+    { language: 'fr', contrast: 'high', tablesPercent: 40 },
+    { sheetOrientation: 'landscape', sheetColumns: ['colour', 'rate'] },
+    { sheetOrientation: 'usual', sheetColumns: 'byRecord' },
+  ],
 };
 
 /** Arguments that each call refuses, and the argument that its sentence must name. */
@@ -221,6 +227,10 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['papers.asBuilt', { paper: 'A4' }, 'id: '],
   ['papers.asBuilt', { id: 'a', paper: 'A4', language: 'xx' }, 'language: '],
   ['papers.asBuilt', { id: 'a', paper: 'A4', scale: 100 }, 'scale'],
+  ['papers.asBuilt', { id: 'a', paper: 'A4', orientation: 'up' }, 'orientation: '],
+  ['papers.asBuilt', { id: 'a', paper: 'A4', columns: ['tint'] }, 'columns[0]: '],
+  ['settings.write', { sheetOrientation: 'up' }, 'sheetOrientation: '],
+  ['settings.write', { sheetColumns: 'all' }, 'sheetColumns: '],
   ['papers.layingOut', { id: 'a', paper: 'A4' }, 'paper'],
   ['papers.batch', { ids: [], paper: 'A4' }, 'ids'],
   ['papers.batch', { ids: Array(61).fill('a'), paper: 'A4' }, 'ids'],

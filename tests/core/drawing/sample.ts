@@ -2,13 +2,15 @@ import { readFileSync } from 'node:fs';
 import type { Fonts } from '../../../core/base/text/metrics.ts';
 import type { Item, PathItem, RegionItem, TextItem } from '../../../core/drawing/items.ts';
 import type { Kit } from '../../../core/drawing/kit.ts';
-import { layColumns, type View } from '../../../core/drawing/parts/columns.ts';
+import type { SwitchedColumn } from '../../../core/drawing/parts/columnNames.ts';
+import type { View } from '../../../core/drawing/parts/columns.ts';
 import { english } from '../../../core/drawing/words/en.ts';
 import { french } from '../../../core/drawing/words/fr.ts';
 import type { DepthRange } from '../../../core/drawing/scale.ts';
 import type { Stratum } from '../../../core/model/wellModel.ts';
 import type { LogInterval } from '../../../core/record/log.ts';
 import { placedOn } from '../../sheets/placed.ts';
+import { columnsOver } from './usualColumns.ts';
 
 const metrics = new URL('../../../assets/fonts/metrics.json', import.meta.url);
 const fonts = JSON.parse(readFileSync(metrics, 'utf8')) as Fonts;
@@ -26,6 +28,7 @@ interface ViewChoice {
   readonly first?: boolean;
   readonly last?: boolean;
   readonly leftOut?: readonly DepthRange[];
+  readonly columns?: readonly SwitchedColumn[];
 }
 
 /** A page's view of 0 to 30 m at 1:200, diameters at 1:10, where nothing else is asked. */
@@ -35,7 +38,7 @@ export function viewOf(choice: ViewChoice = {}): View {
   const top = 24;
   return {
     axis: { fromM, toM, scale, top, ...(choice.leftOut && { leftOut: choice.leftOut }) },
-    columns: layColumns(20, 180, true),
+    columns: columnsOver(20, 180, choice.columns),
     body: { x: 20, y: 19.5, width: 180, height: ((toM - fromM) * 1000) / scale + 9 },
     ...(widthScale !== undefined && { widthScale }),
     first,

@@ -1,14 +1,15 @@
 import type { Item, PathItem } from '../../../core/drawing/items.ts';
-import { layColumns, type View } from '../../../core/drawing/parts/columns.ts';
+import type { View } from '../../../core/drawing/parts/columns.ts';
 import { english } from '../../../core/drawing/words/en.ts';
 import { readFonts } from '../../../electron/files/fonts.ts';
+import { columnsOver } from './usualColumns.ts';
 
 export const kit = { fonts: readFonts().metrics, words: english };
 
 /** A page that shows ground to 30 m at 1:100 from y = 20, diameters at 1:10. */
 export const view: View = {
   axis: { fromM: 0, toM: 30, scale: 100, top: 20 },
-  columns: layColumns(10, 190, false),
+  columns: columnsOver(10, 190, ['strikes', 'samples', 'description']),
   body: { x: 10, y: 18, width: 190, height: 310 },
   widthScale: 10,
   first: true,

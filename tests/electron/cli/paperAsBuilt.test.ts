@@ -167,6 +167,8 @@ describe('borefolio paper as-built', () => {
     [['--dpi', '20', '-o', 'sheet.png'], '--dpi 20 is no whole number from 36 to 1200'],
     [[], 'Say where to write'],
     [['-o', 'sheet.pdf', '--paper', 'B5'], 'There is no paper B5'],
+    [['-o', 'sheet.pdf', '--orientation', 'up'], 'No sheet lies up'],
+    [['-o', 'sheet.pdf', '--columns', 'colour,tint'], 'There is no column tint'],
   ])('refuses %j as not understood', async (options, sentence) => {
     const folder = ownFolder();
     const args = ['paper', 'as-built', putRecord(folder, {}), ...options];

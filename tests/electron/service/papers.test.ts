@@ -19,6 +19,13 @@ describe('the name of a paper’s file', () => {
     expect(paperFileName(record, 'A3', 4, 'en')).toBe('KA-012 as-built A3 rev 4.pdf');
   });
 
+  it('says how the paper lies where that is not usual', () => {
+    const record = { schemaVersion: 1, identity: { number: 'KA-012' } } as const;
+    const lying = paperFileName(record, 'A4', 4, 'pt', 'landscape');
+    expect(lying).toBe('KA-012 as-built A4 landscape pt rev 4.pdf');
+    expect(paperFileName(record, 'A4', 4, 'en', 'portrait')).toBe('KA-012 as-built A4 rev 4.pdf');
+  });
+
   it('holds nothing that a system refuses', () => {
     const record = { schemaVersion: 1, identity: { number: '../KA:012\n' } } as const;
     expect(paperFileName(record, 'A4', 1)).toBe('..-KA-012- as-built A4 rev 1.pdf');
@@ -78,6 +85,21 @@ describe('the as-built sheet', () => {
       );
     expect(idBy('1').drawing.paperId).not.toBe(idBy('2').drawing.paperId);
     expect(idBy('1').svg(1)).toContain('Judged by: Ours 1');
+  });
+
+  it('lies and has columns as asked for, each way with an id of its own', () => {
+    const record = { schemaVersion: 1 } as const;
+    const plain = makeAsBuilt(record, options).drawing;
+    const lying = makeAsBuilt(record, {
+      ...options,
+      paper: 'A4',
+      orientation: 'landscape',
+    }).drawing;
+    const columns = makeAsBuilt(record, { ...options, columns: ['colour'] });
+    expect(lying.pages[0]).toMatchObject({ width: 297, height: 210 });
+    expect(columns.svg(1)).toContain('>Colour<');
+    const ids = [plain, lying, columns.drawing].map(({ paperId }) => paperId);
+    expect(new Set(ids).size).toBe(3);
   });
 
   it('is drawn in the language asked for, and says so to readers of the file', () => {

@@ -159,16 +159,16 @@ describe('exporting the sheet', () => {
     const { place, asked } = placeWith();
     await place.open('w');
     type(place, '31');
-    expect((await exportPaper(place.host, place.folder!, { paper: 'A4', language: 'en' })).ok).toBe(
-      true,
-    );
+    expect(
+      (await exportPaper(place.host, place.folder!, { paper: 'A4', language: 'en', shape: {} })).ok,
+    ).toBe(true);
     expect(asked.slice(-3)).toEqual(['wells.edit', 'wells.save', 'papers.asBuilt']);
   });
 
   it('makes the laying-out sheet where that is chosen', async () => {
     const { place, asked } = placeWith();
     await place.open('w');
-    await exportPaper(place.host, place.folder!, { paper: 'layingOut', language: 'pt' });
+    await exportPaper(place.host, place.folder!, { paper: 'layingOut', language: 'pt', shape: {} });
     expect(asked).toContain('papers.layingOut');
     expect(asked).not.toContain('papers.asBuilt');
   });
@@ -176,7 +176,7 @@ describe('exporting the sheet', () => {
   it('makes the sheet for the committee in one language or in two', async () => {
     const { place, asked } = placeWith();
     await place.open('w');
-    const wanted = { paper: 'committee', language: 'pt' } as const;
+    const wanted = { paper: 'committee', language: 'pt', shape: {} } as const;
     await exportPaper(place.host, place.folder!, wanted);
     await exportPaper(place.host, place.folder!, { ...wanted, second: 'fr' });
     expect(asked.filter((name) => name === 'papers.committee')).toHaveLength(2);
@@ -186,7 +186,11 @@ describe('exporting the sheet', () => {
     const { place, asked } = placeWith({ 'wells.save': new Error('The disk is full.') });
     await place.open('w');
     type(place, '31');
-    const answer = await exportPaper(place.host, place.folder!, { paper: 'A4', language: 'en' });
+    const answer = await exportPaper(place.host, place.folder!, {
+      paper: 'A4',
+      language: 'en',
+      shape: {},
+    });
     expect(answer).toMatchObject({ ok: false, error: { sentence: 'The disk is full.' } });
     expect(asked).not.toContain('papers.asBuilt');
   });

@@ -19,7 +19,7 @@ function matchesOn({ width, height, items }: Page, words: SheetWords): Match[] {
   const placed = groupsNamed(items, 'matchLines').flatMap((group) =>
     placedOn({ width, height, items: group.items }),
   );
-  const lines = placed.flatMap(({ item }) => (item.kind === 'path' ? [item] : []));
+  const lines = placed.flatMap(({ item }) => (item.kind === 'path' && item.stroke ? [item] : []));
   return placed.filter(isText).map(({ item }, at) => {
     const [, depth = '', way, sheet] = said.exec(item.text)!;
     const y = lines[at]!.segments[0]![2] as number;

@@ -63,13 +63,13 @@ export function hasPanel(input: SheetInput): boolean {
 
 /** Legend beside quantities across the foot of a page; the particulars under them if they go in. */
 export function layBand(input: SheetInput, width: PaperMm, withParticulars: boolean): Block {
-  const { kit, model } = input;
+  const { kit, model, columns } = input;
   const share = width * 0.52;
   const quantities = quantitiesOf(input, width - share - gutter);
   const legend = quantities ? share : width;
   const first = beside(
     [
-      { ...layLegend(kit, model, legend - gutter), width: legend },
+      { ...layLegend(kit, model, columns, legend - gutter), width: legend },
       ...(quantities ? [{ ...quantities, width: width - legend }] : []),
     ],
     width,
@@ -208,7 +208,7 @@ function layLegendAndQuantities(
   width: PaperMm,
   room: PaperMm,
 ): (Block | undefined)[] {
-  const legend = layLegend(input.kit, input.model, width);
+  const legend = layLegend(input.kit, input.model, input.columns, width);
   return [legend, quantitiesOf(input, width, room - legend.height)];
 }
 

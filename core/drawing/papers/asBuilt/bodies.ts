@@ -2,7 +2,7 @@ import type { PaperMm } from '../../../base/units.ts';
 import { headHeight } from '../../parts/columns.ts';
 import { scaleBarsHeight } from '../../parts/scaleBars.ts';
 import { hasRemarks, layBand, layRemarks } from './blocks.ts';
-import { besideDrawing, marksTop, titleBlockPlace, titleBlockWidth } from './foot.ts';
+import { besideDrawing, marksTop, titleBlockPlace } from './foot.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 /**
@@ -18,11 +18,6 @@ const leastRemarks: PaperMm = 12;
 export function remarksKept(input: SheetInput): PaperMm {
   const least = layRemarks(input, [], input.paper.frame.width, 0)?.height ?? 0;
   return hasRemarks(input) ? Math.max(leastRemarks, least) : least;
-}
-
-/** Width of the drawing: all of a frame, or what the title block leaves of a wide one. */
-export function drawingWidth({ paper }: SheetInput): PaperMm {
-  return paper.frame.width - (besideDrawing(paper) ? titleBlockWidth : 0);
 }
 
 export type Heights = Readonly<Record<Rest, PaperMm>> & { readonly full: PaperMm };

@@ -24,6 +24,11 @@ export function besideDrawing(paper: Paper): boolean {
   return leftOf(paper) >= leastDrawing;
 }
 
+/** Width of the drawing: all of a frame, or what the title block leaves of a wide one. */
+export function drawingWidth(paper: Paper): PaperMm {
+  return besideDrawing(paper) ? leftOf(paper) : paper.frame.width;
+}
+
 /** The title block stands in the lower right corner (ISO 7200, from memory). */
 export function titleBlockPlace({ frame }: Paper): Box {
   return {

@@ -5,7 +5,7 @@ import { paperLength, stretchesOf } from '../../scale.ts';
 /** Where depth and diameters lie in a view, as plain data. */
 export function pageAxis({ axis, body, columns, widthScale }: View): PageAxis {
   const { fromM, toM, scale } = axis;
-  const { water, ground, section } = columns;
+  const { strikes, ground, section } = columns;
   return {
     box: body,
     fromM,
@@ -13,6 +13,6 @@ export function pageAxis({ axis, body, columns, widthScale }: View): PageAxis {
     stretches: stretchesOf(axis),
     mmPerM: paperLength(1, scale),
     ...(widthScale !== undefined && { mmPerMm: 1 / widthScale }),
-    spans: { water, ground, section },
+    spans: { water: strikes, ground, section },
   };
 }

@@ -2,7 +2,7 @@ import type { DepthM, PaperMm } from '../../../base/units.ts';
 import type { PieceModel, WellModel } from '../../../model/wellModel.ts';
 import { stretchesOf } from '../../parts/section/casingCallouts.ts';
 import { shownLevels } from '../../parts/section/waterLevels.ts';
-import { sampledAsWhole } from '../../parts/waterColumn.ts';
+import { sampledAsWhole } from '../../parts/log/samples.ts';
 import { breakHeight, paperLength, type DepthRange } from '../../scale.ts';
 
 const middleOf = ({ fromM, toM }: DepthRange): DepthM => (fromM + toM) / 2;

@@ -1,7 +1,7 @@
 import { mmPerM, type PaperMm } from '../../../base/units.ts';
-import { headHeight, layColumns, type Columns, type View } from '../../parts/columns.ts';
+import { headHeight, type View } from '../../parts/columns.ts';
+import type { Columns } from '../../parts/layColumns.ts';
 import { descriptionsHeight } from '../../parts/descriptions.ts';
-import { hasRates } from '../../parts/rate.ts';
 import {
   axisBottom,
   depthAt,
@@ -12,14 +12,15 @@ import {
   type DepthRange,
 } from '../../scale.ts';
 import { hasPanel, layRemarks } from './blocks.ts';
-import { bodyHeights, drawingWidth, remarksKept, type Heights, type Rest } from './bodies.ts';
+import { bodyHeights, remarksKept, type Heights, type Rest } from './bodies.ts';
 import { bestPlan } from './choose.ts';
 import { cut, type Along, type Range } from './cut.ts';
 import { extentOf, widthScaleOf } from './extent.ts';
-import { besideDrawing } from './foot.ts';
+import { besideDrawing, drawingWidth } from './foot.ts';
 import type { Plan } from './page.ts';
 import { plainStretches, spareDepths } from './plainStretches.ts';
 import type { SheetInput } from './sheetInput.ts';
+import { columnsOf } from './shownColumns.ts';
 import { callsHeight } from './wellView.ts';
 
 /** Between the body's edge and the ends of the well, for half a figure; and at a match line. */
@@ -61,7 +62,7 @@ function viewsOf(
   return ranges.map((range, at) => {
     const last = at === ranges.length - 1;
     const height = last ? heights[manner.rest] : heights.full;
-    const body = { x, y: y + headHeight, width: drawingWidth(input), height };
+    const body = { x, y: y + headHeight, width: drawingWidth(input.paper), height };
     return {
       axis: axisOf(range, manner, body.y + (at === 0 ? margin : matchMargin)),
       columns,
@@ -165,8 +166,8 @@ function breaksAt(plain: readonly DepthRange[], scale: number, whole: Range) {
 
 /** The scale of the preferred series, the pages and the breaks that show the well best. */
 export function planSheet(input: SheetInput): Plan {
-  const { paper, model, brokenAxis = true } = input;
-  const columns = layColumns(paper.frame.x, drawingWidth(input), hasRates(model.strata));
+  const { model, brokenAxis = true } = input;
+  const columns = columnsOf(input);
   const frame = {
     columns,
     heights: bodyHeights(input),

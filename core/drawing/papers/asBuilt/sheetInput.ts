@@ -5,6 +5,7 @@ import type { GuidelineSet } from '../../../water/guidelines/guidelineSet.ts';
 import type { Kit } from '../../kit.ts';
 import type { Paper } from '../../paper.ts';
 import type { Template } from '../../parts/headStrip.ts';
+import type { SwitchedColumn } from '../../parts/columnNames.ts';
 import type { PhotoImages } from '../../parts/photos.ts';
 import type { RevisionNote } from '../../parts/revisions.ts';
 
@@ -23,6 +24,8 @@ export interface SheetInput {
   readonly paper: Paper;
   /** Whether long plain stretches may be left out by a break; they may where absent. */
   readonly brokenAxis?: boolean;
+  /** Columns of the log besides ruler, ground and section. */
+  readonly columns: readonly SwitchedColumn[];
   /** Pictures that are at hand; the frames of the others say so. */
   readonly images?: PhotoImages;
   /** Of the organisation whose paper it is. */

@@ -7,19 +7,17 @@ import {
   drawCallouts,
   type CalloutRoom,
 } from '../../labels/callout.ts';
-import { drawColumns, wordsRoom, type View } from '../../parts/columns.ts';
+import { drawColumns } from '../../parts/columnHeads.ts';
+import { wordsRoom, type View } from '../../parts/columns.ts';
 import { drawDepthBreaks } from '../../parts/depthBreaks.ts';
 import { drawDepthRuler } from '../../parts/depthRuler.ts';
-import { drawDescriptions } from '../../parts/descriptions.ts';
-import { drawGround } from '../../parts/ground.ts';
 import { drawMatchLines } from '../../parts/matchLine.ts';
-import { drawRate } from '../../parts/rate.ts';
 import { builtOf, type Built } from '../../parts/section/built.ts';
 import { casingCallouts } from '../../parts/section/casingCallouts.ts';
 import { fillCallouts } from '../../parts/section/fillCallouts.ts';
 import { drawSection } from '../../parts/section/section.ts';
-import { drawWaterColumn } from '../../parts/waterColumn.ts';
-import { shownPart } from '../../scale.ts';
+import { drawLog } from './drawLog.ts';
+import { loggedOf } from './logColumns.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 /** A column of callouts as the room that they are spread in. */
@@ -62,21 +60,18 @@ function drawCalls(kit: Kit, well: Built, view: View): Item[] {
 }
 
 /** Log and section of one page on their one depth axis, with heads, callouts and match lines. */
-export function drawWell({ kit, model, record }: SheetInput, view: View, sheet: number): Item[] {
-  const { samples, strikes } = model;
-  const strata = model.strata.filter(({ fromM, toM }) => shownPart(view.axis, fromM, toM));
+export function drawWell(input: SheetInput, view: View, sheet: number): Item[] {
+  const { kit, model, record } = input;
+  const parts = loggedOf(input);
   const built = builtOf(model);
   const on = (part: string) => `${part} on ${sheet}`;
   return [
-    again(kit, on('ground'), drawGround, strata, view),
-    again(kit, on('descriptions'), drawDescriptions, strata, view),
-    again(kit, on('water'), drawWaterColumn, { strata, samples, strikes }, view),
-    drawRate(kit, model.strata, view),
+    ...drawLog(kit, parts, view, sheet),
     again(kit, on('section'), drawSection, built, record.headworks, view),
     ...again(kit, on('calls'), drawCalls, built, view),
     again(kit, on('ruler'), drawDepthRuler, view),
+    again(kit, on('columns'), drawColumns, parts.rate, view),
     again(kit, on('match lines'), drawMatchLines, view, sheet),
-    again(kit, on('columns'), drawColumns, view),
     again(kit, on('breaks'), drawDepthBreaks, view),
   ];
 }

@@ -3,7 +3,8 @@ import type { LevelModel, WellModel } from '../../../model/wellModel.ts';
 import type { Box, Item } from '../../items.ts';
 import { baseline, letter } from '../../letters.ts';
 import { solid } from '../../pens.ts';
-import type { Columns, View } from '../../parts/columns.ts';
+import type { View } from '../../parts/columns.ts';
+import { layColumns, type Columns } from '../../parts/layColumns.ts';
 import { drawDepthRuler } from '../../parts/depthRuler.ts';
 import { drawGround } from '../../parts/ground.ts';
 import { drawSection } from '../../parts/section/section.ts';
@@ -45,17 +46,14 @@ const scaleHeight: PaperMm = 3.6;
 const margin: PaperMm = 1.6;
 
 function columnsAt(x: PaperMm): Columns {
-  const none = { x, width: 0 };
-  return {
-    depth: { x, width: 7.8 },
-    ground: { x: x + 7.8, width: 5.2 },
-    casing: { x: x + 13, width: 6.2 },
-    section: { x: x + 19.2, width: 13.3 },
-    fill: { x: x + 32.5, width: sketchWidth - 32.5 },
-    water: none,
-    description: none,
-    rate: none,
-  };
+  const fixed = (width: PaperMm) => ({ least: width, wanted: width });
+  return layColumns(x, sketchWidth, {
+    depth: fixed(7.8),
+    ground: fixed(5.2),
+    casing: fixed(6.2),
+    section: fixed(13.3),
+    fill: fixed(sketchWidth - 32.5),
+  });
 }
 
 /** The latest rest level alone: what a well gives is not known before it is built. */

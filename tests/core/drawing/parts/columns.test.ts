@@ -1,43 +1,48 @@
 import { describe, expect, it } from 'vitest';
-import {
-  columnNames,
-  drawColumns,
-  headHeight,
-  layColumns,
-  wordsRoom,
-} from '../../../../core/drawing/parts/columns.ts';
+import { drawColumns } from '../../../../core/drawing/parts/columnHeads.ts';
+import { headHeight, wordsRoom } from '../../../../core/drawing/parts/columns.ts';
+import { switchedColumns } from '../../../../core/drawing/parts/columnNames.ts';
 import { axisBottom } from '../../../../core/drawing/scale.ts';
-import { kit, textsOf, viewOf, wordsOf } from '../sample.ts';
+import { frenchKit, kit, textsOf, viewOf, wordsOf } from '../sample.ts';
 
-describe('columns', () => {
-  it.each([180, 210])('fill a width of %d mm one beside the other', (width) => {
-    const columns = layColumns(20, width, true);
-    let at = 20;
-    for (const name of columnNames) {
-      expect(columns[name].x).toBeCloseTo(at, 9);
-      at += columns[name].width;
-    }
-    expect(at).toBeCloseTo(20 + width, 9);
-  });
+const rates = [{ fromM: 0, toM: 5, rate: 12, source: 'log[0].minutesPerMetre' }];
 
-  it('give the room of the drilling rate to the descriptions where there is none', () => {
-    const [without, withRate] = [false, true].map((has) => layColumns(20, 180, has));
-    expect(without!.rate.width).toBe(0);
-    expect(without!.description.width).toBe(withRate!.description.width + withRate!.rate.width);
-    expect(without!.casing).toEqual(withRate!.casing);
-  });
-
+describe('the heads of columns', () => {
   it('have their titles over the body', () => {
     const view = viewOf();
-    for (const { y } of textsOf(drawColumns(kit, view))) {
+    for (const { y } of textsOf(drawColumns(kit, rates, view))) {
       expect(y).toBeGreaterThan(view.body.y - headHeight);
       expect(y).toBeLessThan(view.body.y);
     }
   });
 
+  it('are no wider than their columns, turned where a word is longer', () => {
+    const view = viewOf({ columns: switchedColumns });
+    for (const one of [kit, frenchKit])
+      for (const { width, turn } of textsOf(drawColumns(one, rates, view))) {
+        const most = turn === undefined ? 60 : headHeight;
+        expect(width).toBeLessThan(most);
+      }
+    const turned = textsOf(drawColumns(kit, rates, view)).filter(({ turn }) => turn === -90);
+    expect(turned.map(({ text }) => text)).toContain('Samp.');
+  });
+
+  it('bear the letters of the classes of grain, and the scale of the drilling time', () => {
+    const view = viewOf({ columns: ['grain', 'rate'] });
+    const words = wordsOf(drawColumns(kit, rates, view));
+    expect(words).toEqual(expect.arrayContaining(['Cl', 'Si', 'Sa', 'Gr', 'Co', 'Bo']));
+    expect(words).toEqual(expect.arrayContaining(['min/m', '0', '20']));
+  });
+
+  it('are not drawn for a column that is not shown', () => {
+    expect(wordsOf(drawColumns(kit, rates, viewOf({ columns: [] })))).not.toContain('Rate');
+  });
+
   it('say both scales over the section, a question mark where no diameter is known', () => {
-    expect(wordsOf(drawColumns(kit, viewOf()))).toContain('1:200, Ø 1:10');
-    expect(wordsOf(drawColumns(kit, viewOf({ widthScale: undefined })))).toContain('1:200, Ø ?');
+    expect(wordsOf(drawColumns(kit, rates, viewOf()))).toContain('1:200, Ø 1:10');
+    expect(wordsOf(drawColumns(kit, rates, viewOf({ widthScale: undefined })))).toContain(
+      '1:200, Ø ?',
+    );
   });
 });
 

@@ -4,8 +4,9 @@ import { resolve } from '../../model/well.ts';
 import { frenchKit, kit, regionsOf, textsOf, wordsOf } from '../sample.ts';
 
 const ground = { log: [{ from: 0, to: 9, material: 'sand' as const }] };
+const shown = ['strikes', 'samples'] as const;
 const legendOf = (chapters: Parameters<typeof resolve>[0], width = 90) =>
-  layLegend(kit, resolve(chapters), width);
+  layLegend(kit, resolve(chapters), shown, width);
 const says = (chapters: Parameters<typeof resolve>[0]) =>
   wordsOf(legendOf(chapters).draw(0, 0)).slice(1);
 
@@ -77,7 +78,7 @@ describe('the legend', () => {
     const materials = ['diamicton', 'sand', 'shale', 'clay', 'topsoil', 'calcrete'] as const;
     const log = materials.map((material, at) => ({ from: at, to: at + 1, material }));
     for (const width of [45, 60, 87, 94, 130]) {
-      const legend = layLegend(frenchKit, resolve({ log, strikes: [{ depth: 3 }] }), width);
+      const legend = layLegend(frenchKit, resolve({ log, strikes: [{ depth: 3 }] }), shown, width);
       const texts = textsOf(legend.draw(0, 0));
       expect(texts.filter(({ text }) => text.endsWith('…'))).toEqual([]);
       expect(Math.max(...texts.map((one) => one.x + one.width))).toBeLessThanOrEqual(width);

@@ -3,8 +3,8 @@ import { describeStratum } from '../../../../core/drawing/describe.ts';
 import { drawDescriptions } from '../../../../core/drawing/parts/descriptions.ts';
 import { hatchOf } from '../../../../core/drawing/parts/ground.ts';
 import { layLegend } from '../../../../core/drawing/parts/legend.ts';
-import { drawRate, hasRates } from '../../../../core/drawing/parts/rate.ts';
-import { drawWaterColumn } from '../../../../core/drawing/parts/waterColumn.ts';
+import { drawRate, rateSteps } from '../../../../core/drawing/parts/log/rate.ts';
+import { drawSamples, sampleMarks } from '../../../../core/drawing/parts/log/samples.ts';
 import { group } from '../../../../core/drawing/shapes.ts';
 import type { LogInterval } from '../../../../core/record/log.ts';
 import { resolve } from '../../model/well.ts';
@@ -42,17 +42,18 @@ describe('two rows of the log over one range', () => {
   });
 
   it('are both in the legend', () => {
-    const legend = layLegend(kit, shared(clay, gravel), 100);
+    const legend = layLegend(kit, shared(clay, gravel), [], 100);
     const words = wordsIn(group('legend', legend.draw(0, 0)));
     expect(words).toEqual(expect.arrayContaining(['clay', 'gravel', 'mixed ground']));
   });
 
   it('show the sample and the drilling rate that only the second tells', () => {
     const { strata } = shared(clay, { ...gravel, sampled: true, minutesPerMetre: 4 });
-    const water = drawWaterColumn(kit, { strata, samples: [], strikes: [] }, view);
-    expect(within(water).filter(({ source }) => source?.startsWith('log'))).not.toEqual([]);
-    expect(hasRates(strata)).toBe(true);
+    const samples = drawSamples(kit, sampleMarks({ strata, samples: [] }), view);
+    expect(within(samples).filter(({ source }) => source?.startsWith('log'))).not.toEqual([]);
     const columns = { ...view.columns, rate: { x: 100, width: 10 } };
-    expect(pathsIn(drawRate(kit, strata, { ...view, columns })).length).toBeGreaterThan(1);
+    expect(pathsIn(drawRate(kit, rateSteps(strata), { ...view, columns })).length).toBeGreaterThan(
+      1,
+    );
   });
 });

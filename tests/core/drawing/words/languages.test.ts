@@ -29,7 +29,7 @@ function adjectivesOf(words: SheetWords): string[] {
  * Spelled alike from old on or by loan: rocks, units, signs, and names that two languages share.
  */
 const alike =
-  /^(granite|gneiss|schist|quartzite|rhyolite|saprolite|phyllite|amphibolite|quartz|laterite|basalt|percussion|Document|Photos?|Programme|Position|Date|ratio|WGS 84|Ø|h|m|min|min\/m|N|S|E|:|)$/;
+  /^(granite|gneiss|schist|quartzite|rhyolite|saprolite|phyllite|amphibolite|quartz|laterite|basalt|percussion|Document|Photos?|Programme|Position|Date|ratio|WGS 84|Ø|h|m|mm|d10 d60|min|min\/m|N|S|E|:|)$/;
 
 describe.each(others)('the words of the sheets in %s', (language) => {
   const words = sheetWordsIn(language);

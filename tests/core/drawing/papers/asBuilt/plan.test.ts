@@ -4,6 +4,7 @@ import { bodyHeights } from '../../../../../core/drawing/papers/asBuilt/bodies.t
 import { cheapest } from '../../../../../core/drawing/papers/asBuilt/choose.ts';
 import { hasOwnPage, type Plan } from '../../../../../core/drawing/papers/asBuilt/page.ts';
 import { planSheet } from '../../../../../core/drawing/papers/asBuilt/plan.ts';
+import { shownColumns } from '../../../../../core/drawing/papers/asBuilt/shownColumns.ts';
 import type { SheetInput } from '../../../../../core/drawing/papers/asBuilt/sheetInput.ts';
 import { axisBottom, depthScales } from '../../../../../core/drawing/scale.ts';
 import { resolveWell } from '../../../../../core/model/resolveWell.ts';
@@ -15,7 +16,8 @@ import { record } from '../../../model/well.ts';
 import { kit } from '../../sample.ts';
 
 function inputOf(given: WellRecord, paper: PaperName = 'A4'): SheetInput {
-  return { record: given, model: resolveWell(given), kit, paper: paperOf(paper) };
+  const input = { record: given, model: resolveWell(given), kit, paper: paperOf(paper) };
+  return { ...input, columns: shownColumns(input, undefined) };
 }
 
 const holeOf = (toM: number) =>

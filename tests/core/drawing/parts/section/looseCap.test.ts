@@ -40,7 +40,7 @@ describe('a cap whose length nobody wrote', () => {
 
   it('is in the legend', () => {
     const legend = (model: ReturnType<typeof well>) =>
-      wordsIn(group('legend', layLegend(kit, model, 100).draw(0, 0)));
+      wordsIn(group('legend', layLegend(kit, model, [], 100).draw(0, 0)));
     expect(legend(loose)).toContain('bottom cap');
     expect(legend(well())).not.toContain('bottom cap');
   });

@@ -1,57 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { drawWaterColumn } from '../../../../core/drawing/parts/waterColumn.ts';
-import { yAt } from '../../../../core/drawing/scale.ts';
-import { kit, pathsOf, pointsOf, stratum, textsOf, viewOf } from '../sample.ts';
+import type { SampleModel, Stratum } from '../../../../../core/model/wellModel.ts';
+import type { GroundSample } from '../../../../../core/record/samples.ts';
+import type { View } from '../../../../../core/drawing/parts/columns.ts';
+import {
+  drawSamples,
+  sampleMarks,
+  samplesWidths,
+} from '../../../../../core/drawing/parts/log/samples.ts';
+import { yAt } from '../../../../../core/drawing/scale.ts';
+import { kit, pathsOf, pointsOf, stratum, viewOf, wordsOf } from '../../sample.ts';
 
 const view = viewOf();
-const strike = (depthM: number, riseM?: number) => ({
-  depthM,
-  ...(riseM !== undefined && { riseM }),
-  path: `strikes[${depthM}]`,
-});
 
-const draw = (ground: Partial<Parameters<typeof drawWaterColumn>[1]>, on: typeof view) =>
-  drawWaterColumn(kit, { strata: [], samples: [], strikes: [], ...ground }, on);
+interface Taken {
+  readonly strata?: readonly Stratum[];
+  readonly samples?: readonly SampleModel[];
+}
 
-const filled = (drawn: ReturnType<typeof drawWaterColumn>) =>
-  pathsOf(drawn).filter(({ fill }) => fill);
+const draw = ({ strata = [], samples = [] }: Taken, on: View, listed: GroundSample[] = []) =>
+  drawSamples(kit, sampleMarks({ strata, samples }, listed), on);
 
-describe('strikes', () => {
-  it('point at the ground at their depth', () => {
-    const [head] = filled(draw({ strikes: [strike(12.5)] }, view));
-    const [tip, ...others] = pointsOf(head!);
-    expect(tip![1]).toBe(yAt(view.axis, 12.5));
-    expect(tip![0]).toBeGreaterThan(Math.max(...others.map(([x]) => x)));
-  });
-
-  it('are numbered as the record counts them', () => {
-    const numbers = textsOf(draw({ strikes: [strike(20), strike(8)] }, view));
-    expect(numbers.map(({ text, source }) => [text, source])).toEqual([
-      ['1', 'strikes[20]'],
-      ['2', 'strikes[8]'],
-    ]);
-  });
-
-  it('that are near each other keep their numbers apart and in the order of depth', () => {
-    const near = [strike(12), strike(12.1), strike(12.2)];
-    const ys = textsOf(draw({ strikes: near }, view)).map(({ y }) => y);
-    expect(ys[1]! - ys[0]!).toBeGreaterThan(2.2);
-    expect(ys[2]! - ys[1]!).toBeGreaterThan(2.2);
-  });
-
-  it('show the rise to the level that the water came to', () => {
-    const [, rise] = filled(draw({ strikes: [strike(12, 4)] }, view));
-    expect(pointsOf(rise!)[0]![1]).toBe(yAt(view.axis, 4));
-  });
-
-  it('whose water rose beyond the page keep a line without a head there', () => {
-    const lower = viewOf({ fromM: 10, toM: 40, first: false });
-    const drawn = draw({ strikes: [strike(12, 4)] }, lower);
-    expect(filled(drawn)).toHaveLength(1);
-    const tops = pathsOf(drawn).flatMap((one) => pointsOf(one).map(([, y]) => y));
-    expect(Math.min(...tops)).toBe(yAt(lower.axis, 10));
-  });
-});
+const filled = (drawn: ReturnType<typeof draw>) => pathsOf(drawn).filter(({ fill }) => fill);
 
 describe('samples', () => {
   it('stand at the middle of their interval, on one page', () => {
@@ -104,5 +73,28 @@ describe('samples', () => {
     expect(first!.high).toBeLessThan(
       heightOf(filled(draw({ samples: listed([3, 4]) }, view))[0]!).high,
     );
+  });
+
+  const bags = [
+    { from: 3, to: 4, label: 'KV-25/01' },
+    { from: 8, to: 9, label: 'KV-25/02' },
+  ];
+  const two = listed([3, 4], [8, 9]);
+
+  it('say what tells their bags apart where the column has room for it', () => {
+    const marks = sampleMarks({ strata: [], samples: two }, bags);
+    expect(marks.map(({ label }) => label)).toEqual(['01', '02']);
+    const { wanted } = samplesWidths(kit, marks);
+    const { samples } = view.columns;
+    const room = { ...view, columns: { ...view.columns, samples: { ...samples, width: wanted } } };
+    expect(wordsOf(draw({ samples: two }, room, bags))).toEqual(['01', '02']);
+    expect(wordsOf(draw({ samples: two }, view, bags))).toEqual([]);
+  });
+
+  it('that are too near for all labels say those that have room', () => {
+    const near = listed([3, 4], [3, 4.2], [8, 9]);
+    const room = { ...view, columns: { ...view.columns, samples: { x: 36, width: 9 } } };
+    const labels = ['A', 'B', 'C'].map((label) => ({ from: 0, to: 1, label }));
+    expect(wordsOf(draw({ samples: near }, room, labels))).toEqual(['A', 'C']);
   });
 });

@@ -1,0 +1,24 @@
+import type { Stratum } from '../../../model/wellModel.ts';
+import type { Item } from '../../items.ts';
+import type { Kit } from '../../kit.ts';
+import type { View } from '../columns.ts';
+import { drawRanged, joinedRanges, type Ranged } from './rangedWords.ts';
+import { saidOf } from './said.ts';
+import { tintOf } from './tints.ts';
+
+/** Colours as they were written, neighbours of one colour together. */
+export function colourWords(strata: readonly Stratum[]): Ranged[] {
+  const each = strata.flatMap((stratum) => {
+    const said = saidOf(stratum, 'colour');
+    const text = said?.value.trim() ?? '';
+    if (!said || text === '') return [];
+    const { fromM, toM } = stratum;
+    return [{ fromM, toM, text, source: said.source, tint: tintOf(text) }];
+  });
+  return joinedRanges(each);
+}
+
+/** Colours as named chips: a box in a light tint, outlined, with the word that was written. */
+export function drawColour(kit: Kit, colours: readonly Ranged[], view: View): Item {
+  return drawRanged(kit, 'colour', colours, view.columns.colour, view);
+}
