@@ -54,13 +54,33 @@ function clearPart(axis: DepthAxis, { fromM, toM }: DepthRange): DepthRange {
 
 const firstOf = ({ fromM }: DepthRange, step: number) => Math.ceil(fromM / step - 1e-9) * step;
 
+type Cuts = Pick<View, 'first' | 'last'>;
+
+/** Nearer to a match line than this is on it. */
+const onMatchLineM = 1e-6;
+
+/** Whether a stretch has no figure at a round depth; on a match line stands none. */
+function isBare(axis: DepthAxis, part: DepthRange, every: number, { first, last }: Cuts): boolean {
+  if (axis.leftOut === undefined) return false;
+  const fromM = part.fromM + (first || part.fromM > axis.fromM ? 0 : onMatchLineM);
+  const toM = part.toM - (last || part.toM < axis.toM ? 0 : onMatchLineM);
+  return firstOf({ fromM, toM }, every) > toM;
+}
+
 /** Whether a tick has a figure: at round depths, and once in a stretch that holds none of them. */
-function hasFigure(axis: DepthAxis, depthM: DepthM, { tick, figure: every }: Steps): boolean {
+function hasFigure(
+  axis: DepthAxis,
+  depthM: DepthM,
+  { tick, figure: every }: Steps,
+  cuts: Cuts,
+): boolean {
   const parts = stretchesOf(axis).map((one) => clearPart(axis, one));
   const part = parts.find(({ fromM, toM }) => depthM >= fromM - 1e-9 && depthM <= toM + 1e-9);
   if (!part) return false;
-  const bare = axis.leftOut !== undefined && firstOf(part, every) > part.toM;
-  const nearest = bare ? firstOf(part, tick) : Math.round(depthM / every) * every;
+  const bare = isBare(axis, part, every, cuts);
+  const nearest = bare
+    ? firstOf({ ...part, fromM: part.fromM + onMatchLineM }, tick)
+    : Math.round(depthM / every) * every;
   return Math.abs(nearest - depthM) < 1e-6;
 }
 
@@ -74,7 +94,7 @@ export function drawDepthRuler(kit: Kit, { axis, columns, first, last }: View): 
     const depthM = Math.round(at * tick * 100) / 100;
     if (depthM < 0 || !shows({ ...axis, toM: axis.toM + 1e-9 }, depthM, true)) continue;
     const y = yAt(axis, depthM);
-    const long = hasFigure(axis, depthM, step);
+    const long = hasFigure(axis, depthM, step, { first, last });
     items.push(line([right - (long ? 3 : 1.5), y], [right, y], solid(long ? 'narrow' : 'thin')));
     const cutHere = (depthM === axis.fromM && !first) || (depthM === axis.toM && !last);
     if (long && !cutHere)
