@@ -1,6 +1,7 @@
 import type { DepthM, PaperMm } from '../../../base/units.ts';
 import { paperLength } from '../../scale.ts';
-import type { Columns, View } from '../columns.ts';
+import type { View } from '../columns.ts';
+import { layColumns } from '../layColumns.ts';
 
 interface Shown {
   readonly fromM: DepthM;
@@ -22,19 +23,12 @@ export function shownHeight({ fromM, toM, scale }: Shown): PaperMm {
 export function detailView(shown: Shown, x: PaperMm, y: PaperMm): View {
   const { fromM, toM, scale, widths, first } = shown;
   const [left, middle, right] = widths;
-  const casing = { x, width: left };
-  const section = { x: x + left, width: middle };
-  const fill = { x: x + left + middle, width: right };
-  const columns: Columns = {
-    depth: { x, width: 0 },
-    water: { x, width: 0 },
-    ground: { x, width: 0 },
-    description: { x, width: 0 },
-    rate: { x, width: 0 },
-    casing,
-    section,
-    fill,
-  };
+  const fixed = (width: PaperMm) => ({ least: width, wanted: width });
+  const columns = layColumns(x, left + middle + right, {
+    casing: fixed(left),
+    section: fixed(middle),
+    fill: fixed(right),
+  });
   return {
     axis: { fromM, toM, scale, top: y },
     columns,
