@@ -17,10 +17,12 @@ import { gapPiece } from '../../parts/flow/pieces.ts';
 import { revisionPieces, type RevisionNote } from '../../parts/revisions.ts';
 import { builtOf, type Built } from '../../parts/section/built.ts';
 import { sitePlanDetail } from '../../parts/sitePlan/sitePlan.ts';
-import { flowPages, flowWidth } from './flowPages.ts';
+import { flowHeight, flowPages, flowWidth } from './flowPages.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 const gutter: PaperMm = 6;
+/** Kept for the scale bar and the air under a detail. */
+const underDetail: PaperMm = 16;
 /** A well with more kinds of screens than this shows the upper ones. */
 const mostSlots = 2;
 
@@ -68,7 +70,7 @@ function layDetails(
   const width = flowWidth(paper);
   const outsides = well.strings.flatMap(({ pieces }) => pieces[0]?.outsideMm ?? []);
   const whole = present([
-    headDetail(kit, well, headworks, width),
+    headDetail(kit, well, headworks, width, flowHeight(paper) - underDetail),
     padDetail(kit, headworks, Math.max(0, ...outsides), width),
   ]);
   const plan = present([sitePlanDetail(kit, sitingPlan(site), width)]);

@@ -21,6 +21,11 @@ export function flowWidth(paper: Paper): PaperMm {
 
 const practiceHeight = lineHeight('small') + 1;
 
+/** Height of the lowest column of these pages: what stands in one piece is no higher. */
+export function flowHeight(paper: Paper): PaperMm {
+  return columnsOf(paper).at(-1)!.height;
+}
+
 /** Above the title block; beside it a wide sheet has a column down to the frame. */
 function columnsOf(paper: Paper): Box[] {
   const { frame } = paper;

@@ -86,13 +86,18 @@ export function headDetail(
   well: Built,
   headworks: Headworks | undefined,
   width: PaperMm,
+  most: PaperMm = Infinity,
 ): Detail | undefined {
   const { padLength, padThickness } = headworks ?? {};
   if (!headworks || padLength === undefined || well.strings.length === 0) return undefined;
   const room = width - words - leftWords - 2 * beside;
-  const scale = [20, 50, 100].find((one) => paperLength(padLength, one) <= room) ?? 200;
   const upM = stickUpM(well, headworks);
   const fromM = -Math.max(upM ?? 0, padThickness ?? 0, 0.1) - 0.05;
+  const scale =
+    [20, 50, 100].find(
+      (one) =>
+        paperLength(padLength, one) <= room && overhead + paperLength(belowM - fromM, one) <= most,
+    ) ?? 200;
   const section = paperLength(padLength, scale) + 2;
   const left = (width - section - words + leftWords) / 2;
   const widths = [left, section, width - left - section] as const;

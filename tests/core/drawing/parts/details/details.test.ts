@@ -89,6 +89,12 @@ describe('the headworks', () => {
     expect(wordsIn(drawn(detail))).toContain('drain, fall 2 %');
   });
 
+  it('is at a smaller scale where the page has less height', () => {
+    const heightAt = (most: number) => headDetail(kit, built, record.headworks, 263, most)!.height;
+    expect(heightAt(60)).toBeLessThanOrEqual(60);
+    expect(heightAt(60)).toBeLessThan(heightAt(Infinity));
+  });
+
   it('are absent where no pad is known', () => {
     expect(headDetail(kit, built, { plate: true }, 176)).toBeUndefined();
     expect(padDetail(kit, undefined, 110, 176)).toBeUndefined();
