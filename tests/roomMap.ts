@@ -278,7 +278,13 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'renderer/archive',
-    doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/host'],
+    doors: [
+      ...pureCore,
+      'renderer/state',
+      'renderer/parts',
+      'renderer/host',
+      'renderer/sheet/download.ts',
+    ],
     packages: ['svelte', 'd3'],
     world: 'page',
   },

@@ -1,13 +1,7 @@
 import { z } from 'zod';
 import { wellId, type ArgumentsOf } from './areas.ts';
-import { papersArguments } from './papers.ts';
+import { paperWish } from './papers.ts';
 import { signingRoles } from '../record/headworks.ts';
-
-const paper = z.discriminatedUnion('kind', [
-  papersArguments['papers.asBuilt'].omit({ id: true }).extend({ kind: z.literal('asBuilt') }),
-  papersArguments['papers.layingOut'].omit({ id: true }).extend({ kind: z.literal('layingOut') }),
-  papersArguments['papers.committee'].omit({ id: true }).extend({ kind: z.literal('committee') }),
-]);
 
 const number = z.number().int().min(1);
 const fingerprint = z.string().regex(/^([0-9A-F]{2}:){31}[0-9A-F]{2}$/);
@@ -17,7 +11,7 @@ const name = z.string().max(200);
 
 export const issuesArguments = {
   'issues.list': z.strictObject({ id: wellId }),
-  'issues.make': z.strictObject({ id: wellId, paper }),
+  'issues.make': z.strictObject({ id: wellId, paper: paperWish }),
   'issues.pdf': z.strictObject({ id: wellId, number }),
   'issues.seal': z.strictObject({
     id: wellId,

@@ -1,11 +1,5 @@
 import type { Mark } from '../record/headworks.ts';
-import type { PaperCalls } from './papersShape.ts';
-
-/** Which paper is to be issued, with what its own call takes. */
-export type PaperWish =
-  | ({ readonly kind: 'asBuilt' } & Omit<PaperCalls['papers.asBuilt']['takes'], 'id'>)
-  | ({ readonly kind: 'layingOut' } & Omit<PaperCalls['papers.layingOut']['takes'], 'id'>)
-  | ({ readonly kind: 'committee' } & Omit<PaperCalls['papers.committee']['takes'], 'id'>);
+import type { PaperWish } from './papersShape.ts';
 
 /** Who signed a paper and whether that still holds. */
 export interface SealRow {

@@ -3,6 +3,21 @@ import type { Language } from '../base/language.ts';
 import type { Orientation, PaperName } from '../drawing/paper.ts';
 import type { SwitchedColumn } from '../drawing/parts/columnNames.ts';
 
+/** Most wells of one print file. */
+export const mostInBatch = 60;
+
+/** Fewest and most dots an inch of a drawing file in pixels: coarse previews to what a printer shows. */
+export const dpiBounds = { least: 36, most: 1200 } as const;
+
+/** Which paper is meant, with what its own call takes. */
+export type PaperWish =
+  | ({ readonly kind: 'asBuilt' } & Omit<PaperCalls['papers.asBuilt']['takes'], 'id'>)
+  | ({ readonly kind: 'layingOut' } & Omit<PaperCalls['papers.layingOut']['takes'], 'id'>)
+  | ({ readonly kind: 'committee' } & Omit<PaperCalls['papers.committee']['takes'], 'id'>);
+
+/** What a page of a paper can be had as, besides PDF. */
+export type DrawingFormat = 'svg' | 'png' | 'dxf';
+
 /** Calls that make papers. */
 export interface PaperCalls {
   /** An as-built sheet of the newest revision as PDF, base64. */
@@ -59,5 +74,21 @@ export interface PaperCalls {
       attachRecord?: boolean;
     };
     gives: PaperCalls['papers.asBuilt']['gives'];
+  };
+  /**
+   * One page of a paper of the newest revision as a drawing file, base64. Refused as `noSuchPage`
+   * where the paper has fewer pages.
+   */
+  'papers.drawingFile': {
+    takes: {
+      id: string;
+      paper: PaperWish;
+      /** From 1. */
+      page: number;
+      format: DrawingFormat;
+      /** Dots an inch of a PNG, 36 to 1200; 300 where absent. */
+      dpi?: number;
+    };
+    gives: { fileName: string; data: string; mediaType: string; unrevised: boolean };
   };
 }

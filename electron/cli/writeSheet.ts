@@ -1,7 +1,7 @@
 import { mkdirSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { ok, refused, type Result } from '../../core/base/result.ts';
-import { dpiBounds } from '../service/pixels.ts';
+import { dpiBounds } from '../../core/contract/papersShape.ts';
 import type { Sheet } from '../service/sheet.ts';
 import { misused, type World } from './command.ts';
 

@@ -1,22 +1,11 @@
 import { refused, type Result } from '../../core/base/result.ts';
-import type { PaperWish } from '../../core/contract/issuesShape.ts';
+import type { PaperWish } from '../../core/contract/papersShape.ts';
 import { sayFinding } from '../../core/practice/catalogue.ts';
 import { unexplained } from '../../core/record/explained.ts';
 import type { IssueLine } from '../archive/issues.ts';
 import { recordHash } from '../seal/recordHash.ts';
 import type { ServiceParts } from './handlers.ts';
-import { asBuiltFile, committeeFile, layingOutFile, type PaperFile } from './paperFiles.ts';
-
-function makePaper(parts: ServiceParts, id: string, wish: PaperWish): Result<PaperFile> {
-  switch (wish.kind) {
-    case 'asBuilt':
-      return asBuiltFile(parts, { ...wish, id });
-    case 'layingOut':
-      return layingOutFile(parts, { ...wish, id });
-    case 'committee':
-      return committeeFile(parts, { ...wish, id });
-  }
-}
+import { filed, wishedSheet, type PaperFile } from './paperFiles.ts';
 
 /** Kind and size as the archive lists it. */
 function nameOf(wish: PaperWish): string {
@@ -42,11 +31,12 @@ function hindrance({ findings, record, unrevised }: PaperFile): Result<never> | 
 
 /** Freezes a paper of a well's newest revision. */
 export function issuePaper(parts: ServiceParts, id: string, wish: PaperWish): Result<IssueLine> {
-  const made = makePaper(parts, id, wish);
+  const made = wishedSheet(parts, id, wish);
   if (!made.ok) return made;
-  const refusal = hindrance(made.value);
+  const file = filed(made.value);
+  const refusal = hindrance(file);
   if (refusal) return refusal;
-  const { record, revision, fileName, pdf } = made.value;
+  const { record, revision, fileName, pdf } = file;
   return parts.archive.issues.add({
     wellId: id,
     revision,
@@ -54,7 +44,7 @@ export function issuePaper(parts: ServiceParts, id: string, wish: PaperWish): Re
     languages: wish.kind === 'committee' ? wish.languages.join(',') : (wish.language ?? 'en'),
     fileName,
     recordHash: recordHash(record),
-    freeMarks: made.value.freeMarks,
+    freeMarks: file.freeMarks,
     pdf,
   });
 }

@@ -1,6 +1,7 @@
 import { ok, type Result } from '../../core/base/result.ts';
 import type { Finding } from '../../core/base/finding.ts';
 import type { Takes } from '../../core/contract/calls.ts';
+import type { PaperWish } from '../../core/contract/papersShape.ts';
 import { freeMarks } from '../../core/drawing/parts/freeMarks.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { FreeMarkOnPage } from '../archive/issues.ts';
@@ -45,19 +46,22 @@ function newestOf({ archive }: PaperParts, id: string): Result<Newest> {
   return ok({ record, revision, unrevised: mark.value.unrevised });
 }
 
-function filed(sheet: Sheet): Pick<PaperFile, 'pdf' | 'findings' | 'freeMarks'> {
+/** A paper of a well's newest revision, of which no file is made yet. */
+export interface NewestSheet extends Newest {
+  /** Of the PDF. */
+  readonly fileName: string;
+  readonly sheet: Sheet;
+}
+
+/** The paper as PDF. */
+export function filed({ sheet, ...newest }: NewestSheet): PaperFile {
   const { drawing, findings } = sheet;
   const freeMarksOfAll = drawing.pages.flatMap((page, at) =>
     freeMarks(page).map((free) => ({ ...free, page: at + 1 })),
   );
-  return { pdf: sheet.pdf(), findings, freeMarks: freeMarksOfAll };
+  return { ...newest, pdf: sheet.pdf(), findings, freeMarks: freeMarksOfAll };
 }
 
-interface NewestSheet extends Newest {
-  readonly sheet: Sheet;
-}
-
-/** The as-built sheet of a well's newest revision, of which no file is made yet. */
 export function asBuiltSheet(
   parts: PaperParts,
   takes: Takes<'papers.asBuilt'>,
@@ -76,25 +80,15 @@ export function asBuiltSheet(
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
   const shape = { ...(orientation && { orientation }), ...(columns && { columns }) };
   const made = { paper, language, fonts, madeAt: clock(), revision, attachRecord, ...shown };
-  return ok({
-    ...newest.value,
-    sheet: makeAsBuilt(record, { ...made, ...shape, own, ownGuidelines }),
-  });
+  const fileName = paperFileName(record, paper, revision, takes.language, orientation);
+  const sheet = makeAsBuilt(record, { ...made, ...shape, own, ownGuidelines });
+  return ok({ ...newest.value, fileName, sheet });
 }
 
-export function asBuiltFile(parts: PaperParts, takes: Takes<'papers.asBuilt'>): Result<PaperFile> {
-  const made = asBuiltSheet(parts, takes);
-  if (!made.ok) return made;
-  const { sheet, ...newest } = made.value;
-  const { paper, language, orientation } = takes;
-  const fileName = paperFileName(newest.record, paper, newest.revision, language, orientation);
-  return ok({ ...newest, fileName, ...filed(sheet) });
-}
-
-export function layingOutFile(
+export function layingOutSheet(
   parts: PaperParts,
   { id, language = 'en', attachRecord = false }: Takes<'papers.layingOut'>,
-): Result<PaperFile> {
+): Result<NewestSheet> {
   const { archive, fonts, clock } = parts;
   const newest = newestOf(parts, id);
   if (!newest.ok) return newest;
@@ -103,13 +97,13 @@ export function layingOutFile(
   const made = { language, fonts, madeAt: clock(), revision, attachRecord };
   const sheet = makeLayingOut(record, { ...made, own });
   const fileName = layingOutFileName(record, revision, language);
-  return ok({ ...newest.value, fileName, ...filed(sheet) });
+  return ok({ ...newest.value, fileName, sheet });
 }
 
-export function committeeFile(
+export function committeeSheet(
   parts: PaperParts,
   { id, languages, paper = 'A4', attachRecord = false }: Takes<'papers.committee'>,
-): Result<PaperFile> {
+): Result<NewestSheet> {
   const { archive, fonts, clock } = parts;
   const newest = newestOf(parts, id);
   if (!newest.ok) return newest;
@@ -122,5 +116,17 @@ export function committeeFile(
   const made = { languages, paper, fonts, madeAt: clock(), revision, images, attachRecord };
   const sheet = makeCommittee(record, { ...made, own, ownGuidelines });
   const fileName = committeeFileName(record, revision, languages);
-  return ok({ ...newest.value, fileName, ...filed(sheet) });
+  return ok({ ...newest.value, fileName, sheet });
+}
+
+/** The paper that is wished for. */
+export function wishedSheet(parts: PaperParts, id: string, wish: PaperWish): Result<NewestSheet> {
+  switch (wish.kind) {
+    case 'asBuilt':
+      return asBuiltSheet(parts, { ...wish, id });
+    case 'layingOut':
+      return layingOutSheet(parts, { ...wish, id });
+    case 'committee':
+      return committeeSheet(parts, { ...wish, id });
+  }
 }

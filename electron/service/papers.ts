@@ -3,23 +3,30 @@ import type { Gives } from '../../core/contract/calls.ts';
 import { reads, type Handlers, type ServiceParts } from './handlers.ts';
 import { batchFile } from './batchFile.ts';
 import { makeCheckPage } from './checkPage.ts';
-import { asBuiltFile, committeeFile, layingOutFile, type PaperFile } from './paperFiles.ts';
+import { drawingFile } from './drawingFile.ts';
+import {
+  asBuiltSheet,
+  committeeSheet,
+  filed,
+  layingOutSheet,
+  type NewestSheet,
+} from './paperFiles.ts';
 import { checkPageFileName } from './paperNames.ts';
 
 const base64 = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64');
 
 /** As the page is given it. */
-function sent(made: Result<PaperFile>): Result<Gives<'papers.asBuilt'>> {
+function sent(made: Result<NewestSheet>): Result<Gives<'papers.asBuilt'>> {
   if (!made.ok) return made;
-  const { fileName, pdf, findings, unrevised } = made.value;
+  const { fileName, pdf, findings, unrevised } = filed(made.value);
   return ok({ fileName, pdf: base64(pdf), findings, unrevised });
 }
 
 /** Calls that make papers. */
 export function papersHandlers(parts: ServiceParts): Handlers<'papers'> {
   return {
-    'papers.asBuilt': reads((takes) => sent(asBuiltFile(parts, takes))),
-    'papers.layingOut': reads((takes) => sent(layingOutFile(parts, takes))),
+    'papers.asBuilt': reads((takes) => sent(asBuiltSheet(parts, takes))),
+    'papers.layingOut': reads((takes) => sent(layingOutSheet(parts, takes))),
     'papers.batch': reads((takes) => {
       const made = batchFile(parts, takes);
       return made.ok ? ok({ ...made.value, pdf: base64(made.value.pdf) }) : made;
@@ -33,6 +40,10 @@ export function papersHandlers(parts: ServiceParts): Handlers<'papers'> {
       });
       return ok({ fileName: checkPageFileName(paper, language), pdf: base64(sheet.pdf()) });
     }),
-    'papers.committee': reads((takes) => sent(committeeFile(parts, takes))),
+    'papers.committee': reads((takes) => sent(committeeSheet(parts, takes))),
+    'papers.drawingFile': reads(async (takes) => {
+      const made = await drawingFile(parts, takes);
+      return made.ok ? ok({ ...made.value, data: base64(made.value.data) }) : made;
+    }),
   };
 }

@@ -7,9 +7,6 @@ import { faceIds, type FaceId } from '../../core/base/text/metrics.ts';
 import { familyOf } from '../../core/paint/svg/family.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
 
-/** From coarse previews to what a printer can show. */
-export const dpiBounds = { least: 36, most: 1200 } as const;
-
 /** Beside the bundled program, else where the package lies. */
 function moduleFile(): string {
   const beside = path.join(import.meta.dirname, 'index_bg.wasm');

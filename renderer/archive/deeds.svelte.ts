@@ -1,7 +1,10 @@
-import type { Refusal } from '../../core/base/result.ts';
+import { ok, refused, type Refusal, type Result } from '../../core/base/result.ts';
+import { mostInBatch } from '../../core/contract/papersShape.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { templateOf } from '../../core/record/template.ts';
 import { say } from '../parts/words.ts';
+import { download } from '../sheet/download.ts';
+import { speech } from '../state/language.svelte.ts';
 import type { Place } from '../state/place.svelte.ts';
 import { shownWell } from './shown.ts';
 
@@ -24,6 +27,8 @@ interface WellName {
 export class Deeds {
   done = $state.raw<Done | undefined>();
   refusal = $state.raw<Refusal | undefined>();
+  /** Sheets are being made. */
+  busy = $state(false);
   readonly #place: Place;
 
   constructor(place: Place) {
@@ -50,6 +55,37 @@ export class Deeds {
     if (!found.ok) return;
     const [last] = found.value.rows;
     await (last ? this.duplicate(last.id) : this.#place.create());
+  }
+
+  /** The as-built sheets of the wells that the list shows, in its order, in one PDF. */
+  async sheets(): Promise<void> {
+    if (this.busy) return;
+    [this.busy, this.done] = [true, { text: say.sheet.exporting }];
+    try {
+      const made = await this.#sheets();
+      this.refusal = made.ok ? undefined : made.error;
+      this.done = made.ok ? { text: made.value } : undefined;
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  async #sheets(): Promise<Result<string>> {
+    const { host, wells } = this.#place;
+    const { filter, order } = wells;
+    const found = await host.send('list.find', { filter, order, limit: mostInBatch });
+    if (!found.ok) return found;
+    const { rows, total } = found.value;
+    const words = say.archive.deeds;
+    if (total > mostInBatch) return refused('tooManyWells', words.tooMany(total, mostInBatch));
+    const { language } = speech;
+    const ids = rows.map(({ id }) => id);
+    const made = await host.send('papers.batch', { ids, paper: 'A4', language });
+    if (!made.ok) return made;
+    const { fileName, pdf, unrevised } = made.value;
+    download(fileName, pdf, 'application/pdf');
+    const older = unrevised > 0 ? ` ${words.olderSheets(unrevised)}` : '';
+    return ok(say.sheet.exported(fileName) + older);
   }
 
   async bin({ id, number }: WellName): Promise<void> {

@@ -1,7 +1,8 @@
 import type { Refusal, Result } from '../../core/base/result.ts';
 import type { Takes } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
-import type { IdentityRow, IssueRow, PaperWish } from '../../core/contract/issuesShape.ts';
+import type { IdentityRow, IssueRow } from '../../core/contract/issuesShape.ts';
+import type { PaperWish } from '../../core/contract/papersShape.ts';
 import type { Folder } from './folder.svelte.ts';
 
 /** The papers of one well that were issued, and the certificates that can sign them. */

@@ -105,6 +105,16 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
     { id: 'a', languages: ['pt'] },
     { id: 'a', languages: ['fr', 'en'], paper: 'A3', attachRecord: true },
   ],
+  'papers.drawingFile': [
+    { id: 'a', paper: { kind: 'layingOut' }, page: 1, format: 'svg' },
+    {
+      id: 'a',
+      paper: { kind: 'asBuilt', paper: 'A3', language: 'fr' },
+      page: 2,
+      format: 'png',
+      dpi: 1200,
+    },
+  ],
   'printing.ways': [{}],
   'printing.print': [
     { fileName: 'a.pdf', pdf: 'JVBERi0=' },
@@ -136,6 +146,16 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['identities.take', { passphrase: '' }, 'file: '],
   ['identities.remove', { fingerprint: 'aa' }, 'fingerprint: '],
   ['seals.read', { pdf: 7 }, 'pdf: '],
+  [
+    'papers.drawingFile',
+    { id: 'a', paper: { kind: 'layingOut' }, page: 0, format: 'svg' },
+    'page: ',
+  ],
+  [
+    'papers.drawingFile',
+    { id: 'a', paper: { kind: 'layingOut' }, page: 1, format: 'pdf' },
+    'format: ',
+  ],
   ['archive.state', { id: 'a' }, 'id'],
   ['archive.check', { deep: true }, 'deep'],
   ['wells.list', { search: 7 }, 'search: '],

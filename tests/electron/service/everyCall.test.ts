@@ -144,6 +144,28 @@ describe('each call of the service', () => {
     expect(Buffer.from(two.pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
   });
 
+  it('gives one page of a paper as SVG, DXF or PNG, named by its page where there are several', async () => {
+    const heads = { svg: '<?xml', png: '\x89PNG', dxf: '999' } as const;
+    const mediaTypes = { svg: 'image/svg+xml', png: 'image/png', dxf: 'image/vnd.dxf' };
+    for (const format of ['svg', 'png', 'dxf'] as const) {
+      const wish = { kind: 'committee', languages: ['fr', 'en'] } as const;
+      const asked = { id, paper: wish, page: 2, format, dpi: 40 };
+      const { fileName, data, mediaType } = await given('papers.drawingFile', asked);
+      expect(fileName).toBe(`KA-012 committee fr-en rev 1-2.${format}`);
+      expect(mediaType).toBe(mediaTypes[format]);
+      const head = Buffer.from(data, 'base64').toString('latin1', 0, 8).trimStart();
+      expect(head.startsWith(heads[format])).toBe(true);
+    }
+    const wish = { kind: 'layingOut' } as const;
+    const beyond = await refusalOf('papers.drawingFile', {
+      id,
+      paper: wish,
+      page: 9,
+      format: 'svg',
+    });
+    expect(beyond.code).toBe('noSuchPage');
+  });
+
   it('keeps its turn after a call that threw', async () => {
     let calls = 0;
     const failing: Archive = {
@@ -167,12 +189,15 @@ describe('each call of the service', () => {
   });
 
   it('is there for every name that the contract lists', async () => {
+    const wishes: readonly string[] = ['issues.make', 'papers.drawingFile'];
     for (const name of callNames) {
       const args = {
         id: 'lost',
         revision: 1,
         record: {},
-        paper: name === 'issues.make' ? { kind: 'asBuilt', paper: 'A4' } : 'A4',
+        paper: wishes.includes(name) ? { kind: 'asBuilt', paper: 'A4' } : 'A4',
+        page: 1,
+        format: 'svg',
         hash: '',
         data: '',
         upon: 0,

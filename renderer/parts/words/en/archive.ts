@@ -67,6 +67,15 @@ export const archive = {
       'A new well with the same programme, people, place down to the commune, method and pipes; no measurements (Ctrl+D)',
     bin: 'Move to bin',
     binHint: 'Delete key',
+    sheets: 'Sheets of these wells in one PDF',
+    sheetsHint:
+      'The A4 sheets of all wells that the list shows, in its order; search and filters narrow it',
+    tooMany: (wells: number, most: number) =>
+      `The list shows ${wells} wells; one PDF takes ${most} at most. Narrow the list by search or filters.`,
+    olderSheets: (wells: number) =>
+      wells === 1
+        ? 'One well has newer entries that its sheet does not show; open it and make a revision.'
+        : `${wells} wells have newer entries that their sheets do not show; open them and make a revision.`,
   },
   bin: {
     title: 'Bin',

@@ -69,6 +69,15 @@ export const archive: typeof english = {
       'Un nouveau forage avec les mêmes programme, intervenants, lieu jusqu’à la commune, méthode et tubes ; aucune mesure (Ctrl+D)',
     bin: 'Mettre à la corbeille',
     binHint: 'Touche Suppr',
+    sheets: 'Feuilles de ces forages en un PDF',
+    sheetsHint:
+      'Les feuilles A4 de tous les forages que montre la liste, dans son ordre ; la recherche et les filtres la réduisent',
+    tooMany: (wells, most) =>
+      `La liste montre ${wells} forages ; un PDF en prend ${most} au plus. Réduisez la liste par la recherche ou les filtres.`,
+    olderSheets: (wells) =>
+      wells === 1
+        ? 'Un forage a des saisies plus récentes que sa feuille ne montre pas ; ouvrez-le et faites une révision.'
+        : `${wells} forages ont des saisies plus récentes que leurs feuilles ne montrent pas ; ouvrez-les et faites une révision.`,
   },
   bin: {
     title: 'Corbeille',

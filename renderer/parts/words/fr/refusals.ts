@@ -54,6 +54,7 @@ export const refusals = {
     'Cette fenêtre n’imprime pas elle-même. Ouvrez le PDF dans le navigateur et imprimez-le en taille réelle.',
   noSuchFile:
     'L’archive ne contient pas ce fichier. Ajoutez-le de nouveau, ou cherchez-le dans l’archive d’où vient la fiche.',
+  noSuchPage: 'Le document n’a pas cette page. Choisissez-en une qu’il contient.',
   noSuchPrinter: 'Cet ordinateur n’a pas cette imprimante. Choisissez-en une autre.',
   noSuchRevision:
     'Le forage n’a pas cette révision. Choisissez-en une que son historique contient.',

@@ -69,6 +69,15 @@ export const archive: typeof english = {
       'Um novo furo com o mesmo programa, intervenientes, lugar até à comuna, método e tubos; sem medições (Ctrl+D)',
     bin: 'Mover para o lixo',
     binHint: 'Tecla Delete',
+    sheets: 'Folhas destes furos num só PDF',
+    sheetsHint:
+      'As folhas A4 de todos os furos que a lista mostra, pela sua ordem; a pesquisa e os filtros reduzem-na',
+    tooMany: (wells, most) =>
+      `A lista mostra ${wells} furos; um PDF leva no máximo ${most}. Reduza a lista pela pesquisa ou pelos filtros.`,
+    olderSheets: (wells) =>
+      wells === 1
+        ? 'Um furo tem entradas mais recentes que a sua folha não mostra; abra-o e faça uma revisão.'
+        : `${wells} furos têm entradas mais recentes que as suas folhas não mostram; abra-os e faça uma revisão.`,
   },
   bin: {
     title: 'Lixo',

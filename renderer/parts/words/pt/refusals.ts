@@ -50,6 +50,7 @@ export const refusals: typeof french = {
     'Esta janela não imprime por si. Abra o PDF no navegador e imprima-o em tamanho real.',
   noSuchFile:
     'O arquivo não contém este ficheiro. Acrescente-o de novo, ou procure-o no arquivo de onde veio a ficha.',
+  noSuchPage: 'O documento não tem essa página. Escolha uma que ele tenha.',
   noSuchPrinter: 'Este computador não tem essa impressora. Escolha outra.',
   noSuchRevision: 'O furo não tem essa revisão. Escolha uma das que o histórico mostra.',
   noSuchWell: 'O arquivo não contém esse furo. Procure-o na lista de furos.',
