@@ -7,7 +7,7 @@ let archive: Archive;
 
 const bytes = (text: string) => new Uint8Array(Buffer.from(text));
 
-const paper: NewIssue = {
+const line = {
   wellId: 'a',
   revision: 1,
   paper: 'as-built A4',
@@ -15,8 +15,8 @@ const paper: NewIssue = {
   fileName: 'KA-012 as-built A4 rev 1.pdf',
   recordHash: '1'.repeat(64),
   freeMarks: [{ role: 'client', page: 1, box: { x: 1, y: 2, width: 3, height: 4 } }],
-  pdf: bytes('%PDF paper'),
 };
+const paper: NewIssue = { ...line, pdf: bytes('%PDF paper') };
 
 beforeEach(() => {
   archive = openFresh();
@@ -27,7 +27,6 @@ const textOf = (number: number) => Buffer.from(valueOf(archive.issues.pdf('a', n
 
 describe('issued papers', () => {
   it('are numbered over all papers of a well, and kept byte for byte', () => {
-    const { pdf: _, ...line } = paper;
     const issuedAt = expect.stringMatching(/^2025-03-01T08:/);
     expect(valueOf(archive.issues.list('a'))).toEqual([]);
     expect(valueOf(archive.issues.add(paper))).toEqual({ ...line, number: 1, issuedAt });
