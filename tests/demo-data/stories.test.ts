@@ -3,11 +3,11 @@ import { resolveWell } from '../../core/model/resolveWell.ts';
 import { wellRecord } from '../../core/record/schema.ts';
 import { fileNames, well } from './wells.ts';
 
-test('the ordinary well is drilled by hand and carries every chapter but photos', () => {
+test('the ordinary well is drilled by hand and carries every chapter but photos and explanations', () => {
   const record = well('hand-drilled-32m.json');
   expect(record.bore?.method).toBe('rotaryJetting');
   const absent = Object.keys(wellRecord.shape).filter((chapter) => !(chapter in record));
-  expect(absent).toEqual(['photos']);
+  expect(absent).toEqual(['photos', 'explanations']);
   expect(record.tests?.map(({ kind }) => kind)).toEqual(['step', 'constantRate', 'recovery']);
 });
 
