@@ -1,6 +1,8 @@
 import { decimalMarks, type Language } from '../base/language.ts';
 import { formatDepth, formatShort } from '../base/numbers.ts';
+import { sayUnit } from '../base/sayUnit.ts';
 import { bindMarks } from '../base/text/bindMarks.ts';
+import { bindUnits } from '../base/text/bindUnits.ts';
 import type { AssumptionCode, HintCode, IntervalBasis, SeriesNoteCode } from './codes.ts';
 import type { Check, Estimate, Said } from './results.ts';
 import { english } from './words/en.ts';
@@ -46,7 +48,8 @@ const levels = ['readM', 'restM', 'intakeM'];
 const whole = ['minutes', 'first', 'days', 'hours', 'steps', 'storage', 'margin', 'limit'];
 
 function fill(template: string, values: Said<string>['values'], language: Language): string {
-  return bindMarks(template).replace(/\{(\w+)\}/g, (place, name: string) => {
+  const bound = bindUnits(bindMarks(template));
+  return bound.replace(/\{(\w+)\}/g, (place, name: string) => {
     const value = values[name];
     if (value === undefined) return place;
     if (levels.includes(name)) return formatDepth(value, decimalMarks[language]);
@@ -84,7 +87,7 @@ export function sayBasis(basis: IntervalBasis, language: Language): string {
 /** A value with its interval and unit, as in `58.3 (57.6–59) m²/d`. */
 export function sayEstimate({ value, unit, interval }: Estimate, language: Language): string {
   const figure = (one: number) => sayFigure(one, language);
-  const printed = unit === '1' ? '' : `\u00a0${unit}`;
+  const printed = unit === '1' ? '' : `\u00a0${sayUnit(unit, language)}`;
   if (!interval) return figure(value) + printed;
   const { lowest, highest } = interval;
   const span =

@@ -1,6 +1,7 @@
 import type { Finding } from '../base/finding.ts';
 import { decimalMarks, type Language } from '../base/language.ts';
 import { formatDepth, formatShort } from '../base/numbers.ts';
+import { sayUnit } from '../base/sayUnit.ts';
 import { bindMarks } from '../base/text/bindMarks.ts';
 import { english } from './catalogue/english.ts';
 import { french } from './catalogue/french.ts';
@@ -32,6 +33,7 @@ function showValue(name: string, value: string | number, language: Language): st
   if (typeof value === 'string') {
     // A set of the user may bring parameters that have no word.
     if (name === 'parameter') return (parameters as Record<string, string>)[value] ?? value;
+    if (name === 'unit') return sayUnit(value, language);
     return kindValues.includes(name) ? (words as Record<string, string>)[value]! : value;
   }
   const mark = decimalMarks[language];

@@ -1,6 +1,7 @@
 import { decimalMarks, type Language } from '../base/language.ts';
 import { formatShort } from '../base/numbers.ts';
 import { bindMarks } from '../base/text/bindMarks.ts';
+import { bindUnits } from '../base/text/bindUnits.ts';
 import type { DisinfectionPlan, QualityNote, TravelTime } from './results.ts';
 import { english } from './words/en.ts';
 import { french } from './words/fr.ts';
@@ -20,7 +21,7 @@ export function waterWords(language: Language): WaterWords {
 
 /** A sentence with its values, to a tenth or as short as can be. */
 function say(template: string, values: Readonly<Record<string, number>>, language: Language) {
-  return bindMarks(template).replace(/\{(\w+)\}/g, (place, name: string) => {
+  return bindUnits(bindMarks(template)).replace(/\{(\w+)\}/g, (place, name: string) => {
     const value = values[name];
     return value === undefined ? place : formatShort(value, 1, decimalMarks[language]);
   });

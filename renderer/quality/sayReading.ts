@@ -1,5 +1,6 @@
 import { decimalMarks, type Language } from '../../core/base/language.ts';
 import { formatShort } from '../../core/base/numbers.ts';
+import { sayUnit } from '../../core/base/sayUnit.ts';
 import type { HeldValue } from '../../core/water/guidelines/guidelineSet.ts';
 import type { ParameterResult, Reading } from '../../core/water/results.ts';
 import { say } from '../parts/words.ts';
@@ -24,7 +25,7 @@ export function sayReading(
   language: Language,
 ): string | undefined {
   if (reading.value === undefined) return undefined;
-  const told = withUnit(sayResult(reading.value, language), unit, as);
+  const told = withUnit(sayResult(reading.value, language), sayUnit(unit, language), as);
   return reading.below ? say.quality.below(told) : told;
 }
 
@@ -38,6 +39,6 @@ export function sayWritten({ written, below }: Reading, language: Language): str
 
 /** A guideline value with its bound. */
 export function sayValue({ bound, value, unit, as }: HeldValue, language: Language): string {
-  const told = withUnit(sayResult(value, language), unit, as);
+  const told = withUnit(sayResult(value, language), sayUnit(unit, language), as);
   return bound === 'most' ? say.quality.most(told) : say.quality.least(told);
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { languages } from '../../core/base/language.ts';
 import type { Page } from '../../core/drawing/items.ts';
 import { qualityWordsIn } from '../../core/drawing/papers/asBuilt/words/qualityLanguages.ts';
+import { testWordsIn } from '../../core/drawing/papers/asBuilt/words/testLanguages.ts';
 import { well } from '../demo-data/wells.ts';
 import { drawSheet, paperNames, type DrawnSheet } from './drawn.ts';
 import { brokenBy } from './laws/index.ts';
@@ -68,6 +69,14 @@ describe('the page of samples', () => {
     expect(said).toContain('declares water safe');
   });
 
+  it('counts colonies by the letters of its language', () => {
+    const counted = languages.map((language) => {
+      const said = wordsOf(pagesWith(drawSheet(hand, 'A4', language), 'quality'));
+      return [...new Set(said.match(/CFU|UFC/g))];
+    });
+    expect(counted).toEqual([['CFU'], ['UFC'], ['UFC']]);
+  });
+
   /** Nitrate as N: 62.0049 / 14.0067 = 4.427, atomic masses of IUPAC (from memory). */
   it('shows a result as written beside the converted one, and what stands above in bold', () => {
     const record = {
@@ -102,6 +111,18 @@ describe('the pages of pumping tests', () => {
     expect(tests.filter((one) => one === 'tests[1]')).toHaveLength(5);
     expect(tests.filter((one) => one === 'tests[2]')).toHaveLength(3);
   });
+
+  it.each(languages)(
+    'name in %s every sign of the curve and its derivative, and its smoothing',
+    (language) => {
+      const said = wordsOf(pagesWith(drawSheet(hand, 'A4', language), 'tests'));
+      const { key, facts, smoothed } = testWordsIn(language);
+      for (const name of [key.readings, key.derivative, key.curve, facts.derivative])
+        expect(said).toContain(name);
+      const L = language === 'en' ? '0.3' : '0,3';
+      expect(said.replace(/\s+/g, ' ')).toContain(smoothed.replace('{smoothing}', L));
+    },
+  );
 
   it('lead from every reading back to the record', () => {
     const sources = pages

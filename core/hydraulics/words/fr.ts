@@ -114,7 +114,7 @@ export const french: HydraulicsWords = {
     lossPositive: {
       holds: 'C n’est pas négatif.',
       fails:
-        'C vaut {value} d²/m⁵, il est négatif : le forage s’est développé pendant l’essai, ou un débit ou un niveau est faux.',
+        'C vaut {value} j²/m⁵, il est négatif : le forage s’est développé pendant l’essai, ou un débit ou un niveau est faux.',
     },
     stepsEnough: {
       holds: '{steps} paliers.',
@@ -197,7 +197,7 @@ export const french: HydraulicsWords = {
       'Le rabattement devient plus raide vers la fin de l’essai ; il est prolongé par les dernières mesures.',
     slopesOfAllMethods:
       'L’intervalle prolonge le rabattement par la pente la plus faible et la plus forte de toutes les méthodes.',
-    lossFromSteps: 'Pertes quadratiques C {C} d²/m⁵ d’après l’essai par paliers.',
+    lossFromSteps: 'Pertes quadratiques C {C} j²/m⁵ d’après l’essai par paliers.',
     lossInLine:
       'Aucun essai par paliers ne donne les pertes du forage : le rabattement est supposé croître comme le débit, ce qui est trop peu au-delà du débit essayé.',
     drySeasonFromLevels:

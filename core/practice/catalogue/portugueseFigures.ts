@@ -17,7 +17,7 @@ export const portugueseFigures: Readonly<Record<FigureId, string>> = {
   screenInTightGraveShare: 'a mesma, acima da qual é grave',
   sumpLeastM: 'tubo de decantação, no mínimo',
   sumpMostM: 'tubo de decantação, no máximo',
-  screenUnderDryLevelM: 'topo do tubo-ralo abaixo do nível da época seca, no mínimo',
+  screenUnderDryLevelM: 'topo do tubo-ralo abaixo do nível da estação seca, no mínimo',
   screenUnderPumpingLevelM: 'topo do tubo-ralo abaixo do nível dinâmico, no mínimo',
   packToFormationLeast: 'grão do maciço filtrante sobre grão do terreno, no mínimo',
   packToFormationMost:

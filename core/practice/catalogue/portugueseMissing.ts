@@ -9,7 +9,7 @@ export const portugueseMissing: Readonly<Record<MissingWhat, string>> = {
   samples: 'amostras',
   grainOrSieve: 'granulometria do terreno, ou curva de peneiração',
   restLevel: 'nível estático',
-  dryLevel: 'nível da água na época seca',
+  dryLevel: 'nível da água na estação seca',
   pumpingLevel: 'nível dinâmico, ou rebaixamento esperado',
   designRate: 'caudal que o furo deve dar',
   strings: 'registo dos tubos',

@@ -1,6 +1,7 @@
 import { decimalMarks, type Language } from '../../base/language.ts';
 import { formatDepth, formatShort } from '../../base/numbers.ts';
 import { bindMarks } from '../../base/text/bindMarks.ts';
+import { bindUnits } from '../../base/text/bindUnits.ts';
 import { repairLevels } from './pumpKind.ts';
 import type { CautionCode, PumpMissing, PumpQuantity, Reason } from './ranking.ts';
 import { english } from './words/en.ts';
@@ -34,7 +35,7 @@ function digits(value: number): number {
 
 /** Why a kind suits or does not, a sentence. */
 export function sayReason({ code, values }: Reason, language: Language): string {
-  return bindMarks(pumpWords(language).reasons[code]).replace(
+  return bindUnits(bindMarks(pumpWords(language).reasons[code])).replace(
     /\{(\w+)\}/g,
     (place, name: string) => {
       const value = values[name];

@@ -5,7 +5,7 @@ export const english: WaterWords = {
     states: {
       above: 'above the value',
       below: 'below the value',
-      limitTooHigh: 'detection limit too high to tell',
+      limitTooHigh: 'detection limit too high to say',
       formUnknown: 'form not written, and it matters',
       unitUnknown: 'unit missing or not convertible',
       notTested: 'not tested',

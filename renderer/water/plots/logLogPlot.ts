@@ -1,3 +1,4 @@
+import { limits } from '../../../core/hydraulics/limits.ts';
 import type { TestAnalysis } from '../../../core/hydraulics/results.ts';
 import type { Layer, Place, PlotSpec } from '../plot/plot.ts';
 import { logAxisOver } from '../plot/scales.ts';
@@ -12,6 +13,7 @@ const aboveZero = (places: readonly Place[]) => places.filter(([x, y]) => x > 0 
 export function logLogPlot(
   { kind, readings, results, derivative }: TestAnalysis,
   words: PlotWords,
+  figure: (value: number) => string,
 ): PlotSpec | undefined {
   const curve = results.find((result) => result.curve !== undefined);
   const slopes = aboveZero(
@@ -20,10 +22,11 @@ export function logLogPlot(
   const read = aboveZero(readings.map(({ minutes, drawdownM }) => [minutes, drawdownM] as const));
   if (read.length === 0 || (!curve && slopes.length === 0)) return undefined;
   const fitted = aboveZero((curve?.points ?? []).map((one) => [one.minutes, one.fitted] as const));
+  const derived = words.derivative(figure(derivative?.smoothing ?? limits.smoothing));
   const layers: Layer[] = [
     { kind: 'trace', stroke: 'solid', label: words.typeCurve, places: fitted },
     { kind: 'marks', shape: 'disc', label: words.read, places: read },
-    { kind: 'marks', shape: 'cross', label: words.derivative, places: slopes },
+    { kind: 'marks', shape: 'cross', label: derived, places: slopes },
   ];
   const drawn = layers.filter(({ places }) => places.length > 0);
   const all = drawn.flatMap(({ places }) => places);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { languages } from '../../../core/base/language.ts';
+import { languages, type Language } from '../../../core/base/language.ts';
 import { saySeriesNote } from '../../../core/hydraulics/sayHydraulics.ts';
 import { seriesNotes } from '../../../core/hydraulics/seriesNotes.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
@@ -46,8 +46,9 @@ describe('a slip of the pen in a series', () => {
   it('names the reading beside what it is compared with, to the centimetre', () => {
     const record = tested([{ ...constant, series: [...good, { minutes: 90, reading: 9.957 }] }]);
     const [note] = seriesNotes(record, resolveWell(record), 0).rows.get(7)!;
-    expect(saySeriesNote(note!, 'en')).toContain('9.96 m, lies above the rest level of 10.00 m');
-    expect(saySeriesNote(note!, 'pt')).toContain('9,96 m, está acima do nível estático de 10,00 m');
+    const say = (language: Language) => saySeriesNote(note!, language).replaceAll('\u00a0', ' ');
+    expect(say('en')).toContain('9.96 m, lies above the rest level of 10.00 m');
+    expect(say('pt')).toContain('9,96 m, está acima do nível estático de 10,00 m');
   });
 
   it('is no slip where a series begins at rest, and where a good one stands', () => {

@@ -109,7 +109,7 @@ describe('a figure', () => {
     const interval = { lowest: 57.61, highest: 58.99, level: 0.95, basis: 'regression' } as const;
     const plain = (text: string) => text.replaceAll('\u00a0', ' ');
     expect(plain(sayEstimate(estimate, 'en'))).toBe('58.3 m²/d');
-    expect(plain(sayEstimate({ ...estimate, interval }, 'fr'))).toBe('58,3 (57,6–59) m²/d');
+    expect(plain(sayEstimate({ ...estimate, interval }, 'fr'))).toBe('58,3 (57,6–59) m²/j');
     const open = { lowest: 57.61, level: 0.95, basis: 'regression' } as const;
     expect(plain(sayEstimate({ ...estimate, interval: open }, 'en'))).toBe('58.3 (≥ 57.6) m²/d');
     expect(sayEstimate({ id: 'storage', value: 0.01, unit: '1' }, 'en')).toBe('0.01');

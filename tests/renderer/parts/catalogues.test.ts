@@ -53,7 +53,7 @@ const shared: Readonly<Record<string, ReadonlySet<string>>> = {
     ...['Archive', 'Village', 'District', 'Commune', 'Site', 'Source', 'Programme', 'latrine'],
     ...['Distance', 'Direction', 'Minutes', 'Dose', 'Contact', 'Version', 'i'],
   ]),
-  pt: new Set(['Dose', 'gradual', 'i']),
+  pt: new Set(['Dose', 'gradual', 'i', 'Q (m³/d)', 's/Q (d/m²)']),
 };
 
 describe.each(others)('the interface in %s', (language) => {

@@ -92,10 +92,10 @@ describe('samples beside guideline values', () => {
     expect(shown()).toContain('The record names the set “lost”, which is not here');
   });
 
-  it('say where a detection limit is too high to tell', () => {
+  it('say where a detection limit is too high to say', () => {
     // WHO 2022, from memory: arsenic 0.01 mg/l.
     lay([{ parameter: 'Arsenic', value: 0.05, unit: 'mg/l', below: true }]);
-    expect(row('arsenic')[2]).toContain('detection limit too high to tell');
+    expect(row('arsenic')[2]).toContain('detection limit too high to say');
   });
 
   it('never call water safe, and leave the verdict to the health authority', async () => {

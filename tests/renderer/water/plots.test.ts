@@ -76,10 +76,14 @@ describe('plots of a test', () => {
   });
 
   it('have the curve and the derivative on log paper, but none for steps', () => {
-    const plot = logLogPlot(constant, words)!;
-    expect(plot.layers.map(({ label }) => label)).toEqual(['type curve', 'reading', 'derivative']);
-    expect(logLogPlot(recovery, words)?.title).toBe('Log-log, with the derivative');
-    expect(logLogPlot(step, words)).toBeUndefined();
+    const plot = logLogPlot(constant, words, String)!;
+    expect(plot.layers.map(({ label }) => label)).toEqual([
+      'type curve',
+      'reading',
+      'derivative by Bourdet, smoothed over L = 0.3 in ln t',
+    ]);
+    expect(logLogPlot(recovery, words, String)?.title).toBe('Log-log, with the derivative');
+    expect(logLogPlot(step, words, String)).toBeUndefined();
   });
 
   it('have s/Q over Q for steps alone, with one point each', () => {
@@ -96,7 +100,7 @@ describe('plots of a test', () => {
   });
 
   it('are left out where there is nothing to draw', () => {
-    expect(logLogPlot(none, words)).toBeUndefined();
+    expect(logLogPlot(none, words, String)).toBeUndefined();
     expect(residualPlot(none, words, String)).toBeUndefined();
     expect(bandOf(constant, 1000, 2000)).toBeUndefined();
   });

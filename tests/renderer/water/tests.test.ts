@@ -75,7 +75,7 @@ describe('what the tests say', () => {
   it('speaks the language in use', () => {
     speech.language = 'fr';
     lay(Tests);
-    expect(said(document.body)).toContain('58,3 m²/d');
+    expect(said(document.body)).toContain('58,3 m²/j');
     speech.language = 'pt';
     expect(texts('figcaption')).toBeDefined();
   });

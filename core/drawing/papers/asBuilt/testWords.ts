@@ -46,11 +46,14 @@ export interface TestWords {
       | 'readings'
       | 'leftOut'
       | 'storage'
+      | 'derivative'
       | 'missing'
       | 'deepest',
       string
     >
   >;
+  /** How the derivative was come by; `{smoothing}` is L in ln t. */
+  readonly smoothed: string;
   readonly heads: Readonly<Record<'quantity' | 'value' | 'interval', string>>;
   /** `{from}`, `{to}`, `{count}` and `{chosen}` of what a method went by. */
   readonly used: string;

@@ -9,7 +9,7 @@ export const pumpChoice = {
   },
   noPump: 'A dry or sealed well takes no pump.',
   rateBy: {
-    analysed: 'The well’s rate is the safe one by its pumping tests.',
+    analysed: 'The well’s rate is the safe rate by its pumping tests.',
     tested: 'The well’s rate is that of its last constant-rate test.',
     laidOut: 'No test gives the well’s rate: the rate that was laid out for stands in for it.',
     pumpInUse: 'No test gives the well’s rate: the rate of the pump in use stands in for it.',

@@ -65,7 +65,8 @@ export const water = {
     read: 'reading',
     straightLine: 'straight line',
     typeCurve: 'type curve',
-    derivative: 'derivative',
+    derivative: (smoothing: string) =>
+      `derivative by Bourdet, smoothed over L = ${smoothing} in ln t`,
     window: 'straight part',
     hours: 'Hours worked',
     quality: 'Turbidity and sand at the end of each event',

@@ -10,7 +10,7 @@ export const pumpChoice: InterfaceWords['pumpChoice'] = {
   },
   noPump: 'Un forage sec ou comblé ne reçoit pas de pompe.',
   rateBy: {
-    analysed: 'Le débit du forage est le débit sûr selon ses essais de pompage.',
+    analysed: 'Le débit du forage est le débit d’exploitation selon ses essais de pompage.',
     tested: 'Le débit du forage est celui de son dernier essai à débit constant.',
     laidOut: 'Aucun essai ne donne le débit du forage : le débit prévu au plan en tient lieu.',
     pumpInUse:

@@ -66,7 +66,7 @@ export const water: InterfaceWords['water'] = {
     read: 'lecture',
     straightLine: 'droite',
     typeCurve: 'courbe type',
-    derivative: 'dérivée',
+    derivative: (smoothing) => `dérivée de Bourdet, lissée sur L = ${smoothing} en ln t`,
     window: 'partie droite',
     hours: 'Heures de travail',
     quality: 'Turbidité et sable à la fin de chaque opération',

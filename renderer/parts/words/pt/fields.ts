@@ -188,7 +188,7 @@ export const fields: FieldWords = {
   organisation: 'Por',
   on: 'Em',
   designRate: 'Caudal a fornecer',
-  drySeasonLevel: 'Nível da água na época seca',
+  drySeasonLevel: 'Nível da água na estação seca',
   drawdown: 'Rebaixamento a esse caudal',
   stickUp: 'Tubo acima do solo',
   sitePipes: 'Tubos na obra',

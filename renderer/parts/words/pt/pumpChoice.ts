@@ -10,7 +10,7 @@ export const pumpChoice: InterfaceWords['pumpChoice'] = {
   },
   noPump: 'Um furo seco ou selado não leva bomba.',
   rateBy: {
-    analysed: 'O caudal do furo é o caudal seguro segundo os seus ensaios de bombagem.',
+    analysed: 'O caudal do furo é o caudal de exploração segundo os seus ensaios de bombagem.',
     tested: 'O caudal do furo é o do seu último ensaio de caudal constante.',
     laidOut: 'Nenhum ensaio dá o caudal do furo: vale em seu lugar o caudal previsto no plano.',
     pumpInUse: 'Nenhum ensaio dá o caudal do furo: vale em seu lugar o da bomba em uso.',
@@ -20,7 +20,7 @@ export const pumpChoice: InterfaceWords['pumpChoice'] = {
   against: 'Contra',
   effects: { rulesOut: 'exclui-a', doubts: 'uma dúvida', notes: 'uma nota' },
   intake: 'Onde a captação da bomba pode ficar',
-  levels: (level, foot) => `Água em bombagem na época seca a ${level}, fundo do furo a ${foot}:`,
+  levels: (level, foot) => `Água em bombagem na estação seca a ${level}, fundo do furo a ${foot}:`,
   margins: (under, above) => `Ficam livres ${under} abaixo desse nível e ${above} acima do fundo.`,
   parts: 'O que leva da captação à superfície',
   pieces: (count, each, long) => `${count} de ${each} para ${long}`,

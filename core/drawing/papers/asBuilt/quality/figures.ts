@@ -1,3 +1,4 @@
+import { sayUnit } from '../../../../base/sayUnit.ts';
 import type { Interval } from '../../../../water/reckoned.ts';
 import type { Comparison, ParameterResult, Reading } from '../../../../water/results.ts';
 import { plainFigure, significantFigure } from '../../../figures.ts';
@@ -15,6 +16,11 @@ export interface QualityKit extends Kit {
 /** A unit behind its figure; a plain number has none. */
 function unitOf(unit: string | undefined): string {
   return unit === undefined || unit === '1' ? '' : `${bound}${unit}`;
+}
+
+/** A unit of the set of values, which is written as the sheet's language does. */
+function setUnitOf({ words }: Kit, unit: string): string {
+  return unitOf(sayUnit(unit, words.language));
 }
 
 /** A form of one element is the parameter itself: nobody says lead as lead. */
@@ -49,7 +55,7 @@ export function convertedFigure(
   if (possible.length === 0) return '–';
   const sign = below ? `<${bound}` : '';
   const values = possible.map((value) => `${sign}${significantFigure(kit, value)}`);
-  return `${values.join(' / ')}${unitOf(unit)}`;
+  return `${values.join(' / ')}${setUnitOf(kit, unit)}`;
 }
 
 export function limitFigure(kit: QualityKit, { written, below }: Reading): string {
@@ -62,7 +68,8 @@ export function valueFigure(kit: QualityKit, result: ParameterResult, one: Compa
   const { value } = one;
   const sign = value.bound === 'most' ? '≤' : '≥';
   const figure = plainFigure(kit, value.value, 6);
-  return `${sign}${bound}${figure}${unitOf(value.unit)}${formOf(kit, value.as === result.as ? undefined : value.as)}`;
+  const as = value.as === result.as ? undefined : value.as;
+  return `${sign}${bound}${figure}${setUnitOf(kit, value.unit)}${formOf(kit, as)}`;
 }
 
 /** One figure where both bounds print alike. */

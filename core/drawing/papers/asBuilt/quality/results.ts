@@ -30,9 +30,9 @@ function columnsOf({ own: { columns } }: QualityKit, width: PaperMm): FlowColumn
     { title: columns.sample, width: 7 },
     { title: columns.written, width: 22 },
     { title: columns.converted, width: 21 },
-    { title: columns.limit, width: 24 },
-    { title: columns.guideline, width: 21 },
-    { title: columns.basis, width: 24 },
+    { title: columns.limit, width: 26 },
+    { title: columns.guideline, width: 20 },
+    { title: columns.basis, width: 23 },
     { title: columns.state, width: 27 },
   ];
 }

@@ -51,13 +51,13 @@ export function disinfectionPieces(
   const columns = [
     { title: words.day, width: 23 },
     { title: words.product, width: 26 },
-    { title: words.strength, width: 14 },
-    { title: words.mass, width: 14 },
-    { title: words.dose, width: 14 },
-    { title: words.contact, width: 14 },
+    { title: words.strength, width: 16 },
+    { title: words.mass, width: 15 },
+    { title: words.dose, width: 15 },
+    { title: words.contact, width: 17 },
     { title: words.pumpedOff, width: 23 },
-    { title: words.residual, width: 14 },
-    { title: words.remark, width: width - 142 },
+    { title: words.residual, width: 16 },
+    { title: words.remark, width: width - 151 },
   ];
   const rows = disinfection.map((dose, at) => ({
     cells: [

@@ -34,6 +34,12 @@ function deepestOf(kit: TestKit, { readings }: TestAnalysis): string {
   return `${depthFigure(kit, deepest.drawdownM)} m, ${minutes} min`;
 }
 
+/** How the derivative of the log-log plot was smoothed; a recovery has no such plot. */
+function smoothingOf({ own, language }: TestKit, { kind, derivative }: TestAnalysis): string {
+  if (kind !== 'constantRate' || !derivative) return '';
+  return own.smoothed.replace('{smoothing}', sayFigure(derivative.smoothing, language));
+}
+
 /** When and how a test was made, what of it could be used, and what is missing. */
 export function factPieces(kit: TestKit, test: TestAnalysis, width: PaperMm): Piece[] {
   const { own, analysis, language } = kit;
@@ -49,6 +55,7 @@ export function factPieces(kit: TestKit, test: TestAnalysis, width: PaperMm): Pi
     [facts.readings, String(test.readings.length)],
     [facts.leftOut, leftOutOf(kit, test)],
     [facts.storage, minutes(test.casingStorageMin)],
+    [facts.derivative, smoothingOf(kit, test)],
     [facts.missing, test.missing.map(({ what }) => analysis.missing[what]).join('; ')],
   ];
   return [

@@ -1,3 +1,4 @@
+import { sayUnit } from '../../../../base/sayUnit.ts';
 import type { PaperMm } from '../../../../base/units.ts';
 import type { Estimate, Interval, MethodResult } from '../../../../hydraulics/results.ts';
 import { sayBasis, sayCheck, sayFigure } from '../../../../hydraulics/sayHydraulics.ts';
@@ -9,7 +10,7 @@ import { tablePieces, type FlowRow } from '../../../parts/flow/table.ts';
 import type { TestKit } from './testKit.ts';
 
 export function figureWithUnit(kit: TestKit, value: number, unit: string): string {
-  return sayFigure(value, kit.language) + (unit === '1' ? '' : bound + unit);
+  return sayFigure(value, kit.language) + (unit === '1' ? '' : bound + sayUnit(unit, kit.language));
 }
 
 function intervalWords(kit: TestKit, interval: Interval | undefined): string {
