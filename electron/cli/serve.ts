@@ -3,11 +3,12 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { ok, type Result } from '../../core/base/result.ts';
-import { openPage } from '../loopback/browser.ts';
+import { openPage, showFile } from '../loopback/browser.ts';
 import { startLoopback } from '../loopback/server.ts';
 import { openService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
 import { identitiesBeside, identitiesIn } from '../service/identityStore.ts';
+import { forgetPrints, systemPrinting } from '../service/systemPrinting.ts';
 import { settingsIn } from '../service/settingsFile.ts';
 import { misused, type Command, type World } from './command.ts';
 import { makeDemoArchive } from './demoArchive.ts';
@@ -34,6 +35,9 @@ async function showWindow(url: string, stopped: Promise<void>, world: World): Pr
   }
 }
 
+/** Where there are windows there is a viewer for PDFs; a server alone leaves them to the browser. */
+const printing = systemPrinting({ temporary: tmpdir, openFile: (file) => showFile(file) });
+
 /** Serves the page until it is to stop, or until its own window is closed. */
 async function servePage(service: Service, inWindow: boolean, world: World): Promise<void> {
   const stopped = world.asksToStop();
@@ -54,6 +58,7 @@ async function serveArchive(file: string, inWindow: boolean, world: World): Prom
     newId,
     settings: settingsIn(settingsFile),
     identities: identitiesIn(identitiesBeside(settingsFile)),
+    ...(inWindow && { printing }),
     mustExist: true,
     onBackupTrouble: complain,
   });
@@ -62,6 +67,7 @@ async function serveArchive(file: string, inWindow: boolean, world: World): Prom
     await servePage(opened.value.service, inWindow, world);
   } finally {
     await opened.value.close();
+    forgetPrints();
   }
   return ok(0);
 }

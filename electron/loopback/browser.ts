@@ -42,7 +42,7 @@ export function windowCommand(
   return { program, args: env['BOREFOLIO_TEST_NO_SANDBOX'] ? [...args, '--no-sandbox'] : args };
 }
 
-/** Opens an address in the browser that the user chose for the system. */
+/** Opens an address or a file in the program that the user chose for its kind. */
 export function tabCommand(platform: NodeJS.Platform, url: string): Command {
   if (platform === 'win32')
     return { program: 'rundll32.exe', args: ['url.dll,FileProtocolHandler', url] };
@@ -61,6 +61,22 @@ function openTab(url: string, platform: NodeJS.Platform): OpenedPage {
   // Whatever becomes of it, the address was printed for the user to open by hand.
   ended(start(tabCommand(platform, url))).catch(() => undefined);
   return { how: 'tab', closed: new Promise(() => undefined), close: () => undefined };
+}
+
+/** Some openers end at once, others with the viewer: one that still runs by then shows the file. */
+const openerMs = 3000;
+
+/** Shows a file in the user's program for its kind; gives what went wrong, or nothing. */
+export async function showFile(
+  file: string,
+  platform: NodeJS.Platform = process.platform,
+): Promise<string> {
+  const child = start(tabCommand(platform, file));
+  return new Promise((done) => {
+    setTimeout(() => done(''), openerMs).unref();
+    child.once('error', ({ message }) => done(message));
+    child.once('exit', (code) => done(code ? `it ended with ${code}` : ''));
+  });
 }
 
 async function untilGone(window: ChildProcess, dataFolder: string): Promise<void> {

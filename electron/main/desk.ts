@@ -5,7 +5,7 @@ import { openService, type OpenService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
 import type { IdentityStore } from '../service/identityStore.ts';
 import type { SettingsStore } from '../service/settingsFile.ts';
-import { systemPrinting } from './printing.ts';
+import { desktopPrinting } from './printing.ts';
 import type { DesktopWords } from './words.ts';
 
 /** The one archive that the program has open, for all its windows. */
@@ -54,7 +54,7 @@ export function newDesk(world: DeskWorld): Desk {
         newId: randomUUID,
         settings: world.settings,
         identities: world.identities,
-        printing: systemPrinting,
+        printing: desktopPrinting,
         onBackupTrouble: showBackupTrouble,
       });
       if (!next.ok) {

@@ -19,7 +19,7 @@ import { keepHome, keepShut } from './lockDown.ts';
 import { setMenu } from './menu.ts';
 import { declarePageScheme, servePage } from './pageProtocol.ts';
 import { openPageWindow } from './pageWindow.ts';
-import { forgetPrints } from './printing.ts';
+import { forgetPrints } from '../service/systemPrinting.ts';
 import { desktopWords } from './words.ts';
 
 // Both lie beside the bundled program; see electron/make/bundleElectron.ts.

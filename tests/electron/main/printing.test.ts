@@ -2,7 +2,8 @@ import { chmodSync, existsSync, readdirSync, readFileSync, statSync, writeFileSy
 import path from 'node:path';
 import { app, shell } from 'electron';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { forgetPrints, systemPrinting } from '../../../electron/main/printing.ts';
+import { desktopPrinting } from '../../../electron/main/printing.ts';
+import { forgetPrints } from '../../../electron/service/systemPrinting.ts';
 import { freshFolder } from '../archive/sample.ts';
 
 vi.mock('electron', async () => (await import('./standIn.ts')).electronStandIn());
@@ -38,7 +39,7 @@ describe('printing from the desktop, with stand-ins for the print system and for
       'lpstat',
       '[ "$1" = -e ] && printf "Office\\nSite_A3\\n-odd\\n" || echo "system default destination: Site_A3"',
     );
-    expect(await systemPrinting.printers()).toEqual([
+    expect(await desktopPrinting.printers()).toEqual([
       { name: 'Office', usual: false },
       { name: 'Site_A3', usual: true },
     ]);
@@ -46,7 +47,7 @@ describe('printing from the desktop, with stand-ins for the print system and for
 
   it('knows none where there is no print system', async () => {
     vi.stubEnv('PATH', programs);
-    expect(await systemPrinting.printers()).toEqual([]);
+    expect(await desktopPrinting.printers()).toEqual([]);
   });
 
   it('hands the PDF over at true size, and keeps no copy of it', async () => {
@@ -55,7 +56,7 @@ describe('printing from the desktop, with stand-ins for the print system and for
       'lp',
       `for word in "$@"; do echo "$word" >> '${seen}'; last=$word; done; cat "$last" >> '${seen}'`,
     );
-    expect(await systemPrinting.print(job, 'Office')).toEqual({ ok: true, value: null });
+    expect(await desktopPrinting.print(job, 'Office')).toEqual({ ok: true, value: null });
     const [d, printer, t, title, o, scaling, end, file, content] = readFileSync(seen, 'utf8').split(
       '\n',
     );
@@ -68,14 +69,14 @@ describe('printing from the desktop, with stand-ins for the print system and for
 
   it('says why the print system did not take it', async () => {
     putProgram('lp', 'echo "lp: The printer is not accepting jobs." >&2; exit 1');
-    expect(await systemPrinting.print(job, 'Office')).toMatchObject({
+    expect(await desktopPrinting.print(job, 'Office')).toMatchObject({
       error: { code: 'printerRefused', sentence: expect.stringContaining('not accepting jobs') },
     });
     expect(readdirSync(laid)).toEqual([]);
   });
 
   it('shows it in the system’s viewer, where it lies for this person alone until the end', async () => {
-    expect(await systemPrinting.show(job)).toEqual({ ok: true, value: null });
+    expect(await desktopPrinting.show(job)).toEqual({ ok: true, value: null });
     const [[file]] = vi.mocked(shell.openPath).mock.calls as [[string]];
     expect(file.startsWith(laid + path.sep)).toBe(true);
     expect(readFileSync(file, 'utf8')).toBe('%PDF-1.7 trial');
@@ -85,7 +86,7 @@ describe('printing from the desktop, with stand-ins for the print system and for
   });
 
   it('names the file within its own folder, whatever it was called', async () => {
-    await systemPrinting.show({ ...job, fileName: '../../-rf:x.pdf' });
+    await desktopPrinting.show({ ...job, fileName: '../../-rf:x.pdf' });
     const [[file]] = vi.mocked(shell.openPath).mock.calls as [[string]];
     expect(path.basename(file)).toBe('rf-x.pdf');
     expect(path.dirname(path.dirname(file))).toBe(laid);
@@ -93,7 +94,7 @@ describe('printing from the desktop, with stand-ins for the print system and for
 
   it('says that no viewer showed it', async () => {
     vi.mocked(shell.openPath).mockResolvedValue('No application is registered');
-    expect(await systemPrinting.show(job)).toMatchObject({ error: { code: 'noViewer' } });
+    expect(await desktopPrinting.show(job)).toMatchObject({ error: { code: 'noViewer' } });
     expect(readdirSync(laid)).toEqual([]);
   });
 });
