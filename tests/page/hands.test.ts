@@ -99,6 +99,9 @@ describe('an edge under the mouse', () => {
     async () => {
       const number = 'KV-25-011';
       page = await openWell(program, number, 1600, 1000);
+      // On an A3 the whole well stands on one page.
+      await page.locator('select', { hasText: 'A3' }).first().selectOption('A3');
+      await edge(page, 'strings[0] foot').waitFor({ state: 'attached' });
       const before = await storedRecord(program, number);
       const perM = await pixelsPerMetre(page);
       expect(perM).toBeGreaterThan(5);
