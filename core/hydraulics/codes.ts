@@ -161,6 +161,7 @@ export const assumptionCodes = [
   /** Values: level. */
   'drySeasonFromLevels',
   'drySeasonSaid',
+  'drySeasonEstimated',
   /** Values: margin. */
   'marginOverScreen',
   /** Values: margin. */

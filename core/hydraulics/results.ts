@@ -200,6 +200,8 @@ export interface SafeRateInputs {
   /** Rate that the well is asked for, cubic metres an hour. */
   readonly askedM3h?: number;
   readonly drySeasonLevelM?: DepthM;
+  /** It was estimated from the swing of the year; else somebody said it. */
+  readonly drySeasonEstimated?: boolean;
   /** Depth of the intake as set or planned. */
   readonly intakeM?: DepthM;
   /** 24 where absent. */

@@ -81,7 +81,7 @@ export interface PhotosBlock {
 /** What computed parts of a chapter are called; they are shown by whoever mounts the editor. */
 export type CompletionViewId = 'proposals' | 'pours' | 'quantities' | 'differences';
 export type QualityViewId = 'quality' | 'disinfection';
-export type WaterViewId = 'tests' | 'safeRate' | 'development';
+export type WaterViewId = 'levels' | 'tests' | 'safeRate' | 'development';
 export type HandoverViewId = 'marks' | 'issues';
 export type ViewId =
   CompletionViewId | WaterViewId | QualityViewId | HandoverViewId | 'siting' | 'pumps';

@@ -41,9 +41,11 @@ export function cyclesOf(days: number, hoursADay: number): number {
 }
 
 /** Lowest level at rest: as it is given, as the record expects it, else the deepest that was read. */
-function drySeason(record: WellRecord, model: WellModel, { drySeasonLevelM }: SafeRateInputs) {
+function drySeason(record: WellRecord, model: WellModel, inputs: SafeRateInputs) {
+  const { drySeasonLevelM, drySeasonEstimated } = inputs;
   const said = drySeasonLevelM ?? record.layingOut?.drySeasonLevel;
-  if (said !== undefined) return { levelM: said, assumption: assumed('drySeasonSaid') };
+  const by = drySeasonEstimated ? 'drySeasonEstimated' : 'drySeasonSaid';
+  if (said !== undefined) return { levelM: said, assumption: assumed(by) };
   const read = model.levels.filter(({ state }) => state === 'static').map((one) => one.depthM);
   if (read.length === 0) return undefined;
   const levelM = Math.max(...read);

@@ -193,6 +193,8 @@ export const english: HydraulicsWords = {
     drySeasonFromLevels:
       'Nobody gave a level of the dry season; the deepest that was read at rest is taken, {level} m below ground.',
     drySeasonSaid: 'The level of the dry season is as it was given.',
+    drySeasonEstimated:
+      'The level of the dry season is estimated from the last level at rest and the swing of the year, as it was told.',
     marginOverScreen: 'The pumping level stays {margin} m above the top of the screen.',
     marginOverIntake: 'The pumping level stays {margin} m above the intake.',
   },

@@ -203,6 +203,8 @@ export const french: HydraulicsWords = {
     drySeasonFromLevels:
       'Personne n’a donné de niveau de saison sèche ; le plus profond lu au repos est pris, {level} m sous le sol.',
     drySeasonSaid: 'Le niveau de saison sèche est celui qui a été donné.',
+    drySeasonEstimated:
+      'Le niveau de saison sèche est estimé d’après le dernier niveau statique et le battement annuel indiqué.',
     marginOverScreen: 'Le niveau dynamique reste {margin} m au-dessus du haut de la crépine.',
     marginOverIntake: 'Le niveau dynamique reste {margin} m au-dessus de l’aspiration.',
   },

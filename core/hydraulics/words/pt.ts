@@ -199,6 +199,8 @@ export const portuguese: HydraulicsWords = {
     drySeasonFromLevels:
       'Ninguém deu um nível da estação seca; toma-se o mais fundo lido em repouso, {level} m abaixo do solo.',
     drySeasonSaid: 'O nível da estação seca é o que foi dado.',
+    drySeasonEstimated:
+      'O nível da estação seca é estimado pelo último nível estático e pela oscilação anual indicada.',
     marginOverScreen: 'O nível dinâmico fica {margin} m acima do topo do ralo.',
     marginOverIntake: 'O nível dinâmico fica {margin} m acima da aspiração.',
   },

@@ -11,6 +11,7 @@ export interface SafeRateReading {
   readonly waterOverScreenM: Metres;
   readonly askedM3h?: number;
   readonly drySeasonLevelM?: DepthM;
+  readonly drySeasonEstimated?: boolean;
   readonly intakeM?: DepthM;
 }
 
@@ -19,12 +20,16 @@ export function safeRateInputs(
   model: WellModel,
   { figures }: Practice,
 ): SafeRateReading {
+  const drySeasonLevelM = dryLevelM(record, model);
+  const said = record.layingOut?.drySeasonLevel;
+  const isEstimated = drySeasonLevelM !== undefined && said === undefined;
   return {
     waterOverIntakeM: figures.intakeUnderPumpingLevelM.value,
     waterOverScreenM: figures.screenUnderPumpingLevelM.value,
     ...known({
       askedM3h: designRateM3h(record),
-      drySeasonLevelM: dryLevelM(record, model),
+      drySeasonLevelM,
+      drySeasonEstimated: isEstimated ? true : undefined,
       intakeM: record.pump?.intake,
     }),
   };

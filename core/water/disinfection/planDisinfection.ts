@@ -2,7 +2,7 @@ import type { WellModel } from '../../model/wellModel.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import type { AssumptionId } from '../assumptions.ts';
-import { fromReckoned, reckoned, sumOf } from '../reckon.ts';
+import { counted, fromReckoned, reckoned, sumOf } from '../reckon.ts';
 import type { Interval } from '../interval.ts';
 import type { Reckoned, ReckonedInput } from '../reckoned.ts';
 import type { DisinfectionPlan, MissingForDosing, MissingInput } from '../results.ts';
@@ -48,7 +48,7 @@ function waterInAll(volumes: readonly Reckoned[]): Reckoned {
     'waterLitres',
     sumOf(volumes.map(({ value }) => value)),
     'V = Σ Vᵢ',
-    volumes.map((one) => fromReckoned(one.id, one)),
+    volumes.map((one, at) => fromReckoned(counted('V', at + 1), one)),
     sources.geometry,
   );
 }

@@ -28,7 +28,7 @@ export function pumpOffMinutes(record: WellRecord, litres: Reckoned): Reckoned |
   return reckoned(
     'pumpOffMinutes',
     exactly((litres.value.most / (rateM3h * litresPerM3)) * minutesPerHour),
-    't = 0.06 · P / Q',
+    't = 60 · P / (1000 · Q)',
     [fromReckoned('P', litres), fromRecord('Q', exactly(rateM3h), 'm³/h', path)],
     sources.arithmetic,
   );

@@ -32,6 +32,15 @@ const levels = (): TableBlock => ({
   starts: likeTheLast([datum()], ['datum']),
 });
 
+/** Levels reduced to the ground and what they say of the year. */
+const leveled = (): FoldBlock => ({
+  kind: 'fold',
+  heading: say.water.levels.title,
+  isThere: ({ levels: read = [] }) => read.length > 0,
+  holds: () => false,
+  blocks: [{ kind: 'view', view: 'levels' }],
+});
+
 const development = (): TableBlock => ({
   kind: 'table',
   heading: f.development,
@@ -189,6 +198,7 @@ const safe = (): FoldBlock => ({
 
 export const waterBlocks = (): readonly Block[] => [
   levels(),
+  leveled(),
   development(),
   developed(),
   tests(),

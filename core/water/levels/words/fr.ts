@@ -3,7 +3,7 @@ import type { LevelWords } from './words.ts';
 /** French, in the trade’s terms of francophone Africa (from memory). */
 export const french: LevelWords = {
   assumptions: {
-    swingAsGiven: 'La variation annuelle est celle que quelqu’un sur place a dite, non mesurée.',
+    swingAsGiven: 'Le battement annuel est celui que quelqu’un sur place a dit, non mesuré.',
     waveBetweenLows: 'Entre les mois d’étiage, le niveau est supposé monter et baisser en onde.',
     readAtLow: 'Le niveau a été lu dans un mois d’étiage ; il est pris pour le plus bas.',
     readAtHigh:
@@ -11,7 +11,7 @@ export const french: LevelWords = {
     yearsAlike:
       'Les années sont supposées pareilles ; après de faibles pluies le niveau descend plus bas.',
   },
-  dryBy: { said: 'selon la fiche', estimated: 'estimé d’après la variation annuelle' },
+  dryBy: { said: 'selon la fiche', estimated: 'estimé d’après le battement annuel' },
   criteria: {
     developmentH: 'durée de développement, au moins',
     turbidityNtu: 'turbidité en fin, au plus',
@@ -39,7 +39,7 @@ export const french: LevelWords = {
     dryRestLevel: 'niveau statique en saison sèche',
     pumpingLevel: 'niveau dynamique',
     dryPumpingLevel: 'niveau dynamique en saison sèche',
-    seenSwing: 'variation observée',
+    seenSwing: 'battement observé',
     atLeast: 'au moins',
   },
 };

@@ -3,14 +3,14 @@ import type { LevelWords } from './words.ts';
 /** European Portuguese, in the trade’s terms (from memory). */
 export const portuguese: LevelWords = {
   assumptions: {
-    swingAsGiven: 'A variação no ano é a que alguém do local disse, não medida.',
+    swingAsGiven: 'A oscilação anual é a que alguém do local disse, não medida.',
     waveBetweenLows: 'Entre os meses de estiagem supõe-se que o nível sobe e desce em onda.',
     readAtLow: 'O nível foi lido num mês de estiagem, e toma-se pelo mais baixo.',
     readAtHigh:
       'Não se conhece o dia ou os meses de estiagem: o nível lido toma-se pelo mais alto do ano.',
     yearsAlike: 'Supõem-se anos iguais; depois de chuvas fracas o nível desce mais.',
   },
-  dryBy: { said: 'conforme o registo', estimated: 'estimado pela variação no ano' },
+  dryBy: { said: 'conforme o registo', estimated: 'estimado pela oscilação anual' },
   criteria: {
     developmentH: 'duração do desenvolvimento, no mínimo',
     turbidityNtu: 'turbidez no fim, no máximo',
@@ -38,7 +38,7 @@ export const portuguese: LevelWords = {
     dryRestLevel: 'nível estático na estação seca',
     pumpingLevel: 'nível dinâmico',
     dryPumpingLevel: 'nível dinâmico na estação seca',
-    seenSwing: 'variação observada',
+    seenSwing: 'oscilação observada',
     atLeast: 'pelo menos',
   },
 };

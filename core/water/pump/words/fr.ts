@@ -94,7 +94,7 @@ export const french: PumpWords = {
   },
   missing: {
     restLevel: 'niveau statique',
-    dryLevel: 'niveau d’eau en saison sèche, ou variation annuelle',
+    dryLevel: 'niveau d’eau en saison sèche, ou battement annuel',
     drawdown: 'rabattement en pompage',
     safeRate: 'débit éprouvé du forage',
     users: 'nombre d’usagers',
@@ -109,7 +109,7 @@ export const french: PumpWords = {
   inputs: {
     safeRateM3h: 'débit éprouvé du forage, m³/h',
     drawdownM: 'rabattement en pompage, m',
-    seasonalSwingM: 'variation du niveau statique dans l’année, m',
+    seasonalSwingM: 'battement annuel du niveau statique, m',
     lowMonths: 'mois du niveau le plus bas',
     users: 'usagers',
     litresPerPersonDay: 'litres par personne et par jour',

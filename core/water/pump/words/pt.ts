@@ -91,7 +91,7 @@ export const portuguese: PumpWords = {
   },
   missing: {
     restLevel: 'nível estático',
-    dryLevel: 'nível da água na estação seca, ou variação no ano',
+    dryLevel: 'nível da água na estação seca, ou oscilação anual',
     drawdown: 'rebaixamento em bombagem',
     safeRate: 'caudal de ensaio do furo',
     users: 'número de utilizadores',
@@ -106,7 +106,7 @@ export const portuguese: PumpWords = {
   inputs: {
     safeRateM3h: 'caudal de ensaio do furo, m³/h',
     drawdownM: 'rebaixamento em bombagem, m',
-    seasonalSwingM: 'variação do nível estático no ano, m',
+    seasonalSwingM: 'oscilação anual do nível estático, m',
     lowMonths: 'meses do nível mais baixo',
     users: 'utilizadores',
     litresPerPersonDay: 'litros por pessoa e por dia',

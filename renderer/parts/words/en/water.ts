@@ -68,6 +68,10 @@ export const water = {
     derivative: (smoothing: string) =>
       `derivative by Bourdet, smoothed over L = ${smoothing} in ln t`,
     window: 'straight part',
+    levels: 'Levels over time',
+    depth: 'Below ground (m)',
+    daysSince: (day: string) => `Days since ${day}`,
+    stateUnknown: 'state not written',
     hours: 'Hours worked',
     quality: 'Turbidity and sand at the end of each event',
     rate: 'Rate pumped',
@@ -98,6 +102,15 @@ export const water = {
     assumptions: 'Assumptions',
     caution:
       'An estimate from these tests. It replaces neither longer tests nor the judgement of a hydrogeologist, nor what local rules ask for.',
+  },
+  levels: {
+    title: 'Levels through the year',
+    season: 'Levels by season, below ground',
+    reduced: 'Levels as read and below ground',
+    belowGround: 'Below ground',
+    undated: 'without a day',
+    noDry:
+      'Nothing tells the level of the dry season: it is written as it is expected, or estimated from the swing of the year.',
   },
   development: {
     title: 'How development went',

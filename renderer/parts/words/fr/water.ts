@@ -68,6 +68,10 @@ export const water: InterfaceWords['water'] = {
     typeCurve: 'courbe type',
     derivative: (smoothing) => `dérivée de Bourdet, lissée sur L = ${smoothing} en ln t`,
     window: 'partie droite',
+    levels: 'Niveaux dans le temps',
+    depth: 'Sous le sol (m)',
+    daysSince: (day) => `Jours depuis le ${day}`,
+    stateUnknown: 'état non indiqué',
     hours: 'Heures de travail',
     quality: 'Turbidité et sable à la fin de chaque opération',
     rate: 'Débit pompé',
@@ -98,6 +102,15 @@ export const water: InterfaceWords['water'] = {
     assumptions: 'Hypothèses',
     caution:
       'Une estimation tirée de ces essais. Elle ne remplace ni des essais plus longs, ni le jugement d’un hydrogéologue, ni les règles du pays.',
+  },
+  levels: {
+    title: 'Niveaux au long de l’année',
+    season: 'Niveaux selon la saison, sous le sol',
+    reduced: 'Niveaux tels que lus et sous le sol',
+    belowGround: 'Sous le sol',
+    undated: 'sans date',
+    noDry:
+      'Rien ne donne le niveau de saison sèche : il s’écrit tel qu’il est attendu, ou s’estime d’après le battement annuel.',
   },
   development: {
     title: 'Déroulement du développement',

@@ -68,6 +68,10 @@ export const water: InterfaceWords['water'] = {
     typeCurve: 'curva-tipo',
     derivative: (smoothing) => `derivada de Bourdet, alisada em L = ${smoothing} em ln t`,
     window: 'parte reta',
+    levels: 'Níveis ao longo do tempo',
+    depth: 'Abaixo do solo (m)',
+    daysSince: (day) => `Dias desde ${day}`,
+    stateUnknown: 'estado não indicado',
     hours: 'Horas de trabalho',
     quality: 'Turvação e areia no fim de cada operação',
     rate: 'Caudal bombado',
@@ -98,6 +102,15 @@ export const water: InterfaceWords['water'] = {
     assumptions: 'Hipóteses',
     caution:
       'Uma estimativa a partir destes ensaios. Não substitui ensaios mais longos, nem o juízo de um hidrogeólogo, nem as regras do país.',
+  },
+  levels: {
+    title: 'Níveis ao longo do ano',
+    season: 'Níveis por estação, abaixo do solo',
+    reduced: 'Níveis como lidos e abaixo do solo',
+    belowGround: 'Abaixo do solo',
+    undated: 'sem data',
+    noDry:
+      'Nada diz o nível da estação seca: escreve-se como é esperado, ou estima-se pela oscilação anual.',
   },
   development: {
     title: 'Como correu o desenvolvimento',

@@ -178,6 +178,17 @@ describe('the level of the dry season', () => {
     expect(answer({ levels })).toMatchObject({ value: { drySeasonLevelM: 13.5 } });
   });
 
+  it('is said to be an estimate where the swing of the year tells it', () => {
+    const one = tested([constantRate], { strings });
+    const codes = (inputs: object) => {
+      const given = safeRate(one, resolveWell(one), { ...bare, drySeasonLevelM: 15, ...inputs });
+      return given.known ? given.value.assumptions.map(({ code }) => code) : [];
+    };
+    expect(codes({})).toContain('drySeasonSaid');
+    expect(codes({ drySeasonEstimated: true })).toContain('drySeasonEstimated');
+    expect(codes({ drySeasonEstimated: true })).not.toContain('drySeasonSaid');
+  });
+
   it('is named where nothing tells it', () => {
     expect(answer({})).toEqual({
       known: false,

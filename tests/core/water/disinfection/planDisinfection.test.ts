@@ -64,6 +64,12 @@ describe('a disinfection', () => {
     expect(found.assumptions).toEqual(expect.arrayContaining(['riserAsOutside', 'spout']));
   });
 
+  it('names its waters by a letter and a number, as its formula does', () => {
+    const found = plan(well, { packVoids: true });
+    const water = found.reckoned.find(({ id }) => id === 'waterLitres');
+    expect(water?.inputs.map(({ symbol }) => symbol)).toEqual(['V₁', 'V₂']);
+  });
+
   it('is told in level spoons, between a light and a heavy product', () => {
     const found = plan(well, { doseMgL: 50, strengthPercent: 65 });
     expect(value(found, 'teaspoons')).toEqual({ least: near(3.74), most: near(4.68) });
