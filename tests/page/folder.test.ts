@@ -57,6 +57,9 @@ describe('the archive’s list', () => {
 describe('the open well', () => {
   it('shows a depth on the sheet as it is typed, takes it back, and keeps it', async () => {
     page = await openWell(program, 'KV-25-011');
+    // On an A3 the whole well stands on one page.
+    await page.locator('select', { hasText: 'A3' }).first().selectOption('A3');
+    await page.locator('#sheet [data-path^="log[19]"]').first().waitFor({ state: 'attached' });
     const drawn = () => page.locator('#sheet').innerHTML();
     const before = await drawn();
     const path = await page.locator('#sheet [data-path^="log[19]"]').first().innerHTML();
