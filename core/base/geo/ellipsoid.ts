@@ -1,8 +1,8 @@
 import type { Metres } from '../units.ts';
 
 /** WGS 84: equatorial radius and flattening. Source: NGA.STND.0036_1.0.0_WGS84, table 3.1. */
-const equatorialRadiusM = 6_378_137;
-const flattening = 1 / 298.257223563;
+export const equatorialRadiusM = 6_378_137;
+export const flattening = 1 / 298.257223563;
 const eccentricitySquared = flattening * (2 - flattening);
 
 /** Degrees, WGS 84; north and east are positive. */

@@ -3,6 +3,8 @@ export const siting = {
   title: 'Plan and travel times',
   plan: (reach: string) => `Plan round the well, north up, reaching ${reach} each way`,
   reach: 'The plan reaches',
+  grid: (zone: string, east: string, north: string) =>
+    `On the UTM grid (WGS 84): zone ${zone}, ${east} m east, ${north} m north`,
   well: 'Well',
   north: 'N',
   number: 'No.',

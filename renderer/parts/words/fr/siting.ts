@@ -4,6 +4,8 @@ export const siting: InterfaceWords['siting'] = {
   title: 'Plan et temps de parcours',
   plan: (reach) => `Plan autour du forage, nord en haut, jusqu’à ${reach} de chaque côté`,
   reach: 'Le plan va jusqu’à',
+  grid: (zone, east, north) =>
+    `Dans la grille UTM (WGS 84) : fuseau ${zone}, ${east} m est, ${north} m nord`,
   well: 'Forage',
   north: 'N',
   number: 'N°',

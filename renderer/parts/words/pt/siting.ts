@@ -4,6 +4,8 @@ export const siting: InterfaceWords['siting'] = {
   title: 'Planta e tempos de percurso',
   plan: (reach) => `Planta em volta do furo, norte para cima, até ${reach} para cada lado`,
   reach: 'A planta chega a',
+  grid: (zone, east, north) =>
+    `Na grelha UTM (WGS 84): fuso ${zone}, ${east} m este, ${north} m norte`,
   well: 'Furo',
   north: 'N',
   number: 'N.º',
