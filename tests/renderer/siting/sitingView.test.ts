@@ -95,4 +95,12 @@ describe('the reach of a plan', () => {
     expect(usualReach(310)).toBe(100);
     expect(reachesFor(5000).at(-1)).toBe(800);
   });
+
+  it('tells the position on the UTM grid, where there is one', () => {
+    folder = openFolder({ site: { latitude: 12.3714, longitude: -1.5197 } });
+    show(SitingView, { folder });
+    expect(texts('p')[0]).toBe(
+      'On the UTM grid (WGS 84): zone 30N, 660937 m east, 1368068 m north',
+    );
+  });
 });
