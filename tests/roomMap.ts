@@ -164,7 +164,12 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'renderer/parts',
-    doors: ['core/base', 'core/drawing/words', 'renderer/state'],
+    doors: [
+      'core/base',
+      'core/drawing/words',
+      'core/drawing/parts/details/words',
+      'renderer/state',
+    ],
     packages: ['svelte'],
     world: 'page',
   },

@@ -20,10 +20,9 @@ import {
 } from './command.ts';
 import { onlyWord } from './readInput.ts';
 import { readPaper } from './readPaper.ts';
+import { printWells, revisionOf, type Printing } from './printWells.ts';
 import { readSheetLanguage } from './sheetLanguage.ts';
 import { readSheetShape, type SheetShape } from './sheetShape.ts';
-import { uniqueNames } from './uniqueNames.ts';
-import { tellErrors } from './recordErrors.ts';
 import { wellsToPrint, type WellsToPrint, type WellToPrint } from './wellsToPrint.ts';
 import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 
@@ -64,7 +63,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!template.ok) return template;
   const number = textOption(given, 'well');
   const inOne = given.options['all'] === true && target.value.kind !== 'folder';
-  if (inOne && target.value.kind === 'svg') return misused('--all makes one PDF: -o OUT.pdf.');
+  if (inOne && target.value.kind !== 'pdf') return misused('--all makes one PDF: -o OUT.pdf.');
   const attachRecord = given.options['attach-record'] === true;
   if (inOne && attachRecord)
     return misused(
@@ -125,9 +124,8 @@ function sheetOfWell(well: WellToPrint, common: SheetOptions, world: World): Res
   if (!pictures.ok) return pictures;
   const told: Result<readonly RevisionNote[]> = well.revisions?.(common.language ?? 'en') ?? ok([]);
   if (!told.ok) return told;
-  const known = well.revision === undefined ? {} : { revision: well.revision };
   const shown = { images: pictures.value, revisions: told.value };
-  return ok(makeAsBuilt(well.record, { ...common, ...known, ...shown }));
+  return ok(makeAsBuilt(well.record, { ...common, ...revisionOf(well), ...shown }));
 }
 
 async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
@@ -135,23 +133,18 @@ async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>>
   const made = { paper, ...shape, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
   const headed = wanted.template && { template: wanted.template };
   const common = { ...made, own, ownGuidelines, ...headed };
-  const names = uniqueNames(wells.map((well) => sheetName(well, wanted)));
   const sheets: Sheet[] = [];
-  let erring = false;
-  for (const [at, well] of wells.entries()) {
-    const drawn = sheetOfWell(well, common, world);
-    if (!drawn.ok) return drawn;
-    const sheet = drawn.value;
-    if (wanted.inOne) sheets.push(sheet);
-    const written = wanted.inOne
-      ? ok(undefined)
-      : await writeSheet(sheet, target, names[at]!, world);
-    if (!written.ok) return written;
-    erring = tellErrors(well.calledBy, well.troubles, sheet.findings, world) || erring;
-  }
-  const joined = wanted.inOne ? await writeJoined(sheets, made, target, world) : ok(undefined);
-  if (!joined.ok) return joined;
-  return ok(erring ? 1 : 0);
+  const printing: Printing = {
+    nameOf: (well) => sheetName(well, wanted),
+    draw: (well) => sheetOfWell(well, common, world),
+    put: wanted.inOne
+      ? async (sheet) => ok(void sheets.push(sheet))
+      : (sheet, name) => writeSheet(sheet, target, name, world),
+  };
+  const printed = await printWells(wells, printing, world);
+  if (!printed.ok || !wanted.inOne) return printed;
+  const joined = await writeJoined(sheets, made, target, world);
+  return joined.ok ? printed : joined;
 }
 
 /** `paper as-built`: the as-built sheets of one well or of an archive’s. */

@@ -1,8 +1,9 @@
 import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
+import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import { readFonts } from '../files/fonts.ts';
 import { committeeFileName } from '../service/paperNames.ts';
-import { makeCommittee } from '../service/sheet.ts';
+import { makeCommittee, type CommitteeSheetOptions, type Sheet } from '../service/sheet.ts';
 import {
   misused,
   textOption,
@@ -12,10 +13,9 @@ import {
   type World,
 } from './command.ts';
 import { onlyWord } from './readInput.ts';
-import { tellErrors } from './recordErrors.ts';
+import { printWells, revisionOf, type Printing } from './printWells.ts';
 import { readSheetLanguages } from './sheetLanguage.ts';
-import { uniqueNames } from './uniqueNames.ts';
-import { wellsToPrint, type WellsToPrint } from './wellsToPrint.ts';
+import { wellsToPrint, type WellsToPrint, type WellToPrint } from './wellsToPrint.ts';
 import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 
 interface Wanted extends WellsToPrint {
@@ -50,29 +50,24 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   return ok({ ...said, target: target.value, ...wells.value });
 }
 
-async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
+/** One well with the pictures of its marks, where they are at hand. */
+function sheetOfWell(well: WellToPrint, common: CommitteeSheetOptions): Result<Sheet> {
+  const pictures: Result<PhotoImages> = well.pictures?.() ?? ok({});
+  if (!pictures.ok) return pictures;
+  const shown = { ...revisionOf(well), images: pictures.value };
+  return ok(makeCommittee(well.record, { ...common, ...shown }));
+}
+
+function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
   const { languages, paper, attachRecord, target, wells, own, ownGuidelines } = wanted;
-  const common = {
-    languages,
-    paper,
-    attachRecord,
-    fonts: readFonts(),
-    madeAt: world.now(),
-    own,
-    ownGuidelines,
+  const made = { languages, paper, attachRecord, fonts: readFonts(), madeAt: world.now() };
+  const common = { ...made, own, ownGuidelines };
+  const printing: Printing = {
+    nameOf: ({ record, revision = 1 }) => committeeFileName(record, revision, languages),
+    draw: (well) => sheetOfWell(well, common),
+    put: (sheet, name) => writeSheet(sheet, target, name, world),
   };
-  const names = uniqueNames(
-    wells.map(({ record, revision = 1 }) => committeeFileName(record, revision, languages)),
-  );
-  let erring = false;
-  for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
-    const known = revision === undefined ? {} : { revision };
-    const sheet = makeCommittee(record, { ...common, ...known });
-    const written = await writeSheet(sheet, target, names[at]!, world);
-    if (!written.ok) return written;
-    erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
-  }
-  return ok(erring ? 1 : 0);
+  return printWells(wells, printing, world);
 }
 
 /** `paper committee`: the sheets for water users committees, of one well or of an archive’s. */

@@ -5,9 +5,8 @@ import { layingOutFileName } from '../service/paperNames.ts';
 import { makeLayingOut } from '../service/sheet.ts';
 import { textOption, type Command, type ExitCode, type Given, type World } from './command.ts';
 import { onlyWord } from './readInput.ts';
-import { tellErrors } from './recordErrors.ts';
+import { printWells, revisionOf, type Printing } from './printWells.ts';
 import { readSheetLanguage } from './sheetLanguage.ts';
-import { uniqueNames } from './uniqueNames.ts';
 import { wellsToPrint, type WellsToPrint } from './wellsToPrint.ts';
 import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 
@@ -32,21 +31,15 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   return ok({ language: language.value, target: target.value, attachRecord, ...wells.value });
 }
 
-async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
+function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
   const { language, target, attachRecord, wells, own } = wanted;
   const common = { language, attachRecord, fonts: readFonts(), madeAt: world.now(), own };
-  const names = uniqueNames(
-    wells.map(({ record, revision = 1 }) => layingOutFileName(record, revision, language)),
-  );
-  let erring = false;
-  for (const [at, { record, troubles, revision, calledBy }] of wells.entries()) {
-    const known = revision === undefined ? {} : { revision };
-    const sheet = makeLayingOut(record, { ...common, ...known });
-    const written = await writeSheet(sheet, target, names[at]!, world);
-    if (!written.ok) return written;
-    erring = tellErrors(calledBy, troubles, sheet.findings, world) || erring;
-  }
-  return ok(erring ? 1 : 0);
+  const printing: Printing = {
+    nameOf: ({ record, revision = 1 }) => layingOutFileName(record, revision, language),
+    draw: (well) => ok(makeLayingOut(well.record, { ...common, ...revisionOf(well) })),
+    put: (sheet, name) => writeSheet(sheet, target, name, world),
+  };
+  return printWells(wells, printing, world);
 }
 
 /** `paper laying-out`: the laying-out sheets of one well or of an archive’s. */

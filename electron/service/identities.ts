@@ -1,11 +1,11 @@
 import { ok, refused, type Result } from '../../core/base/result.ts';
 import type { IdentityRow } from '../../core/contract/issuesShape.ts';
 import { makeIdentity } from '../seal/makeIdentity.ts';
-import { openIdentity } from '../seal/openIdentity.ts';
 import { openPkcs12 } from '../seal/openPkcs12.ts';
+import { openSigner } from '../seal/openSigner.ts';
 import type { Signer } from '../seal/seal.ts';
 import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
-import type { IdentityStore, KeptIdentity } from './identityStore.ts';
+import type { IdentityStore } from './identityStore.ts';
 
 /** How long a certificate that the program makes is good for. */
 const validYears = 5;
@@ -21,11 +21,10 @@ async function keep(
   store: IdentityStore,
   signer: Signer,
   file: Uint8Array,
-  kind: KeptIdentity['kind'],
 ): Promise<Result<IdentityRow>> {
   const row = rowOf(signer);
   try {
-    await store.put({ ...row, kind, file: base64(file) });
+    await store.put({ ...row, file: base64(file) });
   } catch (error) {
     return refused(
       'notKept',
@@ -48,8 +47,7 @@ export async function openKept(
       'noSuchIdentity',
       'This certificate is not on this computer. Make one, or take your own file in.',
     );
-  const open = found.kind === 'own' ? openIdentity : openPkcs12;
-  return open(new Uint8Array(Buffer.from(found.file, 'base64')), passphrase, now);
+  return openSigner(new Uint8Array(Buffer.from(found.file, 'base64')), passphrase, now);
 }
 
 /** Calls about the certificates that sign on this computer. */
@@ -70,13 +68,13 @@ export function identitiesHandlers({
     'identities.make': writes(async (wish) => {
       const made = await makeIdentity({ ...wish, now: clock(), validYears });
       if (!made.ok) return made;
-      return changed(await keep(identities, made.value.signer, made.value.file, 'own'));
+      return changed(await keep(identities, made.value.signer, made.value.file));
     }),
     'identities.take': writes(async ({ file, passphrase }) => {
       const bytes = new Uint8Array(Buffer.from(file, 'base64'));
       const opened = await openPkcs12(bytes, passphrase, clock());
       if (!opened.ok) return opened;
-      return changed(await keep(identities, opened.value, bytes, 'pkcs12'));
+      return changed(await keep(identities, opened.value, bytes));
     }),
     'identities.remove': writes(async ({ fingerprint }) => {
       await identities.remove(fingerprint);

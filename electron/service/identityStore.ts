@@ -9,8 +9,6 @@ const kept = z.object({
   organisation: z.string().exactOptional(),
   validTo: z.string(),
   selfSigned: z.boolean(),
-  /** `own`: made by the program. `pkcs12`: the signer’s own file. */
-  kind: z.enum(['own', 'pkcs12']),
   /** The file with the key under its passphrase, base64. */
   file: z.string(),
 });

@@ -143,8 +143,10 @@ describe('borefolio paper as-built', () => {
       readdirSync(path.join(folder, 'each')).map((name) => pages(`each/${name}`)),
     );
     expect(await pages('all.pdf')).toBe(each.reduce((sum, count) => sum + count));
-    const svg = await type(folder, [...args, '-o', 'all.svg']);
-    expect([svg.code, svg.err[0]]).toEqual([2, '--all makes one PDF: -o OUT.pdf.']);
+    for (const ending of ['svg', 'dxf', 'png']) {
+      const other = await type(folder, [...args, '-o', `all.${ending}`]);
+      expect([other.code, other.err[0]]).toEqual([2, '--all makes one PDF: -o OUT.pdf.']);
+    }
     const carrying = await type(folder, [...args, '--attach-record', '-o', 'all.pdf']);
     expect(carrying.code).toBe(2);
   });

@@ -66,3 +66,18 @@ describe('borefolio paper as-built on wells with photos', () => {
     expect((await type(folder, args)).err).toEqual([]);
   });
 });
+
+describe('borefolio paper committee on wells with pictures of marks', () => {
+  it('prints the picture with which somebody signed', async () => {
+    const folder = ownFolder();
+    const opened = openArchive(path.join(folder, 'a.borefolio'), { now: () => '2026-03-01' });
+    const archive = valueOf(opened);
+    const copy = { ...size, mediaType: 'image/jpeg', bytes: picture } as const;
+    const hash = valueOf(archive.attach({ mediaType: 'image/jpeg', bytes: picture, copy }));
+    const marks = [{ role: 'committee', name: 'Natásia Relembo', kind: 'image', hash }];
+    valueOf(archive.create('w', { schemaVersion: 1, identity: { number: 'KA-1' }, marks }));
+    archive.close();
+    await type(folder, ['paper', 'committee', 'a.borefolio', '-o', 'c.pdf']);
+    expect(readFileSync(path.join(folder, 'c.pdf')).indexOf(picture)).toBeGreaterThan(0);
+  });
+});

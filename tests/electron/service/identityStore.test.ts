@@ -14,7 +14,6 @@ const identity = {
   name: 'Adéwa Tonou',
   validTo: '2030-01-01T00:00:00.000Z',
   selfSigned: true,
-  kind: 'own' as const,
   file: 'AA==',
 };
 const other = { ...identity, fingerprint: Array(32).fill('B2').join(':'), organisation: 'Office' };

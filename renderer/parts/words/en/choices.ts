@@ -1,20 +1,9 @@
-/** Words to choose from that no sheet prints. */
+import { english as details } from '../../../../core/drawing/parts/details/words/en.ts';
+/** Words to choose from; those that sheets print too are the sheets'. */
 export const choices = {
   yesNo: { yes: 'yes', no: 'no' },
-  surroundings: {
-    latrine: 'latrine',
-    septicTank: 'septic tank',
-    soakaway: 'soakaway',
-    livestock: 'livestock',
-    graveyard: 'graves',
-    wasteDump: 'waste dump',
-    fuelOrChemicals: 'fuel or chemicals',
-    openWater: 'open water',
-    building: 'building',
-    well: 'another well',
-    other: 'other',
-  },
-  slope: { uphill: 'uphill', level: 'level', downhill: 'downhill' },
+  surroundings: details.kinds,
+  slope: details.slopes,
   boundary: { sharp: 'sharp', gradual: 'gradual', uncertain: 'uncertain' },
   grainScheme: { iso14688: 'ISO 14688', wentworth: 'Wentworth' },
   datum: { ground: 'ground', casingTop: 'casing top' },

@@ -1,21 +1,10 @@
+import { french as details } from '../../../../core/drawing/parts/details/words/fr.ts';
 import type { ChoiceWords } from '../catalogue.ts';
 
 export const choices: ChoiceWords = {
   yesNo: { yes: 'oui', no: 'non' },
-  surroundings: {
-    latrine: 'latrine',
-    septicTank: 'fosse septique',
-    soakaway: 'puits perdu',
-    livestock: 'bétail',
-    graveyard: 'tombes',
-    wasteDump: 'décharge',
-    fuelOrChemicals: 'carburant ou produits chimiques',
-    openWater: 'eau de surface',
-    building: 'bâtiment',
-    well: 'autre puits ou forage',
-    other: 'autre',
-  },
-  slope: { uphill: 'en amont', level: 'à même hauteur', downhill: 'en aval' },
+  surroundings: details.kinds,
+  slope: details.slopes,
   boundary: { sharp: 'nette', gradual: 'progressive', uncertain: 'incertaine' },
   grainScheme: { iso14688: 'ISO 14688', wentworth: 'Wentworth' },
   datum: { ground: 'sol', casingTop: 'haut du tubage' },

@@ -1,21 +1,10 @@
+import { portuguese as details } from '../../../../core/drawing/parts/details/words/pt.ts';
 import type { ChoiceWords } from '../catalogue.ts';
 
 export const choices: ChoiceWords = {
   yesNo: { yes: 'sim', no: 'não' },
-  surroundings: {
-    latrine: 'latrina',
-    septicTank: 'fossa séptica',
-    soakaway: 'poço absorvente',
-    livestock: 'gado',
-    graveyard: 'sepulturas',
-    wasteDump: 'lixeira',
-    fuelOrChemicals: 'combustível ou produtos químicos',
-    openWater: 'água à superfície',
-    building: 'edifício',
-    well: 'outro poço ou furo',
-    other: 'outro',
-  },
-  slope: { uphill: 'a montante', level: 'ao mesmo nível', downhill: 'a jusante' },
+  surroundings: details.kinds,
+  slope: details.slopes,
   boundary: { sharp: 'nítido', gradual: 'gradual', uncertain: 'incerto' },
   grainScheme: { iso14688: 'ISO 14688', wentworth: 'Wentworth' },
   datum: { ground: 'solo', casingTop: 'topo do tubo' },
