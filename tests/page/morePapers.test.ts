@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { languages } from '../../core/base/language.ts';
 import { openWell } from './desk.ts';
 import { startProgram, type Program } from './program.ts';
 import { textFaults } from './textFaults.ts';
@@ -26,3 +27,26 @@ it('gives the page in sight as a drawing file by the keyboard, and the list fits
   expect(program.complaints).toEqual([]);
   await page.context().close();
 });
+
+it.each(languages)(
+  'the lists that open from the sheet’s bar stand whole in a small window, in %s',
+  async (language) => {
+    await program.service.call('settings.write', { language });
+    const page = await openWell(program, 'KV-25-011', 1024, 768);
+    const pane = (await page.locator('.sheet [role=toolbar]').boundingBox())!;
+    const openers = page.locator('.sheet [role=toolbar] [aria-expanded]');
+    expect(await openers.count()).toBe(2);
+    for (let at = 0; at < 2; at += 1) {
+      await openers.nth(at).click();
+      const list = page.locator(`[id="${await openers.nth(at).getAttribute('aria-controls')}"]`);
+      const box = (await list.boundingBox())!;
+      expect(box.x).toBeGreaterThanOrEqual(pane.x);
+      expect(box.x + box.width).toBeLessThanOrEqual(pane.x + pane.width);
+      expect(box.y + box.height).toBeLessThanOrEqual(768);
+      expect(await page.evaluate(textFaults)).toEqual([]);
+      await page.keyboard.press('Escape');
+    }
+    await page.context().close();
+  },
+  patience,
+);
