@@ -31,7 +31,7 @@ function hindrance({ findings, record, unrevised }: PaperFile): Result<never> | 
 
 /** Freezes a paper of a well's newest revision. */
 export function issuePaper(parts: ServiceParts, id: string, wish: PaperWish): Result<IssueLine> {
-  const made = wishedSheet(parts, id, wish);
+  const made = wishedSheet(parts, id, wish, true);
   if (!made.ok) return made;
   const file = filed(made.value);
   const refusal = hindrance(file);

@@ -5,7 +5,7 @@ import type { IssueRow } from '../../core/contract/issuesShape.ts';
 import { sheetWordsIn } from '../../core/drawing/words/languages.ts';
 import type { FreeMarkOnPage, IssueLine } from '../archive/issues.ts';
 import { readSeals } from '../seal/readSeals.ts';
-import type { FoundSeal, SealDetails, ShownSeal, Signer } from '../seal/seal.ts';
+import type { FoundSeal, SealDetails, Signer } from '../seal/seal.ts';
 import { sealPdf } from '../seal/sealPdf.ts';
 import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
 import { openKept } from './identities.ts';
@@ -51,6 +51,9 @@ function languageOf({ languages: spoken }: IssueLine): Language {
   return languages.find((one) => one === spoken.split(',')[0]) ?? 'en';
 }
 
+/** Boxes nearer to each other than this are one, mm: a PDF keeps them to a thousandth of that. */
+const sameMm = 1;
+
 /** The free box of the role, unless an earlier seal shows in it. */
 function boxFor(
   { freeMarks }: IssueLine,
@@ -58,30 +61,11 @@ function boxFor(
   seals: readonly FoundSeal[],
 ): FreeMarkOnPage | undefined {
   const taken = (one: FreeMarkOnPage) =>
-    seals.some(({ box }) => box?.page === one.page && Math.abs(box.x - one.box.x) < 5);
+    seals.some(
+      ({ box }) =>
+        box?.page === one.page && Math.hypot(box.x - one.box.x, box.y - one.box.y) < sameMm,
+    );
   return freeMarks.find((one) => one.role === role && !taken(one));
-}
-
-/** Between a mark's box and what shows in it, and its heading, mm. */
-const inside = { side: 1, heading: 3.4, foot: 0.6 } as const;
-
-function shownIn(
-  { page, box }: FreeMarkOnPage,
-  lines: readonly string[],
-  face: Uint8Array,
-): ShownSeal {
-  const { side, heading, foot } = inside;
-  return {
-    box: {
-      page,
-      x: box.x + side,
-      y: box.y + heading,
-      width: box.width - 2 * side,
-      height: box.height - heading - foot,
-    },
-    lines,
-    face,
-  };
 }
 
 function detailsOf(
@@ -93,7 +77,7 @@ function detailsOf(
 ): SealDetails {
   const at = clock();
   const said = sheetWordsIn(languageOf(line)).roles[role];
-  const box = boxFor(line, role, seals);
+  const free = boxFor(line, role, seals);
   const lines = [signer.name, signer.organisation, at.slice(0, 10)].filter(
     (one) => one !== undefined,
   );
@@ -101,7 +85,9 @@ function detailsOf(
     role: said,
     at,
     ...(place === undefined ? {} : { place }),
-    ...(box && { shown: shownIn(box, lines, fonts.files.regular) }),
+    ...(free && {
+      shown: { box: { page: free.page, ...free.box }, lines, face: fonts.files.regular },
+    }),
   };
 }
 

@@ -65,6 +65,7 @@ export function filed({ sheet, ...newest }: NewestSheet): PaperFile {
 export function asBuiltSheet(
   parts: PaperParts,
   takes: Takes<'papers.asBuilt'>,
+  issued = false,
 ): Result<NewestSheet> {
   const { archive, fonts, clock } = parts;
   const { id, paper, orientation, columns, language = 'en', attachRecord = false } = takes;
@@ -79,9 +80,9 @@ export function asBuiltSheet(
   const own = ownPracticeFiles(archive.practices);
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
   const shape = { ...(orientation && { orientation }), ...(columns && { columns }) };
-  const made = { paper, language, fonts, madeAt: clock(), revision, attachRecord, ...shown };
+  const made = { paper, language, fonts, madeAt: clock(), revision, attachRecord, issued };
   const fileName = paperFileName(record, paper, revision, takes.language, orientation);
-  const sheet = makeAsBuilt(record, { ...made, ...shape, own, ownGuidelines });
+  const sheet = makeAsBuilt(record, { ...made, ...shown, ...shape, own, ownGuidelines });
   return ok({ ...newest.value, fileName, sheet });
 }
 
@@ -119,11 +120,16 @@ export function committeeSheet(
   return ok({ ...newest.value, fileName, sheet });
 }
 
-/** The paper that is wished for. */
-export function wishedSheet(parts: PaperParts, id: string, wish: PaperWish): Result<NewestSheet> {
+/** The paper that is wished for; `issued` where it is to be kept as it is, which it then says. */
+export function wishedSheet(
+  parts: PaperParts,
+  id: string,
+  wish: PaperWish,
+  issued = false,
+): Result<NewestSheet> {
   switch (wish.kind) {
     case 'asBuilt':
-      return asBuiltSheet(parts, { ...wish, id });
+      return asBuiltSheet(parts, { ...wish, id }, issued);
     case 'layingOut':
       return layingOutSheet(parts, { ...wish, id });
     case 'committee':

@@ -52,6 +52,8 @@ export interface SheetOptions {
   readonly revisions?: readonly RevisionNote[];
   /** What the organisation has on its papers. */
   readonly template?: Template;
+  /** Whether this is an issue, which says so. */
+  readonly issued?: boolean;
   /** Puts the record into the PDF as a file. */
   readonly attachRecord?: boolean;
 }
@@ -99,6 +101,7 @@ function paperIdOf(
     ...(revisions.length === 0 ? [] : [revisions]),
     ...(template ? [template] : []),
     ...(attachRecord ? ['with record'] : []),
+    ...(options.issued ? ['issued'] : []),
   ];
   const named = JSON.stringify([record, practice, 'asBuilt', kind, revision ?? null, ...said]);
   return sha256Hex(named).slice(0, 32);
@@ -153,6 +156,7 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     ...(revision === undefined ? {} : { revision }),
     ...(revisions && { revisions }),
     ...(template && { template }),
+    ...(options.issued && { issued: true }),
   });
   return sheetOf(
     drawing,
@@ -164,7 +168,14 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
 
 export type LayingOutSheetOptions = Omit<
   SheetOptions,
-  'paper' | 'orientation' | 'columns' | 'images' | 'ownGuidelines' | 'revisions' | 'template'
+  | 'paper'
+  | 'orientation'
+  | 'columns'
+  | 'images'
+  | 'ownGuidelines'
+  | 'revisions'
+  | 'template'
+  | 'issued'
 >;
 
 /** The laying-out sheet of a record that was read, which has one size and shows no pictures. */

@@ -47,6 +47,8 @@ export interface AsBuiltOptions extends Making {
   readonly brokenAxis?: boolean;
   /** What changed in the last revisions, as the table of revisions says it. */
   readonly revisions?: readonly RevisionNote[];
+  /** Whether this is an issue, as the title block says. */
+  readonly issued?: boolean;
   /** What the organisation has on its papers; no head strip where absent. */
   readonly template?: Template;
   /** Pages and scale to keep, as `planAsBuilt` gave them; the best are chosen where absent. */
@@ -116,6 +118,7 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const common = {
     madeAt: options.madeAt,
     ...(options.revision !== undefined && { revision: options.revision }),
+    ...(options.issued && { issued: true }),
     sheets,
   };
   const fieldsFor = (facts: Partial<SheetFacts>, sheet: number) =>

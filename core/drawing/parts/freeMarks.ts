@@ -1,10 +1,12 @@
 import type { Mark } from '../../record/headworks.ts';
-import type { Box, GroupItem, Item, Page, PathItem } from '../items.ts';
+import type { PaperMm } from '../../base/units.ts';
+import type { Box, GroupItem, Item, Page, PathItem, TextItem } from '../items.ts';
 import { askedToSign } from './markBoxes.ts';
 
-/** A box that nobody has signed yet. */
+/** Room that nobody has signed in yet. */
 export interface FreeMark {
   readonly role: Mark['role'];
+  /** Within the lines of the mark's box, under its heading. */
   readonly box: Box;
 }
 
@@ -24,6 +26,27 @@ function boxAround({ segments }: PathItem): Box {
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
+/** The first words of a box, wherever among its groups they stand. */
+function firstText(items: readonly Item[]): TextItem | undefined {
+  for (const item of items) {
+    if (item.kind === 'text') return item;
+    const inner = isGroup(item) ? firstText(item.items) : undefined;
+    if (inner) return inner;
+  }
+  return undefined;
+}
+
+/** Between what stands in a box and its lines. */
+const pad: PaperMm = 0.6;
+/** Under a baseline, for letters that reach below it: a quarter of the em. */
+const below = 0.25;
+
+/** What a heading leaves free of its box. */
+function roomUnder(heading: TextItem | undefined, { x, y, width, height }: Box): Box {
+  const top = heading ? heading.y + below * heading.em : y;
+  return { x: x + pad, y: top + pad, width: width - 2 * pad, height: y + height - top - 2 * pad };
+}
+
 /** Whose box it is: by its name, else by its place in the order of `drawMarkBoxes`. */
 function roleOf({ name }: GroupItem, at: number): Mark['role'] {
   const named = askedToSign.find((role) => role === name);
@@ -36,6 +59,7 @@ export function freeMarks({ items }: Page): FreeMark[] {
   return boxes.flatMap((box, at) => {
     const outline = box.items.find((item) => item.kind === 'path');
     if (box.source !== undefined || !outline) return [];
-    return [{ role: roleOf(box, at), box: boxAround(outline) }];
+    const heading = firstText(box.items);
+    return [{ role: roleOf(box, at), box: roomUnder(heading, boxAround(outline)) }];
   });
 }

@@ -221,6 +221,7 @@ export const english: SheetWords = {
     date: 'Made on',
     status: 'Status',
     draft: 'not issued',
+    issued: 'issued',
     language: 'Language',
     place: 'Village, spot',
     district: 'Commune, district, region',

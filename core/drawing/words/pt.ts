@@ -173,6 +173,7 @@ export const portuguese: SheetWords = {
     date: 'Feito em',
     status: 'Estado',
     draft: 'não emitido',
+    issued: 'emitido',
     language: 'Língua',
     place: 'Aldeia, local',
     district: 'Comuna, distrito, região',

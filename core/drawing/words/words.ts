@@ -134,6 +134,7 @@ export interface SheetWords {
       | 'date'
       | 'status'
       | 'draft'
+      | 'issued'
       | 'language'
       | 'place'
       | 'district'

@@ -78,19 +78,22 @@ function sizeOf(face: Face, { box, lines }: ShownSeal): number {
 }
 
 /**
- * Operators that draw lines of text in a seal's box, as outlines and in black, compressed, one
- * letter a byte. As outlines they need no font in the file, which archival PDF would want within.
+ * Operators that draw lines of text in a seal's box, as outlines in black on white, since the lines
+ * to fill in by hand may stand there; compressed, one letter a byte. As outlines they need no font in the file, which archival PDF would want within.
  */
 export function drawLines(shown: ShownSeal): string {
   const face = openFace(shown.face);
   const lines = shown.lines.map((line) => line.normalize('NFC'));
   const size = sizeOf(face, { ...shown, lines });
   const scale = size / face.unitsPerEm;
-  const height = shown.box.height * pointsPerMm;
+  const [width, height] = [shown.box.width * pointsPerMm, shown.box.height * pointsPerMm];
+  const ground = `1 g\n0 0 ${figure(width)} ${figure(height)} re\nf`;
   const drawn = lines.map((line, at) => {
     const y = height - margin - size * (0.95 + lineStep * at);
     const k = Number(scale.toFixed(6));
     return `q ${k} 0 0 ${k} ${figure(margin)} ${figure(y)} cm\n${drawLine(face, line)}\nf\nQ`;
   });
-  return deflateSync(Buffer.from(`0 g\n${drawn.join('\n')}\n`), { level: 9 }).toString('latin1');
+  return deflateSync(Buffer.from(`${ground}\n0 g\n${drawn.join('\n')}\n`), { level: 9 }).toString(
+    'latin1',
+  );
 }

@@ -5,6 +5,7 @@ import type { WellRecord } from '../../../core/record/schema.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import { writeValues } from '../../../core/record/explained.ts';
 import type { Service } from '../../../electron/service/service.ts';
+import { openPdf } from '../../reading/pdf.ts';
 import { openFresh, valueOf } from '../archive/sample.ts';
 import { freshService, retype, revise } from './sample.ts';
 
@@ -37,6 +38,14 @@ async function refusalOf<N extends CallName>(name: N, args: Takes<N>) {
 
 const paper = { kind: 'asBuilt', paper: 'A4' } as const;
 const wellOf = async (record: WellRecord) => (await given('wells.create', { record })).id;
+/** What stands on the first page. */
+async function wordsOf(pdf: string): Promise<string> {
+  const { items } = await (
+    await (await openPdf(new Uint8Array(bytesOf(pdf)))).getPage(1)
+  ).getTextContent();
+  return items.map((item) => ('str' in item ? item.str : '')).join(' ');
+}
+
 const bytesOf = (base64: string) => Buffer.from(base64, 'base64');
 
 beforeEach(() => {
@@ -67,6 +76,15 @@ describe('a paper that is issued', () => {
       languages: 'fr',
     });
     expect((await given('issues.list', { id })).map(({ revision }) => revision)).toEqual([1, 2]);
+  });
+
+  it('says that it is issued, as no other paper does', async () => {
+    const id = await wellOf(good);
+    await given('issues.make', { id, paper });
+    const issued = await wordsOf((await given('issues.pdf', { id, number: 1 })).pdf);
+    expect(issued).toContain('laid out, not built, issued');
+    const exported = await wordsOf((await given('papers.asBuilt', { id, paper: 'A4' })).pdf);
+    expect(exported).toContain('laid out, not built, not issued');
   });
 
   it('is refused while something typed is in no revision', async () => {

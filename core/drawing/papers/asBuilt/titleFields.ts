@@ -7,6 +7,8 @@ import type { TitleFields } from '../../parts/titleBlock.ts';
 export interface SheetFacts {
   readonly madeAt: string;
   readonly revision?: number;
+  /** The paper is kept as it is made now. */
+  readonly issued?: boolean;
   readonly sheet: number;
   readonly sheets: number;
   readonly depthScale?: number;
@@ -44,7 +46,7 @@ export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): Ti
     district: joined(site.commune, site.district, site.region, site.country),
     number: identity.number ?? '–',
     documentType: facts.document ?? documentType(kit, record),
-    status: joined(state, words.title.draft),
+    status: joined(state, facts.issued ? words.title.issued : words.title.draft),
     revision: facts.revision === undefined ? '–' : String(facts.revision),
     date: dayFigure(facts.madeAt),
     sheet: `${facts.sheet} ${words.of} ${facts.sheets}`,

@@ -53,6 +53,16 @@ describe('the committee sheet', () => {
     expect(roles('hand-drilled-32m.json')).toEqual([]);
   });
 
+  it('leaves the heading of a free box out of the room to sign in', () => {
+    const { drawing } = sheet(well('laid-out-45m.json'));
+    const [room] = drawing.pages.flatMap(freeMarks);
+    const { y } = textsOn(drawing.pages[0]!)
+      .map(({ item }) => item)
+      .findLast(({ text }) => text === 'Committee')!;
+    expect(room!.box.y).toBeGreaterThan(y);
+    expect(room!.box.y).toBeLessThan(y + 3);
+  });
+
   it('takes distances from the practice, and says what stands nearer', () => {
     const { says } = sheet(well('shallow-direct-action-9m.json'));
     expect(says).toContain('animals 30 m now 24 m');

@@ -23,7 +23,12 @@ describe('the boxes that nobody has signed', () => {
       'client',
       'committee',
     ]);
-    expect(free[1]!.box).toEqual({ x: 65, y: 230, width: 45, height: marksHeight });
+    const { x, y, width, height } = free[1]!.box;
+    expect([x, width]).toEqual([65.6, 45 - 1.2]);
+    // The heading stands on 2.7 mm; letters such as p reach some 0.4 mm below.
+    expect(y).toBeGreaterThan(230 + 2.7 + 0.4);
+    expect(y).toBeLessThan(230 + 5);
+    expect(y + height).toBeCloseTo(230 + marksHeight - 0.6, 9);
   });
 
   it('are not those with a mark', () => {

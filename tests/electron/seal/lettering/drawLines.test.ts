@@ -50,7 +50,14 @@ describe('lines in a seal’s box', () => {
   it('are drawn by paths alone', () => {
     const text = drawn(['Délio Kalvāro', 'supervisor']);
     const operators = new Set(text.match(/[A-Za-z]+$/gm));
-    expect([...operators].toSorted()).toEqual(['Q', 'c', 'cm', 'f', 'g', 'h', 'l', 'm']);
+    expect([...operators].toSorted()).toEqual(['Q', 'c', 'cm', 'f', 'g', 'h', 'l', 'm', 're']);
+  });
+
+  it('stand on white that covers the box, so that blanks to fill in do not show through', () => {
+    const [width, height] = [box.width, box.height].map((mm) => (mm * 72) / 25.4);
+    const [, across, down] = /^1 g\n0 0 (\S+) (\S+) re\nf\n0 g\n/.exec(drawn(['x']))!;
+    expect(Number(across)).toBeCloseTo(width!, 1);
+    expect(Number(down)).toBeCloseTo(height!, 1);
   });
 
   it('are ten points high at most, and smaller where they would not fit', () => {
