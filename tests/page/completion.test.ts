@@ -1,8 +1,8 @@
-import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { languages } from '../../core/base/language.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import { axeFaults } from './axeFaults.ts';
 import { eventually, field, kept, openWell, storedDesk } from './desk.ts';
 import { startProgram, type Program } from './program.ts';
 import { textFaults } from './textFaults.ts';
@@ -102,12 +102,7 @@ describe('a well that is drilled', () => {
       const folded = page.locator('details.fold:not([open]) > summary');
       while ((await folded.count()) > 0) await folded.first().click();
       expect(await page.evaluate(textFaults)).toEqual([]);
-      await page.evaluate(axe.source);
-      const faults = await page.evaluate(async () => {
-        const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
-        return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-      });
-      expect(faults).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
     },
     patience,
   );

@@ -1,7 +1,7 @@
-import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { languages } from '../../core/base/language.ts';
+import { axeFaults } from './axeFaults.ts';
 import { eventually, kept, openWell, storedDesk } from './desk.ts';
 import { demoRecords, startProgram, type Program } from './program.ts';
 import { textFaults } from './textFaults.ts';
@@ -95,12 +95,7 @@ describe('handing a well over in the page', () => {
       await page.locator('ol > li .head button').nth(1).click();
       await page.locator('li form').first().waitFor();
       expect(await page.evaluate(textFaults)).toEqual([]);
-      await page.evaluate(axe.source);
-      const faults = await page.evaluate(async () => {
-        const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
-        return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-      });
-      expect(faults).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
     },
     patience,
   );

@@ -1,7 +1,7 @@
-import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { languages } from '../../core/base/language.ts';
+import { axeFaults } from './axeFaults.ts';
 import { eventually, field, kept, openWell, storedDesk } from './desk.ts';
 import { startProgram, type Program } from './program.ts';
 import { textFaults } from './textFaults.ts';
@@ -44,14 +44,6 @@ async function drag(at: number, byX: number) {
   await page.mouse.move(x + byX / 2, y, { steps: 4 });
   await page.mouse.move(x + byX, y, { steps: 4 });
   await page.mouse.up();
-}
-
-async function faultsForAxe(): Promise<string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
 }
 
 describe('the straight part of a test', () => {
@@ -148,7 +140,7 @@ describe('a slip in a series of readings', () => {
       expect(await page.locator(`[id="${described}"]`).textContent()).toContain(words);
       expect(await analysed.textContent()).toContain('24 ');
       expect(await page.evaluate(textFaults)).toEqual([]);
-      expect(await faultsForAxe()).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
       await page.keyboard.press('Control+z');
       await sentence.waitFor({ state: 'detached' });
       await kept(page);
@@ -173,7 +165,7 @@ describe('a logger’s file', () => {
       });
       await page.getByText('2 readings, from 11.20 to 11.30 m').waitFor();
       expect(await page.evaluate(textFaults)).toEqual([]);
-      expect(await faultsForAxe()).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
       await page.getByRole('button', { name: 'Take these readings' }).click();
       await page.getByRole('button', { name: 'Replace', exact: true }).click();
       await page.getByText('2 readings taken').waitFor();
@@ -223,7 +215,7 @@ describe('the Water chapter laid open', () => {
       await program.service.call('settings.write', { contrast });
       page = await openWell(program, number, 1280, 900);
       await openAll();
-      expect(await faultsForAxe()).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
     },
     patience,
   );

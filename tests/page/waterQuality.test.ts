@@ -1,8 +1,8 @@
-import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { languages } from '../../core/base/language.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import { axeFaults } from './axeFaults.ts';
 import { field, kept, openWell, storedDesk } from './desk.ts';
 import { demoRecords, startProgram, type Program } from './program.ts';
 import { textFaults } from './textFaults.ts';
@@ -56,14 +56,6 @@ async function layOpen() {
     });
     await page.waitForTimeout(50);
   }
-}
-
-async function faultsForAxe() {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
 }
 
 const fold = (heading: string) => page.locator('details.fold', { hasText: heading });
@@ -128,7 +120,7 @@ describe.each(languages)('in %s', (language) => {
         await page.keyboard.press(keys);
         await layOpen();
         if (contrast === 'system') expect(await page.evaluate(textFaults)).toEqual([]);
-        expect(await faultsForAxe()).toEqual([]);
+        expect(await axeFaults(page)).toEqual([]);
         if (contrast === 'system') await page.context().close();
       }
     },
