@@ -24,7 +24,7 @@ function backupName(file: string, day: string): string {
   return path.join(backupFolder(file), `${name} ${day}${ext}`);
 }
 
-/** Backups of an archive, oldest first. */
+/** Daily backups of an archive, oldest first. */
 export function listBackups(file: string): string[] {
   const folder = backupFolder(file);
   if (!existsSync(folder)) return [];
@@ -44,14 +44,31 @@ function notKept(part: string, file: string): Result<never> {
   rmSync(part, { force: true });
   return refused(
     'backupFailed',
-    `Today’s backup of ${path.basename(file)} could not be read back and was not kept. See that the disk is sound and has room.`,
+    `The backup of ${path.basename(file)} could not be read back and was not kept. See that the disk is sound and has room.`,
   );
 }
 
 /**
+ * Puts a copy of the archive in a file. It takes its name only when it was read back whole: it
+ * opens, SQLite finds no fault in it, and it holds as many wells.
+ */
+export async function copyChecked(archive: Archive, target: string): Promise<Result<string>> {
+  const { file } = archive;
+  const wells = archive.count();
+  if (!wells.ok) return wells;
+  const part = `${target}.part`;
+  mkdirSync(path.dirname(target), { recursive: true });
+  rmSync(part, { force: true });
+  await archive.copyTo(part);
+  const whole = guarded(file, () => ok(isWhole(part, wells.value)));
+  if (!whole.ok || !whole.value) return notKept(part, file);
+  renameSync(part, target);
+  return ok(target);
+}
+
+/**
  * Puts a checked copy of the archive beside it, at most one a day, and keeps the newest five.
- * Gives the copy's name, or none where today's is there already. The copy takes its name only
- * when it was read back whole.
+ * Gives the copy's name, or none where today's is there already.
  */
 export async function backUpDaily(
   archive: Archive,
@@ -60,15 +77,28 @@ export async function backUpDaily(
   const { file } = archive;
   const target = backupName(file, now().slice(0, 10));
   if (existsSync(target)) return ok(undefined);
-  const wells = archive.count();
-  if (!wells.ok) return wells;
-  const part = `${target}.part`;
-  mkdirSync(backupFolder(file), { recursive: true });
-  rmSync(part, { force: true });
-  await archive.copyTo(part);
-  const whole = guarded(file, () => ok(isWhole(part, wells.value)));
-  if (!whole.ok || !whole.value) return notKept(part, file);
-  renameSync(part, target);
-  dropOldest(file);
-  return ok(target);
+  const made = await copyChecked(archive, target);
+  if (made.ok) dropOldest(file);
+  return made;
+}
+
+/** A name in the folder of backups that no file has: day, minute, and what for. */
+function freeName(file: string, moment: string, suffix: string): string {
+  const stamp = `${moment.slice(0, 10)} ${moment.slice(11, 16).replace(':', '')}${suffix}`;
+  for (let at = 1; ; at += 1) {
+    const name = backupName(file, at === 1 ? stamp : `${stamp} (${at})`);
+    if (!existsSync(name)) return name;
+  }
+}
+
+/**
+ * Puts a checked copy beside the archive that no later backup takes the place of. `suffix` says
+ * in its name what it was made for.
+ */
+export function backUpNow(
+  archive: Archive,
+  now: () => string,
+  suffix = '',
+): Promise<Result<string>> {
+  return copyChecked(archive, freeName(archive.file, now(), suffix));
 }

@@ -49,8 +49,24 @@ export function guarded<T>(file: string, work: () => Result<T>): Result<T> {
   try {
     return work();
   } catch (error) {
-    const refusal = refusalOf(file, error);
-    if (!refusal) throw error;
-    return refusal;
+    return told(file, error);
   }
+}
+
+/** As `guarded`, for work that takes its time. */
+export async function guardedLong<T>(
+  file: string,
+  work: () => Promise<Result<T>>,
+): Promise<Result<T>> {
+  try {
+    return await work();
+  } catch (error) {
+    return told(file, error);
+  }
+}
+
+function told(file: string, error: unknown): Result<never> {
+  const refusal = refusalOf(file, error);
+  if (!refusal) throw error;
+  return refusal;
 }

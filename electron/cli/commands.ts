@@ -1,3 +1,4 @@
+import { backup } from './backup.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { demoArchive } from './demoArchive.ts';
@@ -10,6 +11,7 @@ import { paperCheckPage } from './paperCheckPage.ts';
 import { paperCommittee } from './paperCommittee.ts';
 import { paperLayingOut } from './paperLayingOut.ts';
 import { quantities } from './quantities.ts';
+import { rescue } from './rescue.ts';
 import { serve } from './serve.ts';
 import { sign } from './sign.ts';
 import { verify } from './verify.ts';
@@ -27,6 +29,8 @@ export const commands: readonly Command[] = [
   identityMake,
   sign,
   verify,
+  backup,
+  rescue,
   serve,
   demoArchive,
   importTables,

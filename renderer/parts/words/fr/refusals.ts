@@ -16,7 +16,16 @@ export const refusals = {
   unexplained:
     'Des constats parmi les plus graves ne sont ni corrigés ni expliqués. Corrigez la fiche, ou écrivez à côté du constat pourquoi il doit rester ; puis émettez le document.',
   backupFailed:
-    'La copie de sécurité du jour n’a pas pu être relue et n’a pas été gardée. Vérifiez que le disque est sain et qu’il y reste de la place.',
+    'La copie de sécurité n’a pas pu être relue et n’a pas été gardée. Vérifiez que le disque est sain et qu’il y reste de la place.',
+  noSuchBackup:
+    'Cette copie de sécurité n’est pas dans son dossier. Choisissez-en une de la liste.',
+  newerBackup:
+    'Cette copie vient d’une version plus récente du programme. Installez-la pour la reprendre ; l’archive a été laissée telle quelle.',
+  brokenBackup:
+    'Cette copie n’est pas intacte : une révision n’y est plus telle qu’elle a été enregistrée. L’archive a été laissée telle quelle.',
+  fileExists: 'Un fichier porte déjà ce nom. Choisissez-en un qui n’existe pas encore.',
+  nothingFound:
+    'Aucun forage n’a pu être retrouvé dans ce fichier. Cherchez une copie de sécurité, ou une autre copie du fichier.',
   badArguments:
     'Le programme n’a pas compris ce que la page lui a envoyé. Rien n’a été fait. Rechargez la page, puis réessayez.',
   badBox:

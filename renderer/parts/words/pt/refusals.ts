@@ -15,7 +15,15 @@ export const refusals: typeof french = {
   unexplained:
     'Há observações das mais graves que não foram corrigidas nem explicadas. Corrija o registo, ou escreva junto da observação porque deve ficar; depois emita o documento.',
   backupFailed:
-    'A cópia de segurança de hoje não pôde ser lida de volta e não foi guardada. Veja se o disco está em bom estado e tem espaço.',
+    'A cópia de segurança não pôde ser lida de volta e não foi guardada. Veja se o disco está em bom estado e tem espaço.',
+  noSuchBackup: 'Essa cópia de segurança não está na sua pasta. Escolha uma da lista.',
+  newerBackup:
+    'Essa cópia vem de uma versão mais recente do programa. Instale-a para a repor; o arquivo ficou como estava.',
+  brokenBackup:
+    'Essa cópia não está intacta: uma revisão já não é a que foi guardada. O arquivo ficou como estava.',
+  fileExists: 'Já existe um ficheiro com esse nome. Escolha um que ainda não exista.',
+  nothingFound:
+    'Nenhum furo pôde ser encontrado nesse ficheiro. Procure uma cópia de segurança, ou outra cópia do ficheiro.',
   badArguments:
     'O programa não percebeu o que a página lhe enviou. Nada foi feito. Carregue a página de novo e tente outra vez.',
   badBox:
