@@ -1,6 +1,6 @@
 import { valueAt } from '../../../core/base/recordPath.ts';
+import { sortKey } from '../../../core/base/text/sortKey.ts';
 import type { ReadHandle, WriteHandle } from '../handles.ts';
-import { sortKey } from '../sortKey.ts';
 
 /** How many findings a well has, by how much they weigh. */
 export interface FindingCounts {

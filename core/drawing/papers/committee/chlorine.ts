@@ -1,7 +1,8 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import type { WellRecord } from '../../../record/schema.ts';
 import type { Block } from '../../parts/block.ts';
-import { filled, type CommitteeKit } from './committeeKit.ts';
+import type { CommitteeKit } from './committeeKit.ts';
 import { dayInWords } from './days.ts';
 import { layParagraphs } from './paragraphs.ts';
 

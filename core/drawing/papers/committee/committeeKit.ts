@@ -13,8 +13,3 @@ export interface CommitteeKit extends Kit {
 /** Space between blocks, down and across. */
 export const blockGap: PaperMm = 1.8;
 export const columnGap: PaperMm = 4.5;
-
-/** `{day}` and the like replaced; what nothing is given for stays. */
-export function filled(text: string, values: Readonly<Record<string, string>>): string {
-  return text.replace(/\{(\w+)\}/g, (whole, name: string) => values[name] ?? whole);
-}

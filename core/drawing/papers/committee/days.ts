@@ -1,4 +1,5 @@
-import { filled, type CommitteeKit } from './committeeKit.ts';
+import { filled } from '../../../base/text/filled.ts';
+import type { CommitteeKit } from './committeeKit.ts';
 
 function partsOfDay({ own }: CommitteeKit, at: string): Record<string, string> | undefined {
   const [, year, number, day] = /^(\d{4})-(\d\d)-(\d\d)/.exec(at) ?? [];

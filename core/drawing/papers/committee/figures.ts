@@ -1,3 +1,4 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { RecordPath } from '../../../base/recordPath.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import type { WellRecord } from '../../../record/schema.ts';
@@ -8,7 +9,7 @@ import type { Block } from '../../parts/block.ts';
 import { solid } from '../../pens.ts';
 import { drawPictogram, type PictogramId } from '../../pictograms/pictogram.ts';
 import { group, line } from '../../shapes.ts';
-import { filled, type CommitteeKit } from './committeeKit.ts';
+import type { CommitteeKit } from './committeeKit.ts';
 import { dayInShort } from './days.ts';
 import type { WellFacts } from './facts.ts';
 import { partsToKeep } from './parts.ts';

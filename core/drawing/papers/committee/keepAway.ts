@@ -1,3 +1,4 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { RecordPath } from '../../../base/recordPath.ts';
 import type { Metres, PaperMm } from '../../../base/units.ts';
 import type { WellRecord } from '../../../record/schema.ts';
@@ -6,7 +7,7 @@ import type { Item } from '../../items.ts';
 import type { Block } from '../../parts/block.ts';
 import { drawForbidden, type PictogramId } from '../../pictograms/pictogram.ts';
 import { group } from '../../shapes.ts';
-import { filled, type CommitteeKit } from './committeeKit.ts';
+import type { CommitteeKit } from './committeeKit.ts';
 import { distances, keptAway, type Distance } from './distances.ts';
 import { blockTitle, pitch, rise, said, titleHeight } from './text.ts';
 

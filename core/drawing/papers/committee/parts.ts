@@ -1,3 +1,4 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { RecordPath } from '../../../base/recordPath.ts';
 import type { WellRecord } from '../../../record/schema.ts';
 import { pumpKinds } from '../../../water/pump/kinds.ts';
@@ -5,7 +6,7 @@ import { partsAtDepth } from '../../../water/pump/partsOf.ts';
 import type { PumpPart } from '../../../water/pump/ranking.ts';
 import { plainFigure } from '../../figures.ts';
 import { carePlan } from './care.ts';
-import { filled, type CommitteeKit } from './committeeKit.ts';
+import type { CommitteeKit } from './committeeKit.ts';
 import type { WellFacts } from './facts.ts';
 
 /** A part of the pump that hangs in the well, or wears, in words. */

@@ -1,3 +1,4 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { RecordPath } from '../../../base/recordPath.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import type { WellRecord } from '../../../record/schema.ts';
@@ -5,7 +6,7 @@ import type { GuidelineSet } from '../../../water/guidelines/guidelineSet.ts';
 import { judgeQuality } from '../../../water/quality/judgeQuality.ts';
 import type { ParameterResult, QualityResult, ValueState } from '../../../water/results.ts';
 import type { Block } from '../../parts/block.ts';
-import { filled, type CommitteeKit } from './committeeKit.ts';
+import type { CommitteeKit } from './committeeKit.ts';
 import { dayInWords } from './days.ts';
 import { layParagraphs, type Paragraph } from './paragraphs.ts';
 

@@ -1,3 +1,4 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import type { WellRecord } from '../../../record/schema.ts';
 import { widthOf } from '../../letters.ts';
@@ -6,7 +7,7 @@ import type { Block } from '../../parts/block.ts';
 import { solid, type Lettering } from '../../pens.ts';
 import { drawPictogram } from '../../pictograms/pictogram.ts';
 import { group, rectangle } from '../../shapes.ts';
-import { filled, type CommitteeKit } from './committeeKit.ts';
+import type { CommitteeKit } from './committeeKit.ts';
 import { dayInWords } from './days.ts';
 import { bannerState } from './stages.ts';
 import { blank, linesOf, said, saidLines } from './text.ts';

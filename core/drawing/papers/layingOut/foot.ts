@@ -1,3 +1,4 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import type { WellModel } from '../../../model/wellModel.ts';
 import type { Item } from '../../items.ts';
@@ -5,7 +6,7 @@ import { baseline, letter, lettered, wrapped } from '../../letters.ts';
 import { letterings, lineHeight, solid, type Lettering } from '../../pens.ts';
 import { group, line, rectangle } from '../../shapes.ts';
 import type { LaidOut } from './laidOut.ts';
-import { blockGap, bodyWidth, filled, type SheetKit } from './sheetKit.ts';
+import { blockGap, bodyWidth, type SheetKit } from './sheetKit.ts';
 
 const width: PaperMm = bodyWidth;
 const titleHeight: PaperMm = 5;

@@ -1,3 +1,4 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { RecordPath } from '../../../base/recordPath.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import type { WellRecord } from '../../../record/schema.ts';
@@ -7,7 +8,7 @@ import { letter, widthOf } from '../../letters.ts';
 import { solid, type Lettering } from '../../pens.ts';
 import { group, rectangle } from '../../shapes.ts';
 import type { LaidOut } from './laidOut.ts';
-import { filled, type SheetKit } from './sheetKit.ts';
+import type { SheetKit } from './sheetKit.ts';
 
 /** The first row holds the village over the spot. */
 const rowHeights: readonly PaperMm[] = [12.5, 7.5, 7.5];

@@ -15,8 +15,3 @@ export const blockGap = 2;
 /** Width of what stands under the head, clear of the frame line on either side. */
 export const bodyWidth = 176;
 export const bodyInset = 2;
-
-/** `{under}` and the like replaced. */
-export function filled(text: string, values: Readonly<Record<string, string>>): string {
-  return text.replace(/\{(\w+)\}/g, (whole, name: string) => values[name] ?? whole);
-}

@@ -1,3 +1,4 @@
+import { filled } from '../../../base/text/filled.ts';
 import type { Metres, PaperMm } from '../../../base/units.ts';
 import type { StringModel } from '../../../model/wellModel.ts';
 import { hatchForFill } from '../../hatches/index.ts';
@@ -8,7 +9,7 @@ import { fillWords } from '../../parts/section/fillCallouts.ts';
 import type { FillStep } from './fillSteps.ts';
 import { saidNumbers, type PaintMark } from './paintMarks.ts';
 import type { PipeStep, StringSteps } from './pipeSteps.ts';
-import { filled, type SheetKit } from './sheetKit.ts';
+import type { SheetKit } from './sheetKit.ts';
 import type { Cell, Column, Row, Table } from './table.ts';
 
 /** A depth as the crew reads it: what stands above ground bears a plus. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sortKey } from '../../../electron/archive/sortKey.ts';
+import { sortKey } from '../../../../core/base/text/sortKey.ts';
 
 const sorted = (...texts: string[]) =>
   [...texts].sort((a, b) => (sortKey(a) < sortKey(b) ? -1 : 1));

@@ -1,0 +1,3 @@
+/** Papers that a binder may hold of each well, in this order. */
+export const boundPapers = ['asBuilt', 'layingOut', 'committee'] as const;
+export type BoundPaper = (typeof boundPapers)[number];

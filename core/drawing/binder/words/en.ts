@@ -1,0 +1,51 @@
+import type { BinderWords } from './words.ts';
+
+/** British English. */
+export const english: BinderWords = {
+  language: 'en',
+  parts: {
+    cover: 'Cover',
+    contents: 'Contents',
+    reading: 'How to read this binder',
+    byVillage: 'Index by village',
+    byNumber: 'Index by number',
+    byYear: 'Index by year',
+    map: 'Location map',
+    tables: 'Tables',
+    plots: 'Plots',
+    sections: 'Sections',
+    colophon: 'How this binder was made',
+  },
+  papers: {
+    asBuilt: 'As-built drawing',
+    layingOut: 'Laying-out sheet',
+    committee: 'Committee sheet',
+  },
+  counts: {
+    wells: { one: '{n} well', more: '{n} wells' },
+    districts: { one: '{n} district', more: '{n} districts' },
+    villages: { one: '{n} village', more: '{n} villages' },
+    programmes: { one: '{n} programme', more: '{n} programmes' },
+  },
+  noDistrict: 'District not recorded',
+  noVillage: 'village not recorded',
+  noNumber: 'without a number',
+  noState: 'state not recorded',
+  page: 'page',
+  cover: {
+    volume: 'Volume {n} of {of}',
+    volumePages: 'pages {from} to {to}',
+    district: 'District',
+    programme: 'Programme',
+    wells: 'Wells',
+    states: 'of these',
+    period: 'Drilled',
+    noPeriod: 'no day recorded',
+    papers: 'Papers of each well',
+    madeOn: 'Made on',
+    madeBy: 'Made by',
+    caution:
+      'This binder tells what was recorded. It declares no water safe to drink: that is for the health authority to say.',
+  },
+  contents: { front: 'Before the wells', wells: 'Wells', back: 'Behind the wells' },
+};

@@ -1,0 +1,50 @@
+import type { BinderWords } from './words.ts';
+
+export const french: BinderWords = {
+  language: 'fr',
+  parts: {
+    cover: 'Couverture',
+    contents: 'Sommaire',
+    reading: 'Comment lire ce classeur',
+    byVillage: 'Index par village',
+    byNumber: 'Index par numéro',
+    byYear: 'Index par année',
+    map: 'Carte de situation',
+    tables: 'Tableaux',
+    plots: 'Graphiques',
+    sections: 'Coupes',
+    colophon: 'Comment ce classeur a été fait',
+  },
+  papers: {
+    asBuilt: 'Coupe de récolement',
+    layingOut: 'Plan de pose',
+    committee: 'Fiche du comité',
+  },
+  counts: {
+    wells: { one: '{n} forage', more: '{n} forages' },
+    districts: { one: '{n} district', more: '{n} districts' },
+    villages: { one: '{n} village', more: '{n} villages' },
+    programmes: { one: '{n} programme', more: '{n} programmes' },
+  },
+  noDistrict: 'District non noté',
+  noVillage: 'village non noté',
+  noNumber: 'sans numéro',
+  noState: 'état non noté',
+  page: 'page',
+  cover: {
+    volume: 'Volume {n} sur {of}',
+    volumePages: 'pages {from} à {to}',
+    district: 'District',
+    programme: 'Programme',
+    wells: 'Forages',
+    states: 'dont',
+    period: 'Forés',
+    noPeriod: 'aucun jour noté',
+    papers: 'Documents de chaque forage',
+    madeOn: 'Fait le',
+    madeBy: 'Fait par',
+    caution:
+      'Ce classeur rapporte ce qui a été noté. Il ne déclare aucune eau potable : c’est à l’autorité sanitaire de le dire.',
+  },
+  contents: { front: 'Avant les forages', wells: 'Forages', back: 'Après les forages' },
+};

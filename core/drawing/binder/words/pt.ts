@@ -1,0 +1,50 @@
+import type { BinderWords } from './words.ts';
+
+export const portuguese: BinderWords = {
+  language: 'pt',
+  parts: {
+    cover: 'Capa',
+    contents: 'Índice geral',
+    reading: 'Como ler esta pasta',
+    byVillage: 'Índice por aldeia',
+    byNumber: 'Índice por número',
+    byYear: 'Índice por ano',
+    map: 'Mapa de localização',
+    tables: 'Quadros',
+    plots: 'Gráficos',
+    sections: 'Cortes',
+    colophon: 'Como esta pasta foi feita',
+  },
+  papers: {
+    asBuilt: 'Corte do furo como construído',
+    layingOut: 'Plano de colocação',
+    committee: 'Folha do comité',
+  },
+  counts: {
+    wells: { one: '{n} furo', more: '{n} furos' },
+    districts: { one: '{n} distrito', more: '{n} distritos' },
+    villages: { one: '{n} aldeia', more: '{n} aldeias' },
+    programmes: { one: '{n} programa', more: '{n} programas' },
+  },
+  noDistrict: 'Distrito não registado',
+  noVillage: 'aldeia não registada',
+  noNumber: 'sem número',
+  noState: 'estado não registado',
+  page: 'página',
+  cover: {
+    volume: 'Volume {n} de {of}',
+    volumePages: 'páginas {from} a {to}',
+    district: 'Distrito',
+    programme: 'Programa',
+    wells: 'Furos',
+    states: 'dos quais',
+    period: 'Perfurados',
+    noPeriod: 'nenhum dia registado',
+    papers: 'Documentos de cada furo',
+    madeOn: 'Feito em',
+    madeBy: 'Feito por',
+    caution:
+      'Esta pasta diz o que foi registado. Não declara nenhuma água própria para beber: isso cabe à autoridade de saúde dizer.',
+  },
+  contents: { front: 'Antes dos furos', wells: 'Furos', back: 'Depois dos furos' },
+};

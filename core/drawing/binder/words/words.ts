@@ -1,0 +1,43 @@
+import type { Language } from '../../../base/language.ts';
+import type { BoundPaper } from '../boundPapers.ts';
+import type { PartId } from '../partIds.ts';
+
+/**
+ * Words of the binder's own pages in one language; `{…}` are filled in. None of them says that
+ * water may be drunk.
+ */
+export interface BinderWords {
+  readonly language: Language;
+  readonly parts: Readonly<Record<PartId, string>>;
+  readonly papers: Readonly<Record<BoundPaper, string>>;
+  /** One and more of a thing, with `{n}`. */
+  readonly counts: Readonly<Record<'wells' | 'districts' | 'villages' | 'programmes', Count>>;
+  readonly noDistrict: string;
+  readonly noVillage: string;
+  readonly noNumber: string;
+  readonly noState: string;
+  readonly page: string;
+  readonly cover: Readonly<
+    Record<
+      | 'volume'
+      | 'volumePages'
+      | 'district'
+      | 'programme'
+      | 'wells'
+      | 'states'
+      | 'period'
+      | 'noPeriod'
+      | 'papers'
+      | 'madeOn'
+      | 'madeBy'
+      | 'caution',
+      string
+    >
+  >;
+  readonly contents: Readonly<Record<'front' | 'wells' | 'back', string>>;
+}
+
+export interface Count {
+  readonly one: string;
+  readonly more: string;
+}
