@@ -116,7 +116,14 @@ export interface Calls
   'wells.create': { takes: { record: WellRecord }; gives: OpenedWell };
   'wells.revisions': {
     takes: { id: string };
-    gives: readonly { revision: number; changedAt: string; hash: string }[];
+    gives: readonly {
+      revision: number;
+      changedAt: string;
+      hash: string;
+      /** Who made it, and why; empty where nobody said. */
+      author: string;
+      reason: string;
+    }[];
   };
   /** What a person chose for this computer. */
   'settings.read': { takes: Record<string, never>; gives: Settings };

@@ -30,7 +30,7 @@ import { findMark, listMarks, type WellMark } from './tables/marks.ts';
 import { countWells, listWells, type ListedWell } from './tables/wells.ts';
 import { guarded } from './trouble.ts';
 import { openWorking, type WorkingCopy } from './working.ts';
-import { createWell, saveWell } from './write.ts';
+import { createWell, saveWell, type Sayings } from './write.ts';
 
 /** What the archive is handed from outside. */
 export interface ArchiveWorld {
@@ -59,11 +59,11 @@ export interface Archive {
   revisions(id: string): Result<readonly RevisionLine[]>;
   /** The well as it is being worked on. */
   working(id: string): Result<WorkingCopy>;
-  create(id: string, document: unknown): Result<StoredDocument>;
+  create(id: string, document: unknown, said?: Sayings): Result<StoredDocument>;
   /** Edits the working copy. Refused as `staleEdit` when `upon` is not its newest edit. */
   edit(id: string, change: Pick<EditChange, 'upon' | 'moves'>): Result<KeptEdit>;
   /** Makes a revision of the working copy. Refused as `staleEdit` like an edit. */
-  save(id: string, upon: number): Result<StoredDocument>;
+  save(id: string, upon: number, said?: Sayings): Result<StoredDocument>;
   /** The next opening starts from the working copy as it is. */
   leave(id: string, upon: number): Result<void>;
   /** How far a well is. */
@@ -112,10 +112,11 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     openRevision: (id, revision) => reading(() => openRevision(reader, id, revision)),
     revisions: (id) => reading(() => revisionsOf(reader, id)),
     working: (id) => reading(() => openWorking(reader, id)),
-    create: (id, document) =>
-      writing((db) => createWell(db, { id, document, changedAt: world.now() })),
+    create: (id, document, said = {}) =>
+      writing((db) => createWell(db, { id, document, changedAt: world.now(), said })),
     edit: (id, change) => writing((db) => editWell(db, { id, ...change, changedAt: world.now() })),
-    save: (id, upon) => writing((db) => saveWell(db, { id, upon, changedAt: world.now() })),
+    save: (id, upon, said = {}) =>
+      writing((db) => saveWell(db, { id, upon, changedAt: world.now(), said })),
     leave: (id, upon) => writing((db) => leaveWell(db, id, upon)),
     mark: (id) =>
       reading(() => {

@@ -18,6 +18,9 @@ export interface RevisionLine {
   readonly changedAt: string;
   /** SHA-256, hexadecimal, chained with the revision before. */
   readonly hash: string;
+  /** Who made it, and why; empty where nobody said. */
+  readonly author: string;
+  readonly reason: string;
 }
 
 export function noWell(id: string): Result<never> {
@@ -52,5 +55,9 @@ export function openRevision(db: ReadHandle, id: string, number: number): Result
 export function revisionsOf(db: ReadHandle, id: string): Result<readonly RevisionLine[]> {
   if (!findWell(db, id)) return noWell(id);
   const lines = listRevisions(db, id);
-  return ok(lines.map(({ number, changedAt, hash }) => ({ revision: number, changedAt, hash })));
+  return ok(
+    lines.map(({ number, changedAt, hash, author, reason }) => ({
+      ...{ revision: number, changedAt, hash, author, reason },
+    })),
+  );
 }

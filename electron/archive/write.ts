@@ -10,18 +10,30 @@ import { putWorking } from './tables/working.ts';
 import { searchText } from './words.ts';
 import { isRevised, workingOf } from './working.ts';
 
-function put(db: WriteHandle, next: StoredDocument, previousHash: string): void {
+/** Who makes a revision, and why. */
+export interface Sayings {
+  readonly author?: string;
+  readonly reason?: string;
+}
+
+function put(
+  db: WriteHandle,
+  next: StoredDocument,
+  previousHash: string,
+  { author = '', reason = '' }: Sayings,
+): void {
   const { id, revision, changedAt, document } = next;
   const seq = putWell(db, listed(document, { id, revision, changedAt }));
   putSearchText(db, seq, searchText(document));
-  const link = { wellId: id, number: revision, changedAt, record: JSON.stringify(document) };
+  const record = JSON.stringify(document);
+  const link = { wellId: id, number: revision, changedAt, record, author, reason };
   putRevision(db, { ...link, hash: linkHash(previousHash, link) });
 }
 
 /** Puts a new well in, as its revision 1. Refused when the id is taken. */
 export function createWell(
   db: WriteHandle,
-  well: Omit<StoredDocument, 'revision'>,
+  { said = {}, ...well }: Omit<StoredDocument, 'revision'> & { readonly said?: Sayings },
 ): Result<StoredDocument> {
   const created = { ...well, revision: 1 };
   return db
@@ -31,10 +43,17 @@ export function createWell(
           'wellExists',
           `The archive has a well with the id ${well.id} already. Open that one, or take the id out of the record to make another well of it.`,
         );
-      put(db, created, chainStart);
+      put(db, created, chainStart, said);
       return ok(created);
     })
     .immediate();
+}
+
+interface SaveChange {
+  readonly id: string;
+  readonly upon: number;
+  readonly changedAt: string;
+  readonly said?: Sayings;
 }
 
 /**
@@ -43,7 +62,7 @@ export function createWell(
  */
 export function saveWell(
   db: WriteHandle,
-  { id, upon, changedAt }: { id: string; upon: number; changedAt: string },
+  { id, upon, changedAt, said = {} }: SaveChange,
 ): Result<StoredDocument> {
   return db
     .transaction((): Result<StoredDocument> => {
@@ -58,7 +77,7 @@ export function saveWell(
       if (revised.value) return openWell(db, id);
       const { hash } = findRevision(db, id, well.revision)!;
       const next = { id, revision: well.revision + 1, changedAt, document };
-      put(db, next, hash);
+      put(db, next, hash, said);
       putWorking(db, { ...working.value, unrevised: false });
       return ok(next);
     })

@@ -11,6 +11,8 @@ interface FoundRevision {
   readonly record: string;
   readonly changed_at: string;
   readonly hash: string;
+  readonly author: string;
+  readonly reason: string;
 }
 
 interface FoundWell {
@@ -55,20 +57,24 @@ class Chain {
   }
 
   /** Keeps a revision as it is where it fits what stands before it, else as the next one. */
-  take({ number, record, changed_at: changedAt, hash }: FoundRevision): void {
+  take({ number, record, changed_at: changedAt, hash, author, reason }: FoundRevision): void {
     const document = documentOf(record);
     if (document === undefined) return;
-    const next = { wellId: this.#id, number: this.#last.number + 1, changedAt, record };
+    const kept = { changedAt, record, author, reason };
+    const next = { wellId: this.#id, number: this.#last.number + 1, ...kept };
     const linked = { ...next, hash: linkHash(this.#last.hash, next) };
-    if (linked.hash !== hash || number !== next.number) this.#renumbered(number, next.number);
-    this.#put(linked);
+    if (linked.hash === hash && number === next.number) this.#put(linked);
+    else this.#renumber(number, next);
     this.#newest = { document, changedAt };
   }
 
-  #renumbered(was: number, is: number): void {
+  #renumber(was: number, next: Omit<Revision, 'hash'>): void {
+    const { number, reason } = next;
     this.remarks.push(
-      `Its revision ${was} no longer fits what stood before it, and stands as revision ${is} in a new chain.`,
+      `Its revision ${was} no longer fits what stood before it, and stands as revision ${number} in a new chain.`,
     );
+    const told = { ...next, reason: `${reason} (rescued from revision ${was})`.trim() };
+    this.#put({ ...told, hash: linkHash(this.#last.hash, told) });
   }
 
   #put(revision: Revision): void {

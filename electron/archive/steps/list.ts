@@ -6,6 +6,7 @@ import { attachments } from './0050-attachments.ts';
 import { practices } from './0060-practices.ts';
 import { guidelines } from './0070-guidelines.ts';
 import { issues } from './0080-issues.ts';
+import { reasons } from './0100-reasons.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -18,6 +19,7 @@ export const steps = inOrder([
   practices,
   guidelines,
   issues,
+  reasons,
 ]);
 
 /** Version of an archive that has taken every step. */

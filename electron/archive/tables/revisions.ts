@@ -9,6 +9,9 @@ export interface Revision {
   readonly record: string;
   readonly changedAt: string;
   readonly hash: string;
+  /** Who made it, and why; empty where nobody said. */
+  readonly author: string;
+  readonly reason: string;
 }
 
 interface Row {
@@ -17,6 +20,8 @@ interface Row {
   readonly record: string;
   readonly changed_at: string;
   readonly hash: string;
+  readonly author: string;
+  readonly reason: string;
 }
 
 function rowOf({ wellId, changedAt, ...revision }: Revision): Row {
@@ -27,7 +32,7 @@ function revisionOf({ well_id, changed_at, ...row }: Row): Revision {
   return { ...row, wellId: well_id, changedAt: changed_at };
 }
 
-const columns = 'well_id, number, record, changed_at, hash';
+const columns = 'well_id, number, record, changed_at, hash, author, reason';
 
 export function findRevision(db: ReadHandle, wellId: string, number: number): Revision | undefined {
   const row = db
@@ -47,8 +52,8 @@ export function listRevisions(db: ReadHandle, wellId: string): Omit<Revision, 'r
     )
     .all(wellId)
     .map((row) => {
-      const { wellId, number, changedAt, hash } = revisionOf(row);
-      return { wellId, number, changedAt, hash };
+      const { wellId, number, changedAt, hash, author, reason } = revisionOf(row);
+      return { wellId, number, changedAt, hash, author, reason };
     });
 }
 
@@ -62,6 +67,7 @@ export function* everyRevision(db: ReadHandle): Generator<Revision> {
 
 export function putRevision(db: WriteHandle, revision: Revision): void {
   db.prepare<[Row]>(
-    `INSERT INTO revision (${columns}) VALUES (@well_id, @number, @record, @changed_at, @hash)`,
+    `INSERT INTO revision (${columns})
+     VALUES (@well_id, @number, @record, @changed_at, @hash, @author, @reason)`,
   ).run(rowOf(revision));
 }
