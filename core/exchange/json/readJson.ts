@@ -1,0 +1,54 @@
+import { ok, type Result } from '../../base/result.ts';
+import { readRecord } from '../../record/read.ts';
+import type { GivenFile, Incoming, IncomingWell } from '../incoming.ts';
+import { decode } from '../tables/decode.ts';
+import type { TableTrouble } from '../tables/trouble.ts';
+import { jsonParts, type JsonPart } from './places.ts';
+
+interface Part {
+  readonly well?: IncomingWell;
+  readonly troubles: readonly TableTrouble[];
+}
+
+/** Objects without this key are of another format, as GeoJSON is. */
+const mark = /"schemaVersion"\s*:/;
+
+/** Whether a file holds records as the archive writes them. */
+export function holdsRecords({ bytes }: GivenFile): boolean {
+  const text = decode(bytes).text;
+  return /^\s*[[{]/.test(text) && mark.test(text);
+}
+
+function readPart(name: string, { text, line }: JsonPart): Part {
+  const trouble = (column: string, sentence: string, kept: boolean): TableTrouble => ({
+    ...{ file: name, line, column, kept },
+    sentence: kept ? `${sentence}; the rest of the record comes in.` : sentence,
+  });
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch {
+    const sentence =
+      'The record that begins here is not whole JSON, so it was not read. Write the file again.';
+    return { troubles: [trouble('', sentence, false)] };
+  }
+  const reading = readRecord(json);
+  if (reading.kind === 'tooNew') return { troubles: [trouble('', `${reading.sentence}.`, false)] };
+  const troubles = reading.troubles.map(({ path, sentence }) =>
+    trouble(path, reading.kind === 'ok' ? sentence : `${sentence}.`, reading.kind === 'ok'),
+  );
+  if (reading.kind === 'failed') return { troubles };
+  return { well: { record: reading.record, file: name, line }, troubles };
+}
+
+/**
+ * Records of the archive's own form: one, an array of them, or one on each line. What cannot be
+ * read of a record is left out of it and told by the line on which the record begins.
+ */
+export function readJson({ name, bytes }: GivenFile): Result<Incoming> {
+  const parts = jsonParts(decode(bytes).text).map((part) => readPart(name, part));
+  return ok({
+    wells: parts.flatMap(({ well }) => well ?? []),
+    troubles: parts.flatMap(({ troubles }) => troubles),
+  });
+}
