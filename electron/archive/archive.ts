@@ -17,6 +17,7 @@ import { issuesIn, type Issues } from './issues.ts';
 import { guidelinesIn, type Guidelines } from './guidelines.ts';
 import type { WriteHandle } from './handles.ts';
 import { listsOf, type Access, type Lists } from './lists.ts';
+import { mergingOf, type Merging } from './merge/merge.ts';
 import { practicesOf, type Practices } from './practices.ts';
 import {
   noWell,
@@ -51,6 +52,7 @@ export interface Archive {
   readonly practices: Practices;
   readonly guidelines: Guidelines;
   readonly issues: Issues;
+  readonly merging: Merging;
   count(): Result<number>;
   list(search?: string): Result<readonly ListedWell[]>;
   /** The newest revision. */
@@ -106,6 +108,7 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     practices: practicesOf(access, world.now),
     guidelines: guidelinesIn(access, world.now),
     issues: issuesIn(access, world.now),
+    merging: mergingOf(access, file, world),
     count: () => reading(() => ok(countWells(reader))),
     list: (search) => reading(() => ok(listWells(reader, search))),
     open: (id) => reading(() => openWell(reader, id)),

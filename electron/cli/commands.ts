@@ -5,6 +5,7 @@ import { demoArchive } from './demoArchive.ts';
 import { identityMake } from './identityMake.ts';
 import { importTables } from './importTables.ts';
 import { layOut } from './layOut.ts';
+import { merge } from './merge.ts';
 import { model } from './model.ts';
 import { paperAsBuilt } from './paperAsBuilt.ts';
 import { paperCheckPage } from './paperCheckPage.ts';
@@ -31,6 +32,7 @@ export const commands: readonly Command[] = [
   verify,
   backup,
   rescue,
+  merge,
   serve,
   demoArchive,
   importTables,

@@ -7,6 +7,7 @@ import { practices } from './0060-practices.ts';
 import { guidelines } from './0070-guidelines.ts';
 import { issues } from './0080-issues.ts';
 import { reasons } from './0100-reasons.ts';
+import { numbers } from './0110-numbers.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -20,6 +21,7 @@ export const steps = inOrder([
   guidelines,
   issues,
   reasons,
+  numbers,
 ]);
 
 /** Version of an archive that has taken every step. */

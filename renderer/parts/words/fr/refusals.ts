@@ -26,6 +26,9 @@ export const refusals = {
   fileExists: 'Un fichier porte déjà ce nom. Choisissez-en un qui n’existe pas encore.',
   nothingFound:
     'Aucun forage n’a pu être retrouvé dans ce fichier. Cherchez une copie de sécurité, ou une autre copie du fichier.',
+  sameArchive: 'C’est l’archive qui est ouverte. Choisissez-en une autre.',
+  newerArchive:
+    'Cette archive vient d’une version plus récente du programme. Installez-la pour la reprendre ici ; rien n’a été changé.',
   badArguments:
     'Le programme n’a pas compris ce que la page lui a envoyé. Rien n’a été fait. Rechargez la page, puis réessayez.',
   badBox:

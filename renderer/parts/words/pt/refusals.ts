@@ -24,6 +24,9 @@ export const refusals: typeof french = {
   fileExists: 'Já existe um ficheiro com esse nome. Escolha um que ainda não exista.',
   nothingFound:
     'Nenhum furo pôde ser encontrado nesse ficheiro. Procure uma cópia de segurança, ou outra cópia do ficheiro.',
+  sameArchive: 'É o arquivo que está aberto. Escolha outro.',
+  newerArchive:
+    'Esse arquivo vem de uma versão mais recente do programa. Instale-a para o juntar a este; nada foi alterado.',
   badArguments:
     'O programa não percebeu o que a página lhe enviou. Nada foi feito. Carregue a página de novo e tente outra vez.',
   badBox:

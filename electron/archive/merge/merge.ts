@@ -1,0 +1,109 @@
+import { ok, refused, type Result } from '../../../core/base/result.ts';
+import type { ArchiveWorld } from '../archive.ts';
+import type { Access } from '../lists.ts';
+import { findRevision } from '../tables/revisions.ts';
+import { findWell } from '../tables/wells.ts';
+import { bringBeside } from './beside.ts';
+import { readOther } from './otherArchive.ts';
+import { headOf, planMerge, underOurId, type MergePlan, type MergeStep } from './plan.ts';
+import { takeSteps, type MergeChoices, type Merged, type MergeWorld } from './take.ts';
+
+/** Both newest records of a well that waits for a choice, parsed but not yet judged. */
+export interface BothRecords {
+  readonly ours: {
+    readonly revision: number;
+    readonly changedAt: string;
+    readonly document: unknown;
+  };
+  readonly theirs: {
+    readonly revision: number;
+    readonly changedAt: string;
+    readonly document: unknown;
+  };
+}
+
+/** A plan with what is needed to choose. */
+export interface MergeSight extends MergePlan {
+  /** By the other archive's ids: the number that a well has there, else its id. */
+  readonly numbers: Readonly<Record<string, string>>;
+  readonly both: Readonly<Record<string, BothRecords>>;
+}
+
+export interface MergeDone extends Merged {
+  /** Ids of practices, guideline values and backdrops that are otherwise in the other archive. */
+  readonly differing: readonly string[];
+  readonly numbers: Readonly<Record<string, string>>;
+}
+
+/** Takes other archives in. */
+export interface Merging {
+  /** What would come, and what has to be chosen. */
+  look(file: string): Result<MergeSight>;
+  /**
+   * Takes the other archive in, in one transaction. Steps that wait for a choice and have none are
+   * left, and come again the next time; once all is taken, another time changes nothing.
+   */
+  take(file: string, choices: MergeChoices, world: Omit<MergeWorld, 'now'>): Result<MergeDone>;
+}
+
+type Handle = Parameters<typeof planMerge>[0];
+
+function numbersOf(theirs: Handle, steps: readonly MergeStep[]): Record<string, string> {
+  return Object.fromEntries(steps.map(({ id }) => [id, findWell(theirs, id)!.number || id]));
+}
+
+function bothOf(ours: Handle, theirs: Handle, step: MergeStep): BothRecords | undefined {
+  if (step.kind !== 'apart' && step.kind !== 'alike') return undefined;
+  const ourId = step.kind === 'alike' ? step.ourId : step.id;
+  const our = findWell(ours, ourId)!;
+  const { record, changedAt } = findRevision(ours, ourId, our.revision)!;
+  const head = headOf(theirs, findWell(theirs, step.id)!);
+  return {
+    ours: { revision: our.revision, changedAt, document: JSON.parse(record) as unknown },
+    theirs: {
+      revision: head.well.revision,
+      changedAt: head.well.changedAt,
+      document: JSON.parse(underOurId(head.record, { id: step.id, ourId })) as unknown,
+    },
+  };
+}
+
+function sightOf(ours: Handle, theirs: Handle): MergeSight {
+  const plan = planMerge(ours, theirs);
+  const both = plan.steps.flatMap((step) => {
+    const records = bothOf(ours, theirs, step);
+    return records ? [[step.id, records] as const] : [];
+  });
+  return { ...plan, numbers: numbersOf(theirs, plan.steps), both: Object.fromEntries(both) };
+}
+
+export function mergingOf(
+  { reading, writing }: Access,
+  file: string,
+  world: ArchiveWorld,
+): Merging {
+  const itself = (other: string): Result<never> | undefined =>
+    other === file
+      ? refused('sameArchive', 'This is the archive that is open. Choose another one.')
+      : undefined;
+  return {
+    look: (other) =>
+      itself(other) ??
+      reading((ours) => readOther(other, world, (theirs) => ok(sightOf(ours, theirs)))),
+    take: (other, choices, said) =>
+      itself(other) ??
+      writing((db) =>
+        readOther(other, world, (theirs) =>
+          db
+            .transaction((): Result<MergeDone> => {
+              const { steps } = planMerge(db, theirs);
+              const numbers = numbersOf(theirs, steps);
+              const differing = bringBeside(db, theirs);
+              const sides = { db, theirs, world: { ...said, now: world.now() } };
+              return ok({ ...takeSteps(sides, steps, choices), differing, numbers });
+            })
+            .immediate(),
+        ),
+      ),
+  };
+}
