@@ -14,6 +14,7 @@ const asBuilt = z.strictObject({
   paper: z.enum(paperNames),
   orientation: z.enum(orientations).exactOptional(),
   columns: z.array(z.enum(switchedColumns)).exactOptional(),
+  brokenAxis: z.boolean().exactOptional(),
   language,
   attachRecord,
 });

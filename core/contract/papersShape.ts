@@ -23,7 +23,8 @@ export interface PaperCalls {
   /** An as-built sheet of the newest revision as PDF, base64. */
   'papers.asBuilt': {
     /**
-     * `orientation` as is usual for the size and `columns` as the record brings them where absent.
+     * `orientation` as is usual for the size and `columns` as the record brings them where absent;
+     * long plain stretches may be left out unless `brokenAxis` is false.
      * `attachRecord` puts the record into the PDF as a file.
      */
     takes: {
@@ -31,6 +32,7 @@ export interface PaperCalls {
       paper: PaperName;
       orientation?: Orientation;
       columns?: readonly SwitchedColumn[];
+      brokenAxis?: boolean;
       language?: Language;
       attachRecord?: boolean;
     };

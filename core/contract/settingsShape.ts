@@ -3,6 +3,9 @@ import { languages, type Language } from '../base/language.ts';
 import { orientations, type Orientation } from '../drawing/paper.ts';
 import { switchedColumns, type SwitchedColumn } from '../drawing/parts/columnNames.ts';
 
+/** How the depth axis of as-built sheets is drawn. */
+export const axes = ['fitting', 'whole'] as const;
+
 export const contrasts = ['system', 'high'] as const;
 
 /** What a person chose for this computer. Absent means not chosen: the page decides. */
@@ -16,6 +19,8 @@ export interface Settings {
   readonly sheetOrientation?: Orientation | 'usual';
   /** Columns of the log on as-built sheets: a choice, or what each record brings. */
   readonly sheetColumns?: readonly SwitchedColumn[] | 'byRecord';
+  /** Whether as-built sheets leave out long plain stretches where that helps, or never. */
+  readonly sheetAxis?: (typeof axes)[number];
 }
 
 /** Settings as they lie in a file or come from a page. */
@@ -25,4 +30,5 @@ export const settings: z.ZodType<Settings> = z.strictObject({
   tablesPercent: z.number().min(5).max(95).exactOptional(),
   sheetOrientation: z.enum([...orientations, 'usual']).exactOptional(),
   sheetColumns: z.union([z.array(z.enum(switchedColumns)), z.literal('byRecord')]).exactOptional(),
+  sheetAxis: z.enum(axes).exactOptional(),
 });

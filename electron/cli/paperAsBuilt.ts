@@ -151,13 +151,14 @@ async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>>
 export const paperAsBuilt: Command = {
   name: 'paper as-built',
   takes:
-    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--orientation portrait|landscape] [--columns LIST] [--language en|fr|pt] [--template FILE] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
-  says: `Writes the as-built sheet; several pages of a drawing file become OUT-1 and so on; --all puts the sheets of all wells into one PDF to print; LIST is some of ${switchedColumns.join(',')}, or none`,
+    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--orientation portrait|landscape] [--columns LIST] [--whole-axis] [--language en|fr|pt] [--template FILE] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
+  says: `Writes the as-built sheet; several pages of a drawing file become OUT-1 and so on; --all puts the sheets of all wells into one PDF to print; LIST is some of ${switchedColumns.join(',')}, or none; --whole-axis leaves no depths out`,
   options: {
     well: { type: 'string' },
     paper: { type: 'string' },
     orientation: { type: 'string' },
     columns: { type: 'string' },
+    'whole-axis': { type: 'boolean' },
     language: { type: 'string' },
     template: { type: 'string' },
     'attach-record': { type: 'boolean' },

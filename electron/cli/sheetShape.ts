@@ -3,10 +3,14 @@ import { orientations, type Orientation } from '../../core/drawing/paper.ts';
 import { switchedColumns, type SwitchedColumn } from '../../core/drawing/parts/columnNames.ts';
 import { misused, textOption, type Given } from './command.ts';
 
-/** How a sheet shall lie and which columns its log shall have; absent where nobody said. */
+/**
+ * How a sheet shall lie, which columns its log shall have, and whether its axis may be broken;
+ * absent where nobody said.
+ */
 export interface SheetShape {
   readonly orientation?: Orientation;
   readonly columns?: readonly SwitchedColumn[];
+  readonly brokenAxis?: boolean;
 }
 
 function readOrientation(given: Given): Result<Pick<SheetShape, 'orientation'>> {
@@ -37,5 +41,6 @@ export function readSheetShape(given: Given): Result<SheetShape> {
   if (!orientation.ok) return orientation;
   const columns = readColumns(given);
   if (!columns.ok) return columns;
-  return ok({ ...orientation.value, ...columns.value });
+  const axis = given.options['whole-axis'] === true ? { brokenAxis: false } : {};
+  return ok({ ...orientation.value, ...columns.value, ...axis });
 }

@@ -17,5 +17,5 @@ export interface CheckPageMaking {
 export function makeCheckPage({ paper, language = 'en', fonts, madeAt }: CheckPageMaking): Sheet {
   const paperId = sha256Hex(`checkPage ${paper} ${language}`).slice(0, 32);
   const made = { paper, language, fonts: fonts.metrics, madeAt, paperId };
-  return sheetOf(drawCheckPage(made), [], fonts);
+  return sheetOf(drawCheckPage(made), [], { fonts });
 }

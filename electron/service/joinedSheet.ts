@@ -36,5 +36,5 @@ export function joinSheets(sheets: readonly Sheet[], { fonts, madeAt }: MadeWith
   const paperId = sha256Hex(drawings.map((one) => one.paperId).join(' ')).slice(0, 32);
   const joint = { title: titleOf(sheets), subject, language, madeAt, paperId };
   const findings = sheets.flatMap((sheet) => sheet.findings);
-  return ok(sheetOf(joinDrawings(drawings, joint), findings, fonts));
+  return ok(sheetOf(joinDrawings(drawings, joint), findings, { fonts }));
 }

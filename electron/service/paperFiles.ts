@@ -68,7 +68,8 @@ export function asBuiltSheet(
   issued = false,
 ): Result<NewestSheet> {
   const { archive, fonts, clock } = parts;
-  const { id, paper, orientation, columns, language = 'en', attachRecord = false } = takes;
+  const { id, paper, orientation, columns, brokenAxis, language = 'en' } = takes;
+  const { attachRecord = false } = takes;
   const newest = newestOf(parts, id);
   if (!newest.ok) return newest;
   const { record, revision } = newest.value;
@@ -79,7 +80,11 @@ export function asBuiltSheet(
   const shown = { images: pictures.value, revisions: told.value };
   const own = ownPracticeFiles(archive.practices);
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
-  const shape = { ...(orientation && { orientation }), ...(columns && { columns }) };
+  const shape = {
+    ...(orientation && { orientation }),
+    ...(columns && { columns }),
+    ...(brokenAxis !== undefined && { brokenAxis }),
+  };
   const made = { paper, language, fonts, madeAt: clock(), revision, attachRecord, issued };
   const fileName = paperFileName(record, paper, revision, takes.language, orientation);
   const sheet = makeAsBuilt(record, { ...made, ...shown, ...shape, own, ownGuidelines });

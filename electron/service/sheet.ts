@@ -3,7 +3,12 @@ import type { Finding } from '../../core/base/finding.ts';
 import type { Drawing } from '../../core/drawing/items.ts';
 import type { Orientation, PaperName } from '../../core/drawing/paper.ts';
 import { switchedColumns, type SwitchedColumn } from '../../core/drawing/parts/columnNames.ts';
-import { drawAsBuilt } from '../../core/drawing/papers/asBuilt.ts';
+import {
+  drawAsBuilt,
+  isBroken,
+  planAsBuilt,
+  wholePlan,
+} from '../../core/drawing/papers/asBuilt.ts';
 import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { Template } from '../../core/drawing/parts/headStrip.ts';
@@ -35,6 +40,8 @@ export interface SheetOptions {
   readonly orientation?: Orientation;
   /** Columns of the log; what the record brings where absent. */
   readonly columns?: readonly SwitchedColumn[];
+  /** Whether long plain stretches may be left out by a marked break; they may where absent. */
+  readonly brokenAxis?: boolean;
   /** Of the sheet's own words; English where absent. */
   readonly language?: Language;
   readonly fonts: ShippedFonts;
@@ -67,7 +74,7 @@ export interface Sheet {
   pdf(): Uint8Array;
   /** One page, counted from 1, as a drawing file with its fonts within. */
   svg(page: number): string;
-  /** The same as DXF. */
+  /** The same as DXF, in which no depths are left out. */
   dxf(page: number): Uint8Array;
   /** The same in pixels, at so many dots an inch. */
   png(page: number, dpi: number): Promise<Uint8Array>;
@@ -98,6 +105,7 @@ function paperIdOf(
     ...(pictures.length === 0 ? [] : [pictures]),
     ...(guidelines.id === guidelinesOf(undefined).id ? [] : [guidelines]),
     ...(columns ? [{ columns: switchedColumns.filter((one) => columns.includes(one)) }] : []),
+    ...(options.brokenAxis === false ? ['whole axis'] : []),
     ...(revisions.length === 0 ? [] : [revisions]),
     ...(template ? [template] : []),
     ...(attachRecord ? ['with record'] : []),
@@ -116,19 +124,27 @@ function styleSheetOf({ files }: ShippedFonts): string {
   return known;
 }
 
+/** What a sheet's files need besides its drawing. */
+interface FiledWith {
+  readonly fonts: ShippedFonts;
+  /** Goes into the PDF. */
+  readonly attached?: Attachment | undefined;
+  /** The same pages with nothing left out of their depths, where the drawing leaves out some. */
+  readonly whole?: (() => Drawing) | undefined;
+}
+
 /** The files that can be made of a drawing. */
 export function sheetOf(
   drawing: Drawing,
   findings: readonly Finding[],
-  fonts: ShippedFonts,
-  attached?: Attachment,
+  { fonts, attached, whole = () => drawing }: FiledWith,
 ): Sheet {
   return {
     drawing,
     findings,
     pdf: () => paintPdf(drawing, fonts.files, attached),
     svg: (page) => paintSvg(drawing, page - 1, styleSheetOf(fonts)),
-    dxf: (page) => paintDxf(drawing, page - 1, fonts.metrics),
+    dxf: (page) => paintDxf(whole(), page - 1, fonts.metrics),
     png: (page, dpi) =>
       paintPng(paintSvg(drawing, page - 1), drawing.pages[page - 1]!.width, dpi, fonts.files),
   };
@@ -136,12 +152,12 @@ export function sheetOf(
 
 /** The as-built sheet of a record that was read. */
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
-  const { paper, orientation, columns, fonts, madeAt, revision } = options;
+  const { paper, orientation, columns, brokenAxis, fonts, madeAt, revision } = options;
   const { language = 'en', images = {}, revisions, template } = options;
   const model = resolveWell(record);
   const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
   const judgement = judgedWell(record, model, practiceOf(record, options.own), { guidelines });
-  const drawing = drawAsBuilt(record, model, {
+  const made = {
     paper,
     language,
     fonts: fonts.metrics,
@@ -153,17 +169,18 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
     recordHash: recordHash(record),
     ...(orientation && { orientation }),
     ...(columns && { columns }),
+    ...(brokenAxis !== undefined && { brokenAxis }),
     ...(revision === undefined ? {} : { revision }),
     ...(revisions && { revisions }),
     ...(template && { template }),
     ...(options.issued && { issued: true }),
-  });
-  return sheetOf(
-    drawing,
-    [...model.findings, ...judgement.findings],
-    fonts,
-    recordAttachment(record, options),
-  );
+  };
+  const plan = planAsBuilt(record, model, made);
+  const draw = (planned: typeof plan) => drawAsBuilt(record, model, { ...made, plan: planned });
+  const whole = isBroken(plan) ? () => draw(wholePlan(plan)) : undefined;
+  const attached = recordAttachment(record, options);
+  const findings = [...model.findings, ...judgement.findings];
+  return sheetOf(draw(plan), findings, { fonts, attached, whole });
 }
 
 export type LayingOutSheetOptions = Omit<
@@ -171,6 +188,7 @@ export type LayingOutSheetOptions = Omit<
   | 'paper'
   | 'orientation'
   | 'columns'
+  | 'brokenAxis'
   | 'images'
   | 'ownGuidelines'
   | 'revisions'
@@ -201,12 +219,8 @@ export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions
     recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
   });
-  return sheetOf(
-    drawing,
-    [...model.findings, ...findings],
-    fonts,
-    recordAttachment(record, options),
-  );
+  const attached = recordAttachment(record, options);
+  return sheetOf(drawing, [...model.findings, ...findings], { fonts, attached });
 }
 
 export interface CommitteeSheetOptions extends Omit<SheetOptions, 'paper' | 'language'> {
@@ -239,5 +253,5 @@ export function makeCommittee(record: WellRecord, options: CommitteeSheetOptions
     ...(revision === undefined ? {} : { revision }),
   });
   const attached = recordAttachment(record, options);
-  return sheetOf(drawing, [...model.findings, ...findings], fonts, attached);
+  return sheetOf(drawing, [...model.findings, ...findings], { fonts, attached });
 }

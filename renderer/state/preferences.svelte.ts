@@ -5,10 +5,13 @@ import type { Orientation } from '../../core/drawing/paper.ts';
 import type { SwitchedColumn } from '../../core/drawing/parts/columnNames.ts';
 import { speech } from './language.svelte.ts';
 
-/** How an as-built sheet lies and which columns its log has. */
+type SheetAxis = NonNullable<Settings['sheetAxis']>;
+
+/** How an as-built sheet lies, which columns its log has and whether its axis may be broken. */
 export interface SheetShape {
   readonly orientation?: Orientation;
   readonly columns?: readonly SwitchedColumn[];
+  readonly brokenAxis?: boolean;
 }
 
 /** What a person chose for this computer; one for the whole page. */
@@ -20,6 +23,8 @@ class Preferences {
   sheetOrientation = $state<Orientation | 'usual'>('usual');
   /** Columns of the log on as-built sheets. */
   sheetColumns = $state.raw<readonly SwitchedColumn[] | 'byRecord'>('byRecord');
+  /** Whether as-built sheets may leave out long plain stretches. */
+  sheetAxis = $state<SheetAxis>('fitting');
   #host: PageHost | undefined;
 
   /**
@@ -56,12 +61,17 @@ class Preferences {
     this.#choose({ sheetColumns });
   }
 
+  drawAxis(sheetAxis: SheetAxis) {
+    this.#choose({ sheetAxis });
+  }
+
   /** What as-built sheets are drawn and made with; what was not chosen is absent. */
   get sheetShape(): SheetShape {
-    const { sheetOrientation: orientation, sheetColumns: columns } = this;
+    const { sheetOrientation: orientation, sheetColumns: columns, sheetAxis } = this;
     return {
       ...(orientation !== 'usual' && { orientation }),
       ...(columns !== 'byRecord' && { columns }),
+      ...(sheetAxis === 'whole' && { brokenAxis: false }),
     };
   }
 
@@ -71,12 +81,13 @@ class Preferences {
     void this.#host?.send('settings.write', chosen);
   }
 
-  #take({ language, contrast, tablesPercent, sheetOrientation, sheetColumns }: Settings) {
+  #take({ language, contrast, tablesPercent, ...sheet }: Settings) {
     speech.language = language ?? speech.language;
     this.contrast = contrast ?? this.contrast;
     this.tablesPercent = tablesPercent ?? this.tablesPercent;
-    this.sheetOrientation = sheetOrientation ?? this.sheetOrientation;
-    this.sheetColumns = sheetColumns ?? this.sheetColumns;
+    this.sheetOrientation = sheet.sheetOrientation ?? this.sheetOrientation;
+    this.sheetColumns = sheet.sheetColumns ?? this.sheetColumns;
+    this.sheetAxis = sheet.sheetAxis ?? this.sheetAxis;
   }
 }
 

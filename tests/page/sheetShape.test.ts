@@ -23,6 +23,7 @@ it(
     await page.getByRole('radio', { name: 'lying', exact: true }).focus();
     await page.keyboard.press('Space');
     await eventually(width).toBe('297');
+    await page.getByRole('radio', { name: 'always whole', exact: true }).check();
     const byRecord = page.getByRole('checkbox', { name: 'what the record brings' });
     await byRecord.focus();
     await page.keyboard.press('Space');
@@ -40,6 +41,9 @@ it(
     await later.getByRole('button', { name: 'Layout', exact: true }).click();
     const kept = later.getByRole('checkbox', { name: 'Colour', exact: true });
     expect(await kept.isChecked()).toBe(false);
+    expect(await later.getByRole('radio', { name: 'always whole', exact: true }).isChecked()).toBe(
+      true,
+    );
     await later.context().close();
     expect(program.complaints).toEqual([]);
   },

@@ -28,6 +28,8 @@ import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
 import { waterPages } from './asBuilt/waterPages.ts';
 import { drawWellPage } from './asBuilt/wellPage.ts';
 
+export { isBroken, wholePlan } from './asBuilt/wholeAxis.ts';
+
 export interface AsBuiltOptions extends Making {
   readonly paper: PaperName;
   /** How the paper lies; A4 upright and A3 lying where absent. */

@@ -125,7 +125,7 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
     {},
     { language: 'fr', contrast: 'high', tablesPercent: 40 },
     { sheetOrientation: 'landscape', sheetColumns: ['colour', 'rate'] },
-    { sheetOrientation: 'usual', sheetColumns: 'byRecord' },
+    { sheetOrientation: 'usual', sheetColumns: 'byRecord', sheetAxis: 'whole' },
   ],
 };
 
@@ -251,6 +251,7 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['papers.asBuilt', { id: 'a', paper: 'A4', columns: ['tint'] }, 'columns[0]: '],
   ['settings.write', { sheetOrientation: 'up' }, 'sheetOrientation: '],
   ['settings.write', { sheetColumns: 'all' }, 'sheetColumns: '],
+  ['settings.write', { sheetAxis: 'never' }, 'sheetAxis: '],
   ['papers.layingOut', { id: 'a', paper: 'A4' }, 'paper'],
   ['papers.batch', { ids: [], paper: 'A4' }, 'ids'],
   ['papers.batch', { ids: Array(61).fill('a'), paper: 'A4' }, 'ids'],

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { ownFolder, type } from './typed.ts';
+import { longPlain } from '../../sheets/examples/longPlain.ts';
+import { ownFolder, putRecord, type } from './typed.ts';
 
 const demo = path.resolve(import.meta.dirname, '../../../demo-data/shallow-direct-action-9m.json');
 
@@ -13,6 +14,16 @@ describe('drawing files from the command line', () => {
     expect(files).toContain('sheet-1.dxf');
     for (const file of files)
       expect(readFileSync(path.join(folder, file), 'latin1')).toContain('\nAC1015\n');
+  });
+
+  it('have their axis whole where that is asked for', async () => {
+    const folder = ownFolder();
+    const args = ['paper', 'as-built', putRecord(folder, longPlain()), '--paper', 'A3'];
+    await type(folder, [...args, '-o', 'broken.svg']);
+    await type(folder, [...args, '--whole-axis', '-o', 'whole.svg']);
+    const breaks = (file: string) =>
+      readFileSync(path.join(folder, file), 'utf8').includes('depthBreak"');
+    expect([breaks('broken-1.svg'), breaks('whole-1.svg')]).toEqual([true, false]);
   });
 
   it('are pixels of the fineness asked for, and say it', async () => {

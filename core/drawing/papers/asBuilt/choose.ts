@@ -5,6 +5,7 @@ import { axisBottom, paperLength } from '../../scale.ts';
 import { layPanel } from './blocks.ts';
 import { hasOwnPage, type Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
+import { isBroken } from './wholeAxis.ts';
 import { callsFit, callsHeight } from './wellView.ts';
 
 /** A layer or fill thinner than this on paper can hardly be read. */
@@ -133,8 +134,6 @@ export function cheapest(input: SheetInput, plans: readonly Plan[]): Plan | unde
   }
   return best?.plan;
 }
-
-const isBroken = ({ views }: Plan) => views.some(({ axis }) => axis.leftOut !== undefined);
 
 const pagesOf = (plan: Plan) => plan.views.length + (hasOwnPage(plan) ? 1 : 0);
 

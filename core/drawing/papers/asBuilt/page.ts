@@ -11,6 +11,10 @@ export interface Plan {
   readonly remarksRoom: PaperMm;
 }
 
+/** Between the body's edge and the ends of the well, for half a figure; and at a match line. */
+export const margin: PaperMm = 1.4;
+export const matchMargin: PaperMm = 4.5;
+
 export function hasOwnPage({ rest }: Plan): boolean {
   return rest === 'bandAndPage' || rest === 'ownPage';
 }

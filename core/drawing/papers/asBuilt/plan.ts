@@ -17,15 +17,11 @@ import { bestPlan } from './choose.ts';
 import { cut, type Along, type Range } from './cut.ts';
 import { extentOf, widthScaleOf } from './extent.ts';
 import { besideDrawing, drawingWidth } from './foot.ts';
-import type { Plan } from './page.ts';
+import { margin, matchMargin, type Plan } from './page.ts';
 import { plainStretches, spareDepths } from './plainStretches.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { columnsOf } from './shownColumns.ts';
 import { callsHeight } from './wellView.ts';
-
-/** Between the body's edge and the ends of the well, for half a figure; and at a match line. */
-const margin: PaperMm = 1.4;
-const matchMargin: PaperMm = 4.5;
 
 /** What all plans of a sheet share. */
 interface Frame {

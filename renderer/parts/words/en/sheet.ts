@@ -10,12 +10,17 @@ export const sheet = {
   oneLanguage: 'one language',
   language: 'Language of the sheet',
   shape: 'Layout',
-  shapeSays: 'How the sheet lies and which columns its log shows',
+  shapeSays: 'How the sheet lies, its depth axis and the columns of its log',
   lies: 'The sheet lies',
   orientations: {
     usual: 'as is usual: A4 upright, A3 lying',
     portrait: 'upright',
     landscape: 'lying',
+  },
+  axis: 'Depth axis',
+  axes: {
+    fitting: 'broken where that shows the well larger',
+    whole: 'always whole',
   },
   columns: 'Columns of the log',
   byRecord: 'what the record brings',

@@ -12,12 +12,17 @@ export const sheet: InterfaceWords['sheet'] = {
   oneLanguage: 'une langue',
   language: 'Langue de la feuille',
   shape: 'Disposition',
-  shapeSays: 'Sens de la feuille et colonnes de la coupe des terrains',
+  shapeSays: 'Sens de la feuille, axe des profondeurs et colonnes de la coupe des terrains',
   lies: 'Sens de la feuille',
   orientations: {
     usual: 'selon l’usage : A4 en hauteur, A3 en largeur',
     portrait: 'en hauteur',
     landscape: 'en largeur',
+  },
+  axis: 'Axe des profondeurs',
+  axes: {
+    fitting: 'interrompu si le forage en est plus lisible',
+    whole: 'toujours entier',
   },
   columns: 'Colonnes de la coupe',
   byRecord: 'ce que contient le dossier',

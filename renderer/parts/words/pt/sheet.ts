@@ -12,12 +12,17 @@ export const sheet: InterfaceWords['sheet'] = {
   oneLanguage: 'uma língua',
   language: 'Língua da folha',
   shape: 'Disposição',
-  shapeSays: 'Sentido da folha e colunas do perfil do terreno',
+  shapeSays: 'Sentido da folha, eixo das profundidades e colunas do perfil do terreno',
   lies: 'Sentido da folha',
   orientations: {
     usual: 'conforme o uso: A4 ao alto, A3 ao baixo',
     portrait: 'ao alto',
     landscape: 'ao baixo',
+  },
+  axis: 'Eixo das profundidades',
+  axes: {
+    fitting: 'interrompido se o furo ficar mais legível',
+    whole: 'sempre inteiro',
   },
   columns: 'Colunas do perfil',
   byRecord: 'o que a ficha contém',

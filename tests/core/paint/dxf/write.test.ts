@@ -53,6 +53,21 @@ describe('a page as DXF', () => {
     ]);
   });
 
+  it('is not made of a page whose depth axis is broken: no depth below would be true', () => {
+    const spans = {
+      water: { x: 0, width: 10 },
+      ground: { x: 10, width: 20 },
+      section: { x: 100, width: 40 },
+    };
+    const stretches = [
+      { fromM: 0, toM: 10, top: 40 },
+      { fromM: 30, toM: 40, top: 97 },
+    ];
+    const box = { x: 0, y: 40, width: 200, height: 107 };
+    const axis = { box, fromM: 0, toM: 40, stretches, mmPerM: 5, spans };
+    expect(() => read([line(120, 45, 130, 195)], { axes: [axis] })).toThrow('axis is broken');
+  });
+
   it('has a layer for each named group, whose clip cuts what stands in it', () => {
     const clip = { x: 20, y: 95, width: 20, height: 10 };
     const items = [line(10, 100, 60, 100), text('outside', 18, 100), text('inside', 22, 100)];
