@@ -31,13 +31,8 @@ import { findMark, listMarks, type WellMark } from './tables/marks.ts';
 import { countWells, listWells, type ListedWell } from './tables/wells.ts';
 import { guarded } from './trouble.ts';
 import { openWorking, type WorkingCopy } from './working.ts';
+import type { ArchiveWorld } from './world.ts';
 import { createWell, saveWell, type Sayings } from './write.ts';
-
-/** What the archive is handed from outside. */
-export interface ArchiveWorld {
-  /** Now, ISO 8601. */
-  readonly now: () => string;
-}
 
 /** One file that holds a programme's wells. */
 export interface Archive {

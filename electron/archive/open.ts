@@ -2,11 +2,13 @@ import { accessSync, constants, existsSync } from 'node:fs';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { ok, refused, type Result } from '../../core/base/result.ts';
-import { archiveOf, type Archive, type ArchiveWorld } from './archive.ts';
+import { archiveOf, type Archive } from './archive.ts';
+import { isForeign, notAnArchive, versionOf } from './fileMarks.ts';
 import type { WriteHandle } from './handles.ts';
 import { newestVersion, steps } from './steps/list.ts';
-import { applicationId, takeSteps } from './steps/take.ts';
+import { takeSteps } from './steps/take.ts';
 import { damaged, guarded } from './trouble.ts';
+import type { ArchiveWorld } from './world.ts';
 
 export interface OpenOptions extends ArchiveWorld {
   /** True where a missing file is a mistake and not the wish for a new archive. */
@@ -36,15 +38,6 @@ function readyToWrite(db: Database.Database): WriteHandle {
   return db as WriteHandle;
 }
 
-function number(db: Database.Database, pragma: string): number {
-  return db.pragma(pragma, { simple: true }) as number;
-}
-
-function isForeign(db: Database.Database): boolean {
-  const empty = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get() === 0;
-  return !empty && number(db, 'application_id') !== applicationId;
-}
-
 const newerSentence =
   'This archive was made by a newer version of Borefolio. It can be read and printed here, and not changed. Install the newer version to change it.';
 const protectedSentence =
@@ -52,7 +45,7 @@ const protectedSentence =
 
 function openReadOnly(file: string, options: OpenOptions, sentence: string): Result<Archive> {
   const db = connect(file, true);
-  if (number(db, 'user_version') < newestVersion) {
+  if (versionOf(db) < newestVersion) {
     db.close();
     return refused(
       'oldAndProtected',
@@ -67,13 +60,9 @@ function openConnected(
   file: string,
   options: OpenOptions,
 ): Result<Archive> | 'newer' {
-  if (isForeign(db))
-    return refused(
-      'notAnArchive',
-      `${path.basename(file)} is a database of another program. Choose a file that Borefolio made.`,
-    );
+  if (isForeign(db)) return notAnArchive(file);
   if (db.pragma('quick_check(1)', { simple: true }) !== 'ok') return damaged(file);
-  if (number(db, 'user_version') > newestVersion) return 'newer';
+  if (versionOf(db) > newestVersion) return 'newer';
   const writer = readyToWrite(db);
   return ok(archiveOf(file, { reader: writer, writer }, options));
 }

@@ -1,10 +1,11 @@
 import { copyFileSync, existsSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { ok, refused, type Result } from '../../core/base/result.ts';
-import type { Archive, ArchiveWorld } from './archive.ts';
+import type { Archive } from './archive.ts';
 import { backUpNow } from './backup.ts';
 import { openArchive } from './open.ts';
 import { backupFolder, guardedLong } from './trouble.ts';
+import type { ArchiveWorld } from './world.ts';
 
 function noBackup(fileName: string): Result<never> {
   return refused(

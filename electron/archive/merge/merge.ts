@@ -1,8 +1,8 @@
 import { ok, refused, type Result } from '../../../core/base/result.ts';
-import type { ArchiveWorld } from '../archive.ts';
 import type { Access } from '../lists.ts';
 import { findRevision } from '../tables/revisions.ts';
 import { findWell } from '../tables/wells.ts';
+import type { ArchiveWorld } from '../world.ts';
 import { bringBeside } from './beside.ts';
 import { readOther } from './otherArchive.ts';
 import { headOf, planMerge, underOurId, type MergePlan, type MergeStep } from './plan.ts';
@@ -88,12 +88,11 @@ export function mergingOf(
       : undefined;
   return {
     look: (other) =>
-      itself(other) ??
-      reading((ours) => readOther(other, world, (theirs) => ok(sightOf(ours, theirs)))),
+      itself(other) ?? reading((ours) => readOther(other, (theirs) => ok(sightOf(ours, theirs)))),
     take: (other, choices, said) =>
       itself(other) ??
       writing((db) =>
-        readOther(other, world, (theirs) =>
+        readOther(other, (theirs) =>
           db
             .transaction((): Result<MergeDone> => {
               const { steps } = planMerge(db, theirs);
