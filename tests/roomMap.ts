@@ -83,7 +83,7 @@ export const rooms: readonly Room[] = [
     packages: ['jspdf'],
     world: 'pure',
   },
-  { room: 'core/exchange', doors: recordSide, packages: ['csv-parse', 'zod'], world: 'handed' },
+  { room: 'core/exchange', doors: findingSide, packages: ['csv-parse', 'zod'], world: 'handed' },
   {
     room: 'core/contract',
     doors: [

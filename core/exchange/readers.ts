@@ -1,4 +1,5 @@
 import type { Result } from '../base/result.ts';
+import { holdsAgs, readAgs } from './ags/readAgs.ts';
 import type { GivenFile, Incoming } from './incoming.ts';
 import { holdsRecords, readJson } from './json/readJson.ts';
 
@@ -14,6 +15,7 @@ export interface RecordReader {
 /** The first that fits reads a file. */
 export const recordReaders: readonly RecordReader[] = [
   { format: 'json', fits: holdsRecords, read: readJson },
+  { format: 'ags', fits: holdsAgs, read: readAgs },
 ];
 
 /** The reader of a file; undefined where it is a table, or nothing that is known. */

@@ -1,0 +1,47 @@
+import type { WellRecord } from '../../record/schema.ts';
+import type { Losing } from '../losses.ts';
+import type { LaidString } from './layPieces.ts';
+
+function loseSetting({ index, string: { set }, bottomM, placedBy }: LaidString, { lose }: Losing) {
+  const path = `strings[${index}].set`;
+  if (placedBy === 'holeBottom' || placedBy === 'ground')
+    lose(
+      path,
+      'Nothing tells where the string stands; its depths are taken as the sheet has them.',
+    );
+  else if (set?.by !== 'bottom' || set.depth !== bottomM)
+    lose(path, 'It comes back as set by the depth of its lower end.');
+}
+
+/** Whether each component is one piece, so that pieces by depth lead back to the same tally. */
+function isOneToOne({ string, pieces }: LaidString): boolean {
+  const paths = new Set(pieces.map(({ path }) => path));
+  return pieces.length === string.components.length && paths.size === pieces.length;
+}
+
+function losePieces({ index, string, pieces }: LaidString, { lose }: Losing): void {
+  const path = `strings[${index}].components`;
+  const isWhole = isOneToOne({ index, string, pieces } as LaidString);
+  if (!isWhole)
+    lose(path, 'Alike pieces come back one by one, and one without a length not at all.');
+  for (const piece of pieces)
+    if (piece.component.length !== Number((piece.to - piece.from).toPrecision(12)))
+      lose(
+        `${piece.path}.length`,
+        'It comes back without the part that goes into the piece below.',
+      );
+}
+
+/** What pieces by depth do not tell of a tally: joints, counts, and how a string was set. */
+export function loseTally(
+  record: WellRecord,
+  strings: readonly LaidString[],
+  losing: Losing,
+): void {
+  if (strings.length < (record.strings ?? []).length)
+    losing.lose('strings', 'A string without a single length is left out.');
+  for (const string of strings) {
+    loseSetting(string, losing);
+    losePieces(string, losing);
+  }
+}

@@ -1,0 +1,75 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import path from 'node:path';
+import { writePath, type PathStep, type RecordPath } from '../../../core/base/recordPath.ts';
+import type { Loss, OutgoingWell } from '../../../core/exchange/outgoing.ts';
+import { readRecord } from '../../../core/record/read.ts';
+import type { WellRecord } from '../../../core/record/schema.ts';
+
+const isGroup = (value: unknown): value is object => typeof value === 'object' && value !== null;
+const isMoment = (value: unknown): value is string =>
+  typeof value === 'string' && /^\d{4}-\d\d-\d\dT\d\d:\d\d/.test(value);
+
+/** Absent is not known, and so is a chapter that holds nothing. */
+const saysNothing = (value: unknown): boolean =>
+  value === undefined || (isGroup(value) && Object.values(value).every(saysNothing));
+
+/** The same moment may be written with or without its seconds. */
+function isSame(one: unknown, other: unknown): boolean {
+  if (isMoment(one) && isMoment(other)) return Date.parse(one) === Date.parse(other);
+  return one === other || (saysNothing(one) && saysNothing(other));
+}
+
+/** Where two records differ, leaf by leaf. */
+export function differences(one: unknown, other: unknown, at: PathStep[] = []): RecordPath[] {
+  if (!isGroup(one) && !isGroup(other)) return isSame(one, other) ? [] : [writePath(at)];
+  if (saysNothing(one) && saysNothing(other)) return [];
+  const [left, right] = [isGroup(one) ? one : {}, isGroup(other) ? other : {}];
+  const isList = Array.isArray(one) || Array.isArray(other);
+  return [...new Set([...Object.keys(left), ...Object.keys(right)])].flatMap((key) => {
+    const step = isList ? Number(key) : key;
+    return differences(
+      (left as Record<string, unknown>)[key],
+      (right as Record<string, unknown>)[key],
+      [...at, step],
+    );
+  });
+}
+
+const lies = (path: RecordPath, under: RecordPath) =>
+  path === under || path.startsWith(`${under}.`) || path.startsWith(`${under}[`);
+
+/** Differences that no loss tells. */
+export function untold(before: unknown, after: unknown, losses: readonly Loss[]): RecordPath[] {
+  return differences(before, after).filter((path) => !losses.some((loss) => lies(path, loss.path)));
+}
+
+/** Losses that name what came back as it was. */
+export function falselyTold(
+  before: unknown,
+  after: unknown,
+  losses: readonly Loss[],
+): readonly Loss[] {
+  const changed = differences(before, after);
+  return losses.filter((loss) => !changed.some((path) => lies(path, loss.path)));
+}
+
+const demoFolder = path.join(import.meta.dirname, '../../../demo-data');
+
+/** The demo wells by the names of their files. */
+export function demoWells(): ReadonlyMap<string, WellRecord> {
+  const files = readdirSync(demoFolder).filter((name) => name.endsWith('.json'));
+  return new Map(
+    files.map((name) => {
+      const reading = readRecord(JSON.parse(readFileSync(path.join(demoFolder, name), 'utf8')));
+      if (reading.kind !== 'ok') throw new Error(`${name} is no record`);
+      return [name, reading.record];
+    }),
+  );
+}
+
+/** A record as the archive hands it out. */
+export function outgoing(record: WellRecord): OutgoingWell {
+  return { record, revision: 1, changedAt: '2026-03-04T08:30:00+01:00' };
+}
+
+export const writing = { madeAt: '2026-03-05T12:00:00Z', name: 'wells' };
