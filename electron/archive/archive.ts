@@ -10,6 +10,7 @@ import {
   type PrintCopy,
 } from './attachments.ts';
 import { backdropsOf, type Backdrops } from './backdrops.ts';
+import { beingBrought, bringWells, type BringOptions, type Brought, type Wells } from './bring.ts';
 import { binOf, type Bin } from './bin.ts';
 import { checkChains, type ChainCheck } from './check.ts';
 import { editWell, leaveWell, type EditChange, type KeptEdit } from './edit.ts';
@@ -57,6 +58,8 @@ export interface Archive {
   /** The well as it is being worked on. */
   working(id: string): Result<WorkingCopy>;
   create(id: string, document: unknown, said?: Sayings): Result<StoredDocument>;
+  /** Puts many wells in, all or nothing; see `bringWells`. */
+  bring(wells: Wells, options?: BringOptions): Promise<Result<Brought>>;
   /** Edits the working copy. Refused as `staleEdit` when `upon` is not its newest edit. */
   edit(id: string, change: Pick<EditChange, 'upon' | 'moves'>): Result<KeptEdit>;
   /** Makes a revision of the working copy. Refused as `staleEdit` like an edit. */
@@ -90,8 +93,21 @@ export interface Handles {
 export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): Archive {
   const { reader, writer, readOnly } = handles;
   const reading = <T>(query: () => Result<T>) => guarded(file, query);
-  const writing = <T>(change: (db: WriteHandle) => Result<T>): Result<T> =>
-    guarded(file, () => (writer ? change(writer) : refused('readOnly', readOnly ?? '')));
+  let bringing = false;
+  const writing = <T>(change: (db: WriteHandle) => Result<T>): Result<T> => {
+    if (bringing) return beingBrought();
+    return guarded(file, () => (writer ? change(writer) : refused('readOnly', readOnly ?? '')));
+  };
+  const bring: Archive['bring'] = async (wells, options = {}) => {
+    if (!writer) return refused('readOnly', readOnly ?? '');
+    if (bringing) return beingBrought();
+    bringing = true;
+    try {
+      return await bringWells(file, wells, world.now(), options);
+    } finally {
+      bringing = false;
+    }
+  };
   const access: Access = { reading: (query) => reading(() => query(reader)), writing };
   return {
     file,
@@ -112,6 +128,7 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     working: (id) => reading(() => openWorking(reader, id)),
     create: (id, document, said = {}) =>
       writing((db) => createWell(db, { id, document, changedAt: world.now(), said })),
+    bring,
     edit: (id, change) => writing((db) => editWell(db, { id, ...change, changedAt: world.now() })),
     save: (id, upon, said = {}) =>
       writing((db) => saveWell(db, { id, upon, changedAt: world.now(), said })),

@@ -3,13 +3,12 @@ import { ok, refused, type Result } from '../../core/base/result.ts';
 import { deskAfter, type Move } from '../../core/record/desk.ts';
 import type { ReadRecord } from '../../core/record/read.ts';
 import type { WriteHandle } from './handles.ts';
+import { putLine } from './line.ts';
 import { noWell } from './read.ts';
 import { readDocument } from './readDocument.ts';
 import { dropEdits, putEdit } from './tables/edits.ts';
-import { putSearchText } from './tables/search.ts';
-import { findWell, listed, putWell, type ListedWell } from './tables/wells.ts';
+import { findWell, type ListedWell } from './tables/wells.ts';
 import { findWorking, putWorking, type Working } from './tables/working.ts';
-import { searchText } from './words.ts';
 import { isRevised, workingOf } from './working.ts';
 
 /** Moves to be kept, with the number of the edit that they were made upon. */
@@ -50,8 +49,7 @@ function judged(record: unknown, id: string): Result<ReadRecord> {
 /** Lists and finds a well by its working copy, so that no list is older than what was typed. */
 function list(db: WriteHandle, well: ListedWell, { desk, changedAt }: Working): void {
   const { id, revision } = well;
-  const seq = putWell(db, listed(desk.record, { id, revision, changedAt }));
-  putSearchText(db, seq, searchText(desk.record));
+  putLine(db, desk.record, { id, revision, changedAt });
 }
 
 function keep(db: WriteHandle, before: Working, after: Working, moves: readonly Move[]): void {

@@ -14,13 +14,7 @@ import {
   type PlacedWell,
   type SightedWell,
 } from './tables/lists.ts';
-import {
-  countUncounted,
-  listUncounted,
-  putSight,
-  sightOf,
-  type FindingCounts,
-} from './tables/sights.ts';
+import { countUncounted, listUncounted, putCounts, type FindingCounts } from './tables/sights.ts';
 import { findRevision } from './tables/revisions.ts';
 import { findWell } from './tables/wells.ts';
 import { findWorking } from './tables/working.ts';
@@ -97,7 +91,7 @@ export function listsOf({ reading, writing }: Access): Lists {
           .transaction((): Result<void> => {
             for (const id of listUncounted(db, number, most)) {
               const document = newestDocument(db, id);
-              putSight(db, id, sightOf(document), { ...count(document), count: number });
+              putCounts(db, id, { ...count(document), count: number });
             }
             return ok(undefined);
           })

@@ -5,6 +5,7 @@ import { ok, refused, type Result } from '../../core/base/result.ts';
 import { archiveOf, type Archive } from './archive.ts';
 import { isForeign, notAnArchive, versionOf } from './fileMarks.ts';
 import type { WriteHandle } from './handles.ts';
+import { bringLinesUpToDate } from './line.ts';
 import { newestVersion, steps } from './steps/list.ts';
 import { takeSteps } from './steps/take.ts';
 import { damaged, guarded } from './trouble.ts';
@@ -35,6 +36,7 @@ function readyToWrite(db: Database.Database): WriteHandle {
   db.pragma('journal_mode = WAL');
   db.pragma('synchronous = FULL');
   takeSteps(db as WriteHandle, steps);
+  bringLinesUpToDate(db as WriteHandle);
   return db as WriteHandle;
 }
 

@@ -7,6 +7,8 @@ export interface SearchText {
   readonly places: string;
   readonly people: string;
   readonly remarks: string;
+  /** What the ground was called and described as. */
+  readonly log: string;
 }
 
 const places = ['country', 'region', 'district', 'commune', 'village', 'spot'];
@@ -34,6 +36,20 @@ function signersOf(record: unknown): string[] {
   return marks.flatMap((mark) => textsAt({ mark }, 'mark', ['name', 'organisation']));
 }
 
+function logWords(record: unknown): string[] {
+  const log = valueAt(record, 'log');
+  if (!Array.isArray(log)) return [];
+  const described = log.flatMap((interval) => {
+    const qualifiers = valueAt({ interval }, 'interval.qualifiers');
+    const second = Array.isArray(qualifiers) ? qualifiers : [];
+    return [
+      ...textsAt({ interval }, 'interval', ['material', 'colour', 'consistency']),
+      ...second.flatMap((qualifier) => textsAt({ qualifier }, 'qualifier', ['material'])),
+    ];
+  });
+  return [...new Set(described)];
+}
+
 /** Gathers the words of a record in any condition. */
 export function searchText(record: unknown): SearchText {
   const line = (texts: string[]) => texts.join('\n').normalize('NFC');
@@ -47,6 +63,7 @@ export function searchText(record: unknown): SearchText {
       ...signersOf(record),
     ]),
     remarks: line(remarksIn(record)),
+    log: line(logWords(record)),
   };
 }
 

@@ -2,12 +2,11 @@ import { ok, refused, type Result } from '../../core/base/result.ts';
 import { chainStart, linkHash } from './chain.ts';
 import { staleEdit } from './edit.ts';
 import type { WriteHandle } from './handles.ts';
+import { putLine } from './line.ts';
 import { noWell, openWell, type StoredDocument } from './read.ts';
 import { findRevision, putRevision } from './tables/revisions.ts';
-import { putSearchText } from './tables/search.ts';
-import { findWell, listed, putWell } from './tables/wells.ts';
+import { findWell } from './tables/wells.ts';
 import { putWorking } from './tables/working.ts';
-import { searchText } from './words.ts';
 import { isRevised, workingOf } from './working.ts';
 
 /** Who makes a revision, and why. */
@@ -16,15 +15,15 @@ export interface Sayings {
   readonly reason?: string;
 }
 
-function put(
+/** Writes a revision, and the well's line by it. */
+export function putNext(
   db: WriteHandle,
   next: StoredDocument,
   previousHash: string,
   { author = '', reason = '' }: Sayings,
 ): void {
   const { id, revision, changedAt, document } = next;
-  const seq = putWell(db, listed(document, { id, revision, changedAt }));
-  putSearchText(db, seq, searchText(document));
+  putLine(db, document, { id, revision, changedAt });
   const record = JSON.stringify(document);
   const link = { wellId: id, number: revision, changedAt, record, author, reason };
   putRevision(db, { ...link, hash: linkHash(previousHash, link) });
@@ -43,7 +42,7 @@ export function createWell(
           'wellExists',
           `The archive has a well with the id ${well.id} already. Open that one, or take the id out of the record to make another well of it.`,
         );
-      put(db, created, chainStart, said);
+      putNext(db, created, chainStart, said);
       return ok(created);
     })
     .immediate();
@@ -77,7 +76,7 @@ export function saveWell(
       if (revised.value) return openWell(db, id);
       const { hash } = findRevision(db, id, well.revision)!;
       const next = { id, revision: well.revision + 1, changedAt, document };
-      put(db, next, hash, said);
+      putNext(db, next, hash, said);
       putWorking(db, { ...working.value, unrevised: false });
       return ok(next);
     })

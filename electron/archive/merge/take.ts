@@ -1,9 +1,8 @@
 import { chainStart, linkHash } from '../chain.ts';
 import type { ReadHandle, WriteHandle } from '../handles.ts';
+import { putLine } from '../line.ts';
 import { findRevision, putRevision, type Revision } from '../tables/revisions.ts';
-import { putSearchText } from '../tables/search.ts';
-import { findWell, listed, putWell } from '../tables/wells.ts';
-import { searchText } from '../words.ts';
+import { findWell } from '../tables/wells.ts';
 import { bringPapers } from './papers.ts';
 import { headOf, underOurId, type MergeStep } from './plan.ts';
 
@@ -71,10 +70,8 @@ class Chain {
 
   #put(revision: Revision): void {
     const { number, changedAt, record } = revision;
-    const document = JSON.parse(record) as unknown;
-    const seq = putWell(this.#db, listed(document, { id: this.#id, revision: number, changedAt }));
+    putLine(this.#db, JSON.parse(record), { id: this.#id, revision: number, changedAt });
     putRevision(this.#db, revision);
-    putSearchText(this.#db, seq, searchText(document));
     this.#last = revision;
   }
 }

@@ -1,9 +1,7 @@
 import { chainStart, linkHash } from '../chain.ts';
 import type { WriteHandle } from '../handles.ts';
+import { putLine } from '../line.ts';
 import { putRevision, type Revision } from '../tables/revisions.ts';
-import { putSearchText } from '../tables/search.ts';
-import { listed, putWell } from '../tables/wells.ts';
-import { searchText } from '../words.ts';
 
 interface FoundRevision {
   readonly well_id: string;
@@ -84,8 +82,8 @@ class Chain {
     this.#last = { number: revision.number, hash: revision.hash };
   }
 
-  #line(document: unknown, changedAt: string, revision: number): number {
-    return putWell(this.#db, listed(document, { id: this.#id, revision, changedAt }));
+  #line(document: unknown, changedAt: string, revision: number): void {
+    putLine(this.#db, document, { id: this.#id, revision, changedAt });
   }
 
   /** Writes the well's line by its newest record. */
@@ -95,8 +93,7 @@ class Chain {
       this.remarks.push('None of its revisions could be read.');
       return;
     }
-    const seq = this.#line(last.document, last.changedAt, this.revisions);
-    putSearchText(this.#db, seq, searchText(last.document));
+    this.#line(last.document, last.changedAt, this.revisions);
     if (binnedAt)
       this.#db
         .prepare<[string, string]>('UPDATE well SET binned_at = ? WHERE id = ?')

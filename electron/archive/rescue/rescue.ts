@@ -3,12 +3,11 @@ import path from 'node:path';
 import Database from 'better-sqlite3';
 import { ok, refused, type Result } from '../../../core/base/result.ts';
 import type { WriteHandle } from '../handles.ts';
+import { putLine } from '../line.ts';
 import { openArchive } from '../open.ts';
-import { putSearchText } from '../tables/search.ts';
-import { findWell, listed, putWell } from '../tables/wells.ts';
+import { findWell } from '../tables/wells.ts';
 import { findWorking } from '../tables/working.ts';
 import { guarded } from '../trouble.ts';
-import { searchText } from '../words.ts';
 import type { ArchiveWorld } from '../world.ts';
 import { chainFound, type RescuedWells } from './chains.ts';
 import { putFound } from './intoArchive.ts';
@@ -43,8 +42,7 @@ function listTyped(db: WriteHandle): void {
   for (const id of typed) {
     const { desk, changedAt } = findWorking(db, id)!;
     const { revision } = findWell(db, id)!;
-    const seq = putWell(db, listed(desk.record, { id, revision, changedAt }));
-    putSearchText(db, seq, searchText(desk.record));
+    putLine(db, desk.record, { id, revision, changedAt });
   }
 }
 

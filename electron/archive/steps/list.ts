@@ -8,6 +8,7 @@ import { guidelines } from './0070-guidelines.ts';
 import { issues } from './0080-issues.ts';
 import { reasons } from './0100-reasons.ts';
 import { numbers } from './0110-numbers.ts';
+import { logWords } from './0140-log-words.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -22,6 +23,7 @@ export const steps = inOrder([
   issues,
   reasons,
   numbers,
+  logWords,
 ]);
 
 /** Version of an archive that has taken every step. */

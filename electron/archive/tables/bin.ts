@@ -1,4 +1,5 @@
 import type { ReadHandle, WriteHandle } from '../handles.ts';
+import { kept } from '../kept.ts';
 
 /** A well in the bin. */
 export interface BinnedWell {
@@ -31,6 +32,11 @@ export function listBin(db: ReadHandle): BinnedWell[] {
     .map(binnedOf);
 }
 
+export function isBinned(db: ReadHandle, id: string): boolean {
+  const sql = 'SELECT binned_at IS NOT NULL FROM well WHERE id = ?';
+  return kept<[string], number>(db, sql).pluck().get(id) === 1;
+}
+
 /** Puts a well into the bin, or back where there is no moment; false where it was there already. */
 export function setBinned(db: WriteHandle, id: string, binnedAt: string | null): boolean {
   const { changes } = db
@@ -40,7 +46,7 @@ export function setBinned(db: WriteHandle, id: string, binnedAt: string | null):
 }
 
 /** Everything that is kept of a well, what leans on the rest first; its line goes last. */
-const kept = [
+const allOfAWell = [
   'DELETE FROM edit WHERE well_id = ?',
   'DELETE FROM working WHERE well_id = ?',
   'DELETE FROM well_search WHERE rowid = (SELECT seq FROM well WHERE id = ?)',
@@ -57,6 +63,6 @@ export function dropBinned(db: WriteHandle, id: string): boolean {
     .pluck()
     .get(id);
   if (binned === undefined) return false;
-  for (const sql of kept) db.prepare<[string]>(sql).run(id);
+  for (const sql of allOfAWell) db.prepare<[string]>(sql).run(id);
   return true;
 }

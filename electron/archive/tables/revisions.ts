@@ -1,4 +1,5 @@
 import type { ReadHandle, WriteHandle } from '../handles.ts';
+import { kept } from '../kept.ts';
 
 /** A record as it was saved once. */
 export interface Revision {
@@ -35,11 +36,10 @@ function revisionOf({ well_id, changed_at, ...row }: Row): Revision {
 const columns = 'well_id, number, record, changed_at, hash, author, reason';
 
 export function findRevision(db: ReadHandle, wellId: string, number: number): Revision | undefined {
-  const row = db
-    .prepare<[string, number], Row>(
-      `SELECT ${columns} FROM revision WHERE well_id = ? AND number = ?`,
-    )
-    .get(wellId, number);
+  const row = kept<[string, number], Row>(
+    db,
+    `SELECT ${columns} FROM revision WHERE well_id = ? AND number = ?`,
+  ).get(wellId, number);
   return row && revisionOf(row);
 }
 
@@ -66,7 +66,8 @@ export function* everyRevision(db: ReadHandle): Generator<Revision> {
 }
 
 export function putRevision(db: WriteHandle, revision: Revision): void {
-  db.prepare<[Row]>(
+  kept<[Row]>(
+    db,
     `INSERT INTO revision (${columns})
      VALUES (@well_id, @number, @record, @changed_at, @hash, @author, @reason)`,
   ).run(rowOf(revision));

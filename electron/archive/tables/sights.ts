@@ -1,6 +1,7 @@
 import { valueAt } from '../../../core/base/recordPath.ts';
 import { sortKey } from '../../../core/base/text/sortKey.ts';
 import type { ReadHandle, WriteHandle } from '../handles.ts';
+import { kept } from '../kept.ts';
 
 /** How many findings a well has, by how much they weigh. */
 export interface FindingCounts {
@@ -56,6 +57,33 @@ export function sightOf(record: unknown): Sight {
   };
 }
 
+/** A sight's columns beside those of the well's line. */
+export const sightWritten = [
+  'region',
+  'year',
+  'latitude',
+  'longitude',
+  'number_key',
+  'name_key',
+  'village_key',
+  'district_key',
+] as const;
+
+export type SightRow = Readonly<Record<(typeof sightWritten)[number], string | number | null>>;
+
+export function sightRowOf({ region, year, position, keys }: Sight): SightRow {
+  return {
+    region,
+    year: year ?? null,
+    latitude: position?.latitude ?? null,
+    longitude: position?.longitude ?? null,
+    number_key: keys.number,
+    name_key: keys.name,
+    village_key: keys.village,
+    district_key: keys.district,
+  };
+}
+
 /** Ids of wells that were not gone through by this count of findings, the oldest first. */
 export function listUncounted(db: ReadHandle, count: number, most: number): string[] {
   return db
@@ -73,26 +101,14 @@ export function countUncounted(db: ReadHandle, count: number): number {
     .get(count)!;
 }
 
-/** Keeps what was found out of a well, by which count of the findings. */
-export function putSight(
+/** Keeps how many findings a well has, by which count of them. */
+export function putCounts(
   db: WriteHandle,
   id: string,
-  { region, year, position, keys }: Sight,
-  counts: FindingCounts & { readonly count: number },
+  { errors, warnings, notes, count }: FindingCounts & { readonly count: number },
 ): void {
-  db.prepare(
-    `UPDATE well SET
-       region = @region, year = @year, latitude = @latitude, longitude = @longitude,
-       number_key = @number, name_key = @name, village_key = @village, district_key = @district,
-       errors = @errors, warnings = @warnings, notes = @notes, counted = @count
-     WHERE id = @id`,
-  ).run({
-    id,
-    region,
-    year: year ?? null,
-    latitude: position?.latitude ?? null,
-    longitude: position?.longitude ?? null,
-    ...keys,
-    ...counts,
-  });
+  kept<[number, number, number, number, string]>(
+    db,
+    'UPDATE well SET errors = ?, warnings = ?, notes = ?, counted = ? WHERE id = ?',
+  ).run(errors, warnings, notes, count, id);
 }

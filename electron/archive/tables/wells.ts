@@ -1,7 +1,9 @@
 import { valueAt } from '../../../core/base/recordPath.ts';
 import { wellStates, type WellState } from '../../../core/record/identity.ts';
 import type { ReadHandle, WriteHandle } from '../handles.ts';
+import { kept } from '../kept.ts';
 import { everyWord } from '../words.ts';
+import { sightRowOf, sightWritten, type Sight, type SightRow } from './sights.ts';
 
 /** What a list says of a well. */
 export interface ListedWell {
@@ -65,7 +67,7 @@ function stateOf(value: unknown): WellState | '' {
 /** Reads the columns from a record in any condition: half-typed work is listed too. */
 export function listed(
   record: unknown,
-  kept: Pick<WrittenWell, 'id' | 'revision' | 'changedAt'>,
+  known: Pick<WrittenWell, 'id' | 'revision' | 'changedAt'>,
 ): WrittenWell {
   const text = (path: string) => {
     const value = valueAt(record, path);
@@ -73,7 +75,7 @@ export function listed(
   };
   const depthM = deepestM(record);
   return {
-    ...kept,
+    ...known,
     number: text('identity.number'),
     name: text('identity.name'),
     district: text('site.district'),
@@ -118,10 +120,21 @@ export function listWells(db: ReadHandle, search = ''): ListedWell[] {
 }
 
 export function findWell(db: ReadHandle, id: string): ListedWell | undefined {
-  const row = db
-    .prepare<[string], ListedRow>(`SELECT ${listedColumns} FROM well WHERE id = ?`)
-    .get(id);
+  const row = kept<[string], ListedRow>(db, `SELECT ${listedColumns} FROM well WHERE id = ?`).get(
+    id,
+  );
   return row && wellOf(row);
+}
+
+/** Ids of wells whose lines were read from their records in another way, first to last. */
+export function listOutdated(db: ReadHandle, listedBy: number): string[] {
+  const from = 'SELECT id, seq FROM well WHERE listed_by';
+  return db
+    .prepare<[number, number], string>(
+      `SELECT id FROM (${from} < ? UNION ALL ${from} > ?) ORDER BY seq`,
+    )
+    .pluck()
+    .all(listedBy, listedBy);
 }
 
 /** Every well's newest revision, those in the bin among them. */
@@ -133,18 +146,23 @@ export function countWells(db: ReadHandle): number {
   return db.prepare<[], number>('SELECT count(*) FROM well WHERE binned_at IS NULL').pluck().get()!;
 }
 
-/** Writes a well's line, new or changed, and gives its seq. */
-export function putWell(db: WriteHandle, well: WrittenWell): number {
-  return db
-    .prepare<[Row], number>(
-      `INSERT INTO well (${columns})
-       VALUES (@id, @number, @name, @district, @village, @state, @depth_m, @revision, @changed_at)
-       ON CONFLICT (id) DO UPDATE SET
-         number = excluded.number, name = excluded.name, district = excluded.district,
-         village = excluded.village, state = excluded.state, depth_m = excluded.depth_m,
-         revision = excluded.revision, changed_at = excluded.changed_at
-       RETURNING seq`,
-    )
+const written = [...columns.split(', '), ...sightWritten, 'listed_by'];
+
+/** Writes a well's line, new or changed, by which way of reading records, and gives its seq. */
+export function putWell(
+  db: WriteHandle,
+  well: WrittenWell,
+  sight: Sight,
+  listedBy: number,
+): number {
+  return kept<[Row & SightRow & { listed_by: number }], number>(
+    db,
+    `INSERT INTO well (${written.join(', ')})
+     VALUES (${written.map((column) => `@${column}`).join(', ')})
+     ON CONFLICT (id) DO UPDATE SET
+       ${written.map((column) => `${column} = excluded.${column}`).join(', ')}
+     RETURNING seq`,
+  )
     .pluck()
-    .get(rowOf(well))!;
+    .get({ ...rowOf(well), ...sightRowOf(sight), listed_by: listedBy })!;
 }

@@ -21,6 +21,7 @@ describe('what a well is found by', () => {
       places: 'Land\nNorth\nKalo\nCom\nLémo\nMarket',
       people: 'Client\nBuilder\nDriller\nBoss\nWells\nWater group\nChair\nKeeper\nSigner\nOffice',
       remarks: '',
+      log: '',
     });
   });
 
@@ -36,7 +37,7 @@ describe('what a well is found by', () => {
   });
 
   it('is empty for a record in any condition, and never fails', () => {
-    const empty = { number: '', name: '', places: '', people: '', remarks: '' };
+    const empty = { number: '', name: '', places: '', people: '', remarks: '', log: '' };
     for (const record of [null, 7, 'text', [], {}, { identity: 7, site: [], marks: 'x' }])
       expect(searchText(record)).toEqual(empty);
   });

@@ -24,6 +24,13 @@ export const refusals = {
   brokenBackup:
     'Cette copie n’est pas intacte : une révision n’y est plus telle qu’elle a été enregistrée. L’archive a été laissée telle quelle.',
   fileExists: 'Un fichier porte déjà ce nom. Choisissez-en un qui n’existe pas encore.',
+  bringing:
+    'Des forages sont en train d’entrer dans l’archive. Rien n’a été enregistré ; réessayez quand ce sera fini, ou arrêtez-le.',
+  stopped: 'C’est arrêté : rien n’est entré dans l’archive, et tout est comme avant.',
+  typedSince:
+    'Dans un des forages, quelque chose a été saisi qui n’est dans aucune révision. Ouvrez-le et enregistrez-le d’abord. Rien n’a été changé.',
+  wellInBin:
+    'Un des forages est dans la corbeille. Reprenez-le, ou videz d’abord la corbeille. Rien n’a été changé.',
   nothingFound:
     'Aucun forage n’a pu être retrouvé dans ce fichier. Cherchez une copie de sécurité, ou une autre copie du fichier.',
   sameArchive: 'C’est l’archive qui est ouverte. Choisissez-en une autre.',

@@ -22,6 +22,12 @@ export const refusals: typeof french = {
   brokenBackup:
     'Essa cópia não está intacta: uma revisão já não é a que foi guardada. O arquivo ficou como estava.',
   fileExists: 'Já existe um ficheiro com esse nome. Escolha um que ainda não exista.',
+  bringing:
+    'Estão a entrar furos no arquivo. Nada foi guardado; tente de novo quando acabar, ou pare a entrada.',
+  stopped: 'Parou: nada entrou no arquivo, e tudo está como antes.',
+  typedSince:
+    'Num dos furos foi escrito algo que não está em nenhuma revisão. Abra-o e guarde-o primeiro. Nada foi mudado.',
+  wellInBin: 'Um dos furos está no lixo. Recupere-o, ou esvazie primeiro o lixo. Nada foi mudado.',
   nothingFound:
     'Nenhum furo pôde ser encontrado nesse ficheiro. Procure uma cópia de segurança, ou outra cópia do ficheiro.',
   sameArchive: 'É o arquivo que está aberto. Escolha outro.',
