@@ -26,6 +26,7 @@ import { paintSvg } from '../../core/paint/svg/write.ts';
 import { guidelinesOf } from '../../core/water/guidelines/chooseGuidelines.ts';
 import type { GuidelineFile, GuidelineSet } from '../../core/water/guidelines/guidelineSet.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
+import { deflate } from '../files/deflate.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
 import { sha256Hex } from '../seal/hash.ts';
 import { paintPng } from './pixels.ts';
@@ -142,7 +143,8 @@ export function sheetOf(
   return {
     drawing,
     findings,
-    pdf: () => paintPdf(drawing, fonts.files, attached),
+    pdf: () =>
+      paintPdf(drawing, fonts.files, { deflate, ...(attached && { attachment: attached }) }),
     svg: (page) => paintSvg(drawing, page - 1, styleSheetOf(fonts)),
     dxf: (page) => paintDxf(whole(), page - 1, fonts.metrics),
     png: (page, dpi) =>

@@ -1,7 +1,6 @@
-import type { jsPDF } from 'jspdf';
 import { byteString } from './bytes.ts';
-import { deflated } from './inside.ts';
 import { pdfMoment, textString, writeDictionary, writeStream } from './objects.ts';
+import type { Book } from './sheet.ts';
 
 /** A file within the document: what the paper was made from. */
 export interface Attachment {
@@ -26,11 +25,11 @@ function nameOf(text: string): string {
  * 6.8 (from memory): media type, name by /F and /UF, what the file is to the document, and a
  * mention in /AF of the catalogue. Its name and its sentence are texts of any letters.
  */
-export function writeAttachment(doc: jsPDF, attachment: Attachment): string {
+export function writeAttachment({ doc, deflate }: Book, attachment: Attachment): string {
   const { fileName, bytes, mediaType, says, changedAt } = attachment;
   const params = `/Params <</ModDate (${pdfMoment(changedAt)}) /Size ${bytes.length}>>`;
   const kind = `/Type /EmbeddedFile /Subtype ${nameOf(mediaType)} ${params} /Filter /FlateDecode`;
-  const file = writeStream(doc, kind, deflated(doc, byteString(bytes)));
+  const file = writeStream(doc, kind, deflate(byteString(bytes)));
   const name = textString(fileName);
   const names = `/F ${name} /UF ${name} /EF <</F ${file} 0 R /UF ${file} 0 R>>`;
   const told = `/AFRelationship /Source /Desc ${textString(says)}`;

@@ -1,23 +1,22 @@
-import type { jsPDF } from 'jspdf';
 import type { Box, GroupItem, Item } from '../../drawing/items.ts';
+import type { Content } from './content.ts';
 import { layOutline } from './path.ts';
 import type { Sheet } from './sheet.ts';
 
-function clipTo(doc: jsPDF, { x, y, width, height }: Box): void {
-  layOutline(doc, [
+function clipTo(content: Content, { x, y, width, height }: Box): void {
+  layOutline(content, [
     ['M', x, y],
     ['L', x + width, y],
     ['L', x + width, y + height],
     ['L', x, y + height],
     ['Z'],
   ]);
-  doc.clip();
-  doc.discardPath();
+  content.write('W n');
 }
 
 /** `paintItems` is the painter's own switch, handed in so that files do not import in a circle. */
 export function paintGroup(
-  { book: { doc } }: Sheet,
+  { content }: Sheet,
   { items, clip }: GroupItem,
   paintItems: (items: readonly Item[]) => void,
 ): void {
@@ -25,8 +24,8 @@ export function paintGroup(
     paintItems(items);
     return;
   }
-  doc.saveGraphicsState();
-  clipTo(doc, clip);
+  content.save();
+  clipTo(content, clip);
   paintItems(items);
-  doc.restoreGraphicsState();
+  content.restore();
 }

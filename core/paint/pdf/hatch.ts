@@ -1,7 +1,10 @@
 import { TilingPattern } from 'jspdf';
 import type { HatchTile } from '../../drawing/items.ts';
+import { Content } from './content.ts';
+import { write } from './inside.ts';
 import { paintPath } from './path.ts';
-import { pointsPerMm, type Sheet } from './sheet.ts';
+import { pointsPerMm } from './pointsPerMm.ts';
+import type { Sheet } from './sheet.ts';
 
 /**
  * How far, in mm, a tile shows marks beyond its edge. Where tiles only touch, viewers that paint
@@ -23,16 +26,17 @@ function tilingOf({ book, page }: Sheet, { width, height }: HatchTile): TilingPa
 
 /** Name under which content of this page calls the hatch; written on first use. */
 export function patternName(sheet: Sheet, hatch: string): string {
-  const { doc, drawing, patternsIn } = sheet.book;
+  const { doc, patternsIn } = sheet.book;
   const key = `${hatch} on ${sheet.page.height}`;
   const known = patternsIn.get(key);
   if (known) return known;
-  const tile = drawing.hatches[hatch];
+  const tile = sheet.hatches[hatch];
   if (!tile) throw new Error(`The drawing has no hatch called ${hatch}`);
   const tiling = tilingOf(sheet, tile);
   doc.advancedAPI(() => {
     doc.beginTilingPattern(tiling);
-    for (const mark of tile.marks) paintPath(doc, mark);
+    const content = Content.ofTile((words) => write(doc, words));
+    for (const mark of tile.marks) paintPath(content, mark);
     doc.endTilingPattern(key, tiling);
   });
   const name = (tiling as TilingPattern & { readonly id: string }).id;

@@ -10,12 +10,16 @@ function formatOf(data: string): 'PNG' | 'JPEG' {
 }
 
 /** PNG files are taken in as bare dots: made opaque, then packed. JPEG stays as it is. */
-function settle({ doc, againstArchival }: Book, name: string, format: 'PNG' | 'JPEG'): void {
+function settle(
+  { doc, deflate, againstArchival }: Book,
+  name: string,
+  format: 'PNG' | 'JPEG',
+): void {
   const picture = heldPicture(doc, name);
   if (!picture) return;
   if (format === 'PNG') {
     makeOpaque(picture);
-    packPicture(doc, picture);
+    packPicture(picture, deflate);
   }
   // Colours for printing inks have no place beside a profile for red, green and blue.
   if (picture.colorSpace === 'DeviceCMYK') againstArchival.add('inkColours');

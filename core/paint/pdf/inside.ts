@@ -1,4 +1,4 @@
-import type { jsPDF } from 'jspdf';
+import { jsPDF } from 'jspdf';
 
 /** A picture as jsPDF holds it, before the document is written. Strings have one letter a byte. */
 export interface HeldPicture {
@@ -16,15 +16,38 @@ export interface HeldPicture {
   readonly palette?: readonly number[] | undefined;
 }
 
+/** A font of the document. */
+export interface FontInDocument {
+  /** Name by which content calls it. */
+  readonly id: string;
+}
+
+interface Packed {
+  readonly data: string;
+  readonly reverseChain: string;
+}
+
+/** Parts that all documents share. */
+interface Shared {
+  processDataByFilters(data: string, filters: readonly string[]): Packed;
+  pdfEscape16(text: string, font: FontInDocument): string;
+}
+
+const shared = jsPDF.API as unknown as Shared;
+
+/** jsPDF's own, which stands aside while a document is written. */
+const usualFilters = shared.processDataByFilters;
+
 /** What jsPDF has and does not declare. Every use of its inner parts goes through this file. */
 interface Undeclared {
   readonly internal: {
     write(...words: string[]): void;
     getPageInfo(page: number): { objId: number };
     newObject(): number;
+    readonly pages: string[][];
     readonly collections: { readonly addImage_images?: Readonly<Record<string, HeldPicture>> };
   };
-  processDataByFilters(data: string, filters: readonly string[]): { data: string };
+  getFont(): FontInDocument;
   readonly __private__: { setPdfVersion(version: string): void };
 }
 
@@ -74,7 +97,38 @@ export function heldPicture(doc: jsPDF, name: string): HeldPicture | undefined {
   return all.find(({ alias }) => alias === name);
 }
 
-/** Bytes as the filter FlateDecode reads them. */
-export function deflated(doc: jsPDF, bytes: string): string {
-  return undeclared(doc).processDataByFilters(bytes, ['FlateEncode']).data;
+/** Bytes as the filter FlateDecode reads them, packed by jsPDF's own means. */
+export function usualDeflate(letters: string): string {
+  return usualFilters(letters, ['FlateEncode']).data;
+}
+
+/** The operators of a page (from 1) that were written so far; what is pushed is written behind. */
+export function operatorsOf(doc: jsPDF, page: number): string[] {
+  return undeclared(doc).internal.pages[page]!;
+}
+
+/** The font that was chosen last. */
+export function fontInDocument(doc: jsPDF): FontInDocument {
+  return undeclared(doc).getFont();
+}
+
+/**
+ * Number of a letter's glyph, four hexadecimal digits, which the font in the document has from
+ * then on; empty where the font has none.
+ */
+export function glyphOf(font: FontInDocument, letter: string): string {
+  return shared.pdfEscape16(letter, font);
+}
+
+/** The whole document, whose streams are packed by `pack`. */
+export function documentBytes(doc: jsPDF, pack: (letters: string) => string): Uint8Array {
+  shared.processDataByFilters = (data, filters) =>
+    filters.includes('FlateEncode')
+      ? { data: pack(data), reverseChain: '/FlateDecode' }
+      : usualFilters(data, filters);
+  try {
+    return new Uint8Array(doc.output('arraybuffer'));
+  } finally {
+    shared.processDataByFilters = usualFilters;
+  }
 }

@@ -10,7 +10,7 @@ import { paintText } from './text.ts';
 export function paintItem(sheet: Sheet, item: Item): void {
   switch (item.kind) {
     case 'path':
-      return paintPath(sheet.book.doc, item);
+      return paintPath(sheet.content, item);
     case 'text':
       return paintText(sheet, item);
     case 'region':

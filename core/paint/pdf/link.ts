@@ -1,21 +1,13 @@
 import { linkAddress } from '../../base/linkAddress.ts';
-import type { LinkItem, Page } from '../../drawing/items.ts';
+import type { LinkItem } from '../../drawing/items.ts';
 import { onPageDictionary, pageObject, write } from './inside.ts';
-import { pointsPerMm, type Book, type Sheet } from './sheet.ts';
+import { pointsPerMm } from './pointsPerMm.ts';
+import type { Book, Sheet } from './sheet.ts';
 
-function pageOf({ drawing }: Book, number: number): Page {
-  const page = drawing.pages[number - 1];
-  if (!page) throw new Error(`A link leads to page ${number}, which the drawing has not`);
-  return page;
-}
-
-/**
- * Links are written with their page, at the end. Where they lead is looked up now: what is thrown
- * while jsPDF writes, jsPDF keeps to itself.
- */
 export function paintLink({ book, number }: Sheet, link: LinkItem): void {
-  if ('page' in link.to) pageOf(book, link.to.page);
-  book.links.set(number, [...(book.links.get(number) ?? []), link]);
+  const there = book.links.get(number);
+  if (there) there.push(link);
+  else book.links.set(number, [link]);
 }
 
 function points(value: number): string {
@@ -29,7 +21,7 @@ function rectangle({ box }: LinkItem, pageHeight: number): string {
 
 function targetOf(book: Book, { to }: LinkItem): string | undefined {
   if ('page' in to) {
-    const top = points(pageOf(book, to.page).height);
+    const top = points(book.heights[to.page - 1]!);
     return `/Dest [${pageObject(book.doc, to.page)} 0 R /XYZ null ${top} null]`;
   }
   const address = linkAddress(to.address)?.replace(/[\\()]/g, '\\$&');
@@ -43,10 +35,21 @@ function annotation(book: Book, link: LinkItem, pageHeight: number): string {
   return target === undefined ? '' : `<</Type /Annot /Subtype /Link ${place} ${target}>>`;
 }
 
+/**
+ * Where a link leads to a page, the page is there. Looked at before the document is written: what
+ * is thrown while jsPDF writes, jsPDF keeps to itself.
+ */
+function checkTargets({ links, heights }: Book): void {
+  for (const { to } of [...links.values()].flat())
+    if ('page' in to && heights[to.page - 1] === undefined)
+      throw new Error(`A link leads to page ${to.page}, which the drawing has not`);
+}
+
 /** Has the links written when the document is. jsPDF's own are without /F. */
 export function writeLinks(book: Book): void {
+  checkTargets(book);
   onPageDictionary(book.doc, (number) => {
-    const { height } = pageOf(book, number);
+    const height = book.heights[number - 1]!;
     const all = (book.links.get(number) ?? []).map((link) => annotation(book, link, height));
     if (all.some(Boolean)) write(book.doc, `/Annots [${all.join('')}]`);
   });

@@ -1,5 +1,5 @@
-import type { jsPDF } from 'jspdf';
-import { deflated, type HeldPicture } from './inside.ts';
+import type { HeldPicture } from './inside.ts';
+import type { Deflate } from './sheet.ts';
 
 /** A colour value laid over white paper, both 0 to 255. */
 function onWhite(value: number, clearness: number): number {
@@ -54,7 +54,7 @@ export function makeOpaque(picture: HeldPicture): void {
 }
 
 /** Packs the dots of a picture that is held without compression. */
-export function packPicture(doc: jsPDF, picture: HeldPicture): void {
-  picture.data = deflated(doc, picture.data);
+export function packPicture(picture: HeldPicture, deflate: Deflate): void {
+  picture.data = deflate(picture.data);
   picture.filter = 'FlateDecode';
 }

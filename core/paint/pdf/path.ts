@@ -1,40 +1,48 @@
-import type { jsPDF } from 'jspdf';
 import type { PathItem, Segment, Stroke } from '../../drawing/items.ts';
+import type { Content } from './content.ts';
+import { fillOperator, strokeOperator } from './numbers.ts';
+
+const caps = { butt: '0 J', round: '1 J', square: '2 J' } as const;
+const joins = { miter: '0 j', round: '1 j', bevel: '2 j' } as const;
+
+function stepOf(content: Content, segment: Segment): string {
+  switch (segment[0]) {
+    case 'M':
+      return `${content.place(segment[1], segment[2])} m`;
+    case 'L':
+      return `${content.place(segment[1], segment[2])} l`;
+    case 'C': {
+      const [, ax, ay, bx, by, x, y] = segment;
+      return `${content.place(ax, ay)} ${content.place(bx, by)} ${content.place(x, y)} c`;
+    }
+    case 'Z':
+      return 'h';
+  }
+}
 
 /** Lays an outline down, to be filled, stroked or clipped by what follows. */
-export function layOutline(doc: jsPDF, segments: readonly Segment[]): void {
-  for (const segment of segments)
-    switch (segment[0]) {
-      case 'M':
-        doc.moveTo(segment[1], segment[2]);
-        break;
-      case 'L':
-        doc.lineTo(segment[1], segment[2]);
-        break;
-      case 'C':
-        doc.curveTo(segment[1], segment[2], segment[3], segment[4], segment[5], segment[6]);
-        break;
-      case 'Z':
-        doc.close();
-        break;
-    }
+export function layOutline(content: Content, segments: readonly Segment[]): void {
+  for (const segment of segments) content.write(stepOf(content, segment));
+}
+
+export function setFill(content: Content, ink: string): void {
+  content.set('fill', fillOperator(ink));
 }
 
 /** Sets all of the pen, so that nothing of an earlier stroke shows. */
-function setStroke(doc: jsPDF, { ink, width, dash, cap, join }: Stroke): void {
-  doc.setDrawColor(ink);
-  doc.setLineWidth(width);
-  doc.setLineDashPattern([...(dash ?? [])], 0);
-  doc.setLineCap(cap ?? 'butt');
-  doc.setLineJoin(join ?? 'miter');
+function setStroke(content: Content, { ink, width, dash = [], cap, join }: Stroke): void {
+  content.set('stroke', strokeOperator(ink));
+  content.set('width', `${content.length(width)} w`);
+  content.set('dash', `[${dash.map((one) => content.length(one)).join(' ')}] 0 d`);
+  content.set('cap', caps[cap ?? 'butt']);
+  content.set('join', joins[join ?? 'miter']);
 }
 
-export function paintPath(doc: jsPDF, { segments, stroke, fill }: PathItem): void {
+export function paintPath(content: Content, { segments, stroke, fill }: PathItem): void {
   if (!segments.length || (!stroke && !fill)) return;
-  if (stroke) setStroke(doc, stroke);
-  if (fill) doc.setFillColor(fill);
-  layOutline(doc, segments);
-  if (stroke && fill) doc.fillStroke();
-  else if (fill) doc.fill();
-  else doc.stroke();
+  if (stroke) setStroke(content, stroke);
+  if (fill) setFill(content, fill);
+  layOutline(content, segments);
+  if (stroke && fill) content.write('B');
+  else content.write(fill ? 'f' : 'S');
 }

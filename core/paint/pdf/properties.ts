@@ -1,8 +1,8 @@
 import { jsPDF } from 'jspdf';
 import { printable } from '../../base/text/printable.ts';
-import type { Drawing } from '../../drawing/items.ts';
 import { onCatalog, setPdfVersion, write } from './inside.ts';
 import { pdfMoment } from './objects.ts';
+import type { About } from './sheet.ts';
 
 /** Programs, as Info and metadata both name them. */
 export const creator = 'Borefolio';
@@ -20,8 +20,8 @@ export const stated = (text: string) => printable(text).trim();
  * What the document says of itself. It asks viewers to print at 100 %: the sheet is to scale.
  * Without its id and moment jsPDF would put in chance and the clock.
  */
-export function setProperties(doc: jsPDF, drawing: Drawing): void {
-  const { title, author, subject } = drawing;
+export function setProperties(doc: jsPDF, about: About): void {
+  const { title, author, subject } = about;
   setPdfVersion(doc, '1.7');
   doc.setDocumentProperties({
     title: stated(title),
@@ -30,11 +30,11 @@ export function setProperties(doc: jsPDF, drawing: Drawing): void {
     creator,
   });
   doc.viewerPreferences({ PrintScaling: 'None', DisplayDocTitle: true });
-  doc.setFileId(checkForm('paperId', drawing.paperId, /^[0-9a-f]{32}$/i));
-  doc.setCreationDate(pdfMoment(drawing.madeAt));
-  const { recordHash } = drawing;
+  doc.setFileId(checkForm('paperId', about.paperId, /^[0-9a-f]{32}$/i));
+  doc.setCreationDate(pdfMoment(about.madeAt));
+  const { recordHash } = about;
   if (recordHash !== undefined) checkForm('recordHash', recordHash, /^[0-9a-f]{64}$/i);
   // jsPDF's own setter knows a closed list of languages and passes over the others in silence.
-  const language = checkForm('language', drawing.language, /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/);
+  const language = checkForm('language', about.language, /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/);
   onCatalog(doc, () => write(doc, `/Lang (${language})`));
 }

@@ -1,23 +1,19 @@
 import type { RegionItem } from '../../drawing/items.ts';
 import { patternName } from './hatch.ts';
-import { write } from './inside.ts';
-import { layOutline } from './path.ts';
+import { layOutline, setFill } from './path.ts';
 import type { Sheet } from './sheet.ts';
 
-/**
- * The ground first, the hatch over it. The pattern is chosen by operators of our own: jsPDF would
- * put them between an outline and its filling, where the PDF standard (ISO 32000-1, 8.2) has none.
- */
+/** The ground first, the hatch over it. */
 export function paintRegion(sheet: Sheet, { segments, hatch, ground }: RegionItem): void {
   if (!segments.length) return;
-  const { doc } = sheet.book;
+  const { content } = sheet;
   const name = patternName(sheet, hatch);
   if (ground) {
-    doc.setFillColor(ground);
-    layOutline(doc, segments);
-    doc.fill();
+    setFill(content, ground);
+    layOutline(content, segments);
+    content.write('f');
   }
-  write(doc, `/Pattern cs /${name} scn`);
-  layOutline(doc, segments);
-  doc.fill();
+  content.set('fill', `/Pattern cs /${name} scn`);
+  layOutline(content, segments);
+  content.write('f');
 }

@@ -1,6 +1,6 @@
-import type { Drawing } from '../../drawing/items.ts';
 import { paperNamespace, paperStatements, type PaperStatement } from './paperNamespace.ts';
 import { stated } from './properties.ts';
+import type { About } from './sheet.ts';
 
 /** What the packet says besides what the drawing says of itself. */
 export interface PacketFacts {
@@ -57,7 +57,7 @@ const xmpMoment = (madeAt: string) => `${new Date(madeAt).toISOString().slice(0,
 const uuid = (id: string) =>
   `uuid:${id.toLowerCase().replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5')}`;
 
-function general({ title, author, subject, language, madeAt, paperId }: Drawing): string {
+function general({ title, author, subject, language, madeAt, paperId }: About): string {
   return [
     element('dc:format', 'application/pdf'),
     element('dc:title', byLanguage(title)),
@@ -71,12 +71,12 @@ function general({ title, author, subject, language, madeAt, paperId }: Drawing)
   ].join('');
 }
 
-function said(drawing: Drawing, name: PaperStatement): string | undefined {
+function said(drawing: About, name: PaperStatement): string | undefined {
   const value = drawing[name];
   return value === undefined ? undefined : plain(String(value));
 }
 
-function ownStatements(drawing: Drawing): string {
+function ownStatements(drawing: About): string {
   return paperStatements
     .map(({ name }) => element(`${prefix}:${name}`, said(drawing, name)))
     .join('');
@@ -111,7 +111,7 @@ function followed(part: PacketFacts['part']): string {
 const room = `${' '.repeat(99)}\n`.repeat(8);
 
 /** The XMP packet of a paper. It says what the Info dictionary says, and what the paper shows. */
-export function xmpPacket(drawing: Drawing, { creator, producer, part }: PacketFacts): string {
+export function xmpPacket(drawing: About, { creator, producer, part }: PacketFacts): string {
   const own = ownStatements(drawing);
   const content = [
     general(drawing),

@@ -31,7 +31,7 @@ const record = {
   changedAt: '2024-05-06T07:08:09Z',
 };
 const pdf = paintPdf(told, fonts.files);
-const withRecord = paintPdf(told, fonts.files, record);
+const withRecord = paintPdf(told, fonts.files, { attachment: record });
 const text = Buffer.from(pdf).toString('latin1');
 
 const objects = pdfObjects(pdf);
@@ -289,9 +289,11 @@ describe('ISO 19005-3, 6.8: a file within', () => {
   });
 
   it('has the same bytes each time, and the paper too', () => {
-    expect(paintPdf(told, fonts.files, record)).toEqual(withRecord);
+    expect(paintPdf(told, fonts.files, { attachment: record })).toEqual(withRecord);
     const never = { ...record, changedAt: 'never' };
-    expect(() => paintPdf(told, fonts.files, never)).toThrow('never is no ISO 8601 moment');
+    expect(() => paintPdf(told, fonts.files, { attachment: never })).toThrow(
+      'never is no ISO 8601 moment',
+    );
   });
 });
 
