@@ -83,7 +83,12 @@ export const rooms: readonly Room[] = [
     packages: ['jspdf'],
     world: 'pure',
   },
-  { room: 'core/exchange', doors: findingSide, packages: ['csv-parse', 'zod'], world: 'handed' },
+  {
+    room: 'core/exchange',
+    doors: findingSide,
+    packages: ['csv-parse', 'fflate', 'read-excel-file', 'zod'],
+    world: 'handed',
+  },
   {
     room: 'core/contract',
     doors: [

@@ -1,3 +1,3 @@
 export { readMapping, tableMapping, type TableMapping } from './tables/mapping.ts';
-export { readTables, type TableFile, type TablesRead } from './tables/readTables.ts';
+export { readSources, readTables, type TableFile, type TablesRead } from './tables/readTables.ts';
 export type { TableTrouble } from './tables/trouble.ts';

@@ -1,4 +1,5 @@
 import { materials } from '../../record/materials.ts';
+import { understandWords } from '../words/understandWords.ts';
 import type { Field } from './fields.ts';
 import type { MappedTable, Source, TableMapping } from './mapping.ts';
 import { convertLength, lengthUnitOf, lengthUnits } from './units.ts';
@@ -100,7 +101,9 @@ const daysOf = (year: number, month: number) =>
 function readDay(text: string, order: Writing['dateOrder']): string | undefined {
   const parts = /^(\d{1,4})[-/.](\d{1,2})[-/.](\d{1,4})(?:[T Z+].*)?$/.exec(text);
   if (!parts) return undefined;
-  const part = (letter: string) => parts[order.indexOf(letter) + 1]!;
+  // Nobody writes a year first and then the day, so that it needs no order.
+  const means = parts[1]!.length === 4 ? 'ymd' : order;
+  const part = (letter: string) => parts[means.indexOf(letter) + 1]!;
   const [year, month, day] = [part('y'), Number(part('m')), Number(part('d'))];
   const exists = month >= 1 && month <= 12 && day >= 1 && day <= daysOf(Number(year), month);
   if (year.length !== 4 || !exists) return undefined;
@@ -137,8 +140,16 @@ function translate(text: string, one: Source): string | readonly string[] | null
   return one.words === undefined ? text : lookUp(text, one.words);
 }
 
+/** What the table of words makes of a text, where the mapping asks for it. */
+function understood(text: string, one: Source) {
+  const known = one.understand === true && lookUp(text, one.words ?? {}) === undefined;
+  return known ? understandWords(text) : undefined;
+}
+
 /** A word of the mapping's table, or one of the record's own where there is no table. */
 function wordCell(text: string, one: Source, field: Field): Cell {
+  const meant = understood(text, one);
+  if (meant?.known) return { value: meant.material };
   const word = translate(text, one);
   if (word === null) return nothing;
   if (typeof word === 'string' && field.words!.includes(word)) return { value: word };
@@ -148,6 +159,8 @@ function wordCell(text: string, one: Source, field: Field): Cell {
 
 /** Second materials; words that name none are silent, since the log keeps its words anyway. */
 function materialsCell(text: string, one: Source): Cell {
+  const meant = understood(text, one);
+  if (meant) return meant.qualifiers.length === 0 ? nothing : { value: meant.qualifiers };
   const found = [translate(text, one) ?? []].flat();
   const known = materials.filter((material) => found.includes(material));
   return known.length === 0 ? nothing : { value: known.map((material) => ({ material })) };

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { ok, refused, type Result } from '../../base/result.ts';
+import { materials } from '../../record/materials.ts';
+import { encodings } from './decode.ts';
 import { fieldsOf, tableKinds, type Field, type TableKind } from './fields.ts';
 import { lengthUnits } from './units.ts';
 
@@ -19,6 +21,10 @@ const source = z
       .record(z.string(), z.union([z.string(), z.null(), z.array(z.string())]))
       .describe('What the cell’s words become; null says nothing.')
       .optional(),
+    understand: z
+      .boolean()
+      .describe('Materials: words that are not among these are understood by the table of words.')
+      .optional(),
   })
   .refine(
     (one) => [one.column, one.columns, one.value].filter((way) => way !== undefined).length === 1,
@@ -33,6 +39,7 @@ const sources = z.preprocess(
 
 /** How cells are written, for all tables or for one. */
 const reading = {
+  encoding: z.enum(encodings).describe('Of text; found out where absent.').optional(),
   delimiter: z.string().length(1).describe('Between cells; comma where absent.').optional(),
   decimal: z.enum(['.', ',']).describe('Decimal mark; point where absent.').optional(),
   absent: z.array(z.string()).describe('What counts as an empty cell.').optional(),
@@ -42,6 +49,12 @@ const reading = {
 const table = z.strictObject({
   kind: z.enum(tableKinds).describe('What a row of the table is.'),
   file: z.string().describe('Name of the file.'),
+  sheet: z.string().describe('Name of the sheet, in a workbook.').optional(),
+  headingLine: z
+    .int()
+    .min(1)
+    .describe('Line on which the headings stand; the first where absent.')
+    .optional(),
   well: z.string().describe('Column that says which well a row belongs to.'),
   fields: z
     .record(z.string(), sources)
@@ -49,6 +62,10 @@ const table = z.strictObject({
   sparse: z
     .boolean()
     .describe('A row whose needed columns are all empty says nothing of this kind.')
+    .optional(),
+  repeats: z
+    .boolean()
+    .describe('Wells: a well may have many rows; what the first of them says of it stands.')
     .optional(),
   ...reading,
 });
@@ -84,6 +101,8 @@ function strangeWord(field: Field, one: Source): string | undefined {
 function faultOf(field: Field, one: Source): string | undefined {
   if (isLength(field) && one.unit === undefined && one.unitColumn === undefined)
     return `is a length: say its "unit" (${lengthUnits.join(', ')}) or "unitColumn"`;
+  if (one.understand === true && field.words !== materials)
+    return 'holds no material, so that "understand" means nothing for it';
   const word = strangeWord(field, one);
   if (word === undefined) return undefined;
   return `has the word "${word}", which is none of ${field.words!.join(', ')}`;

@@ -85,7 +85,18 @@ function readCells(mapped: MappedTable, cells: CellsByColumn, writing: Writing) 
       troubles.push({ column: columnFor(mapped, name), sentence });
     }
   }
-  return { values: keepHalfTime(values), troubles };
+  return { values: keepWords(mapped, cells, keepHalfTime(values)), troubles };
+}
+
+/** What was understood of words stands beside the words themselves, whatever the mapping says. */
+function keepWords(mapped: MappedTable, cells: CellsByColumn, values: Values): Values {
+  if (mapped.kind !== 'log' || values['words'] !== undefined) return values;
+  const [one] = sourcesOf(mapped, 'material').filter(({ understand }) => understand === true);
+  const words = (one?.columns ?? [one?.column ?? ''])
+    .map((column) => cells.get(column)?.trim() ?? '')
+    .filter((text) => text !== '')
+    .join('; ');
+  return words === '' ? values : { ...values, words };
 }
 
 /** In a file of several kinds, a row says nothing of one whose needed columns are all empty. */

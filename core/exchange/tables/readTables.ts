@@ -3,7 +3,8 @@ import { assemble, type Entry } from './assemble.ts';
 import { writingOf, type Writing } from './cells.ts';
 import { sourcesOf, type MappedTable, type TableMapping } from './mapping.ts';
 import { readRow } from './readRow.ts';
-import { readRows, type Row, type Rows } from './rows.ts';
+import { headed, type Row, type Rows } from './rows.ts';
+import { nameOfTable, textSource, type TableSource } from './source.ts';
 import type { TableTrouble } from './trouble.ts';
 
 /** A file's name and its text, decoded. */
@@ -12,9 +13,18 @@ export interface TableFile {
   readonly text: string;
 }
 
+/** A well with the place where the tables first name it. */
+export interface TableWell {
+  readonly record: WellRecord;
+  readonly file: string;
+  readonly line: number;
+}
+
 export interface TablesRead {
   /** One record a well, in the order in which the wells are first named. */
   readonly records: readonly WellRecord[];
+  /** The same, with their places. */
+  readonly wells: readonly TableWell[];
   /** By table in the mapping's order, then by line. */
   readonly troubles: readonly TableTrouble[];
 }
@@ -27,6 +37,9 @@ interface TableRead {
 
 /** Makes a trouble of a row that was left out. */
 type Say = (line: number, column: string, sentence: string) => TableTrouble;
+
+/** What a cell of a spreadsheet can hold; a longer one is no cell of a table of wells. */
+const longestCell = 32_767;
 
 const leftOut = 'Correct it and read the file again; the row was left out.';
 
@@ -61,10 +74,13 @@ interface Context {
 
 function readOne(row: Row, { mapped, heading, writing, say }: Context): TableRead {
   const { line, cells } = row;
+  const giant = cells.findIndex((cell) => cell.length > longestCell);
   const trouble = (column: string, sentence: string): TableRead => ({
     entries: [],
     troubles: [say(line, column, `${sentence} ${leftOut}`)],
   });
+  if (giant >= 0)
+    return trouble(heading[giant] ?? '', `The cell holds more than ${longestCell} letters.`);
   if (cells.length !== heading.length)
     return trouble('', `The row has ${cells.length} cells under ${heading.length} headings.`);
   const byColumn = new Map(heading.map((name, at) => [name, cells[at]!]));
@@ -80,15 +96,21 @@ function readOne(row: Row, { mapped, heading, writing, say }: Context): TableRea
   };
 }
 
-function readTable(mapping: TableMapping, mapped: MappedTable, text: string): TableRead {
+function readTable(mapping: TableMapping, mapped: MappedTable, source: TableSource): TableRead {
   const say: Say = (line, column, sentence) => ({
-    ...{ file: mapped.file, line, column, sentence },
+    ...{ file: nameOfTable(source), line, column, sentence },
     kept: false,
   });
-  const rows = readRows(text, mapped.delimiter ?? mapping.delimiter ?? ',');
+  const writing = writingOf(mapping, mapped);
+  const grid = source.rows({
+    encoding: mapped.encoding ?? mapping.encoding,
+    delimiter: mapped.delimiter ?? mapping.delimiter,
+    decimal: writing.decimal,
+  });
+  const rows = headed(grid, mapped.headingLine);
   const troubles = headingTroubles(mapped, rows, say);
   if (troubles.length > 0) return { entries: [], troubles };
-  const context = { mapped, heading: rows.heading, writing: writingOf(mapping, mapped), say };
+  const context = { mapped, heading: rows.heading, writing, say };
   const read = rows.rows.map((row) => readOne(row, context));
   const broken = rows.broken ? [say(rows.broken.line, '', rows.broken.sentence)] : [];
   return {
@@ -97,30 +119,46 @@ function readTable(mapping: TableMapping, mapped: MappedTable, text: string): Ta
   };
 }
 
-function readMapped(mapping: TableMapping, mapped: MappedTable, files: readonly TableFile[]) {
-  const file = files.find(({ name }) => name === mapped.file);
-  if (file) return readTable(mapping, mapped, file.text);
+const placeOf = ({ file, sheet }: MappedTable) =>
+  nameOfTable(sheet === undefined ? { name: file } : { name: file, sheet });
+
+const isMeant = ({ file, sheet }: MappedTable, source: TableSource) =>
+  source.name === file && (sheet === undefined || source.sheet === sheet);
+
+function readMapped(mapping: TableMapping, mapped: MappedTable, sources: readonly TableSource[]) {
+  const source = sources.find((one) => isMeant(mapped, one));
+  if (source) return readTable(mapping, mapped, source);
   const sentence = `The mapping names ${mapped.file}, which was not given.`;
-  const trouble = { file: mapped.file, line: 1, column: '', sentence, kept: false };
+  const trouble = { file: placeOf(mapped), line: 1, column: '', sentence, kept: false };
   return { entries: [], troubles: [trouble] };
 }
 
+type WellEntry = TableRead['entries'][number];
+
+/** Where a well may have many rows, one that says otherwise than the first is told. */
+function repeatTrouble(entry: WellEntry, first: WellEntry): TableTrouble[] {
+  const { mapped, line, well, values } = entry;
+  const same = JSON.stringify(values) === JSON.stringify(first.values);
+  if (mapped.repeats === true && same) return [];
+  const place = { file: placeOf(mapped), line, column: mapped.well };
+  const sentence =
+    mapped.repeats === true
+      ? `Well "${well}" is described otherwise on line ${first.line}, and that stands.`
+      : `Well "${well}" has a row above already. ${leftOut}`;
+  return [{ ...place, sentence, kept: mapped.repeats === true }];
+}
+
 /** Of several rows that describe one well as a whole the first stands. */
-function setApartRepeats(read: TableRead, seen: Set<string>): TableRead {
-  const again = read.entries.filter(({ mapped, well }) => {
-    if (mapped.kind !== 'wells') return false;
-    const known = seen.has(well);
-    seen.add(well);
-    return known;
-  });
-  const troubles = again.map(({ mapped, line, well }) => ({
-    ...{ file: mapped.file, line, column: mapped.well, kept: false },
-    sentence: `Well "${well}" has a row above already. ${leftOut}`,
-  }));
-  return {
-    entries: read.entries.filter((entry) => !again.includes(entry)),
-    troubles: [...read.troubles, ...troubles],
-  };
+function setApartRepeats(read: TableRead, seen: Map<string, WellEntry>): TableRead {
+  const entries: WellEntry[] = [];
+  const troubles: TableTrouble[] = [];
+  for (const entry of read.entries) {
+    const first = seen.get(entry.well);
+    if (entry.mapped.kind === 'wells' && first) troubles.push(...repeatTrouble(entry, first));
+    else entries.push(entry);
+    if (entry.mapped.kind === 'wells' && !first) seen.set(entry.well, entry);
+  }
+  return { entries, troubles: [...read.troubles, ...troubles] };
 }
 
 /** Keeps the order of first sight, so that the same files always give the same list. */
@@ -135,16 +173,17 @@ function byWell(entries: TableRead['entries']): Map<string, Entry[]> {
 }
 
 function byTableAndLine(mapping: TableMapping) {
-  const place = ({ file }: TableTrouble) => mapping.tables.findIndex((one) => one.file === file);
+  const places = mapping.tables.map(placeOf);
+  const place = ({ file }: TableTrouble) => places.indexOf(file);
   return (a: TableTrouble, b: TableTrouble) => place(a) - place(b) || a.line - b.line;
 }
 
 /** A file that nobody asked for is told, lest its wells be missed without a word. */
-function unnamedTroubles(mapping: TableMapping, files: readonly TableFile[]): TableTrouble[] {
-  const unnamed = files.filter(({ name }) => !mapping.tables.some(({ file }) => file === name));
-  return unnamed.map(({ name }) => ({
-    ...{ file: name, line: 1, column: '', kept: false },
-    sentence: `The mapping does not name ${name}, so it was not read.`,
+function unnamedTroubles(mapping: TableMapping, sources: readonly TableSource[]): TableTrouble[] {
+  const unnamed = sources.filter((source) => !mapping.tables.some((one) => isMeant(one, source)));
+  return unnamed.map(nameOfTable).map((file) => ({
+    ...{ file, line: 1, column: '', kept: false },
+    sentence: `The mapping does not name ${file}, so it was not read.`,
   }));
 }
 
@@ -153,16 +192,28 @@ function unnamedTroubles(mapping: TableMapping, files: readonly TableFile[]): Ta
  * in one record. A row that cannot be read is left out whole and told in a trouble; what a table
  * does not say is absent. Never throws for bad tables.
  */
-export function readTables(files: readonly TableFile[], mapping: TableMapping): TablesRead {
-  const seen = new Set<string>();
+export function readSources(sources: readonly TableSource[], mapping: TableMapping): TablesRead {
+  const seen = new Map<string, WellEntry>();
   const read = mapping.tables.map((mapped) =>
-    setApartRepeats(readMapped(mapping, mapped, files), seen),
+    setApartRepeats(readMapped(mapping, mapped, sources), seen),
   );
-  const wells = byWell(read.flatMap(({ entries }) => entries));
-  const assembled = [...wells].map(([well, entries]) => assemble(well, entries));
+  const assembled = [...byWell(read.flatMap(({ entries }) => entries))].map(([well, entries]) => ({
+    ...assemble(well, entries),
+    file: placeOf(entries[0]!.mapped),
+    line: entries[0]!.line,
+  }));
   const troubles = [...read, ...assembled].flatMap((one) => one.troubles);
   return {
     records: assembled.map(({ record }) => record),
-    troubles: [...troubles.toSorted(byTableAndLine(mapping)), ...unnamedTroubles(mapping, files)],
+    wells: assembled.map(({ record, file, line }) => ({ record, file, line })),
+    troubles: [...troubles.toSorted(byTableAndLine(mapping)), ...unnamedTroubles(mapping, sources)],
   };
+}
+
+/** Wells from tables of text that was decoded already; see `readSources`. */
+export function readTables(files: readonly TableFile[], mapping: TableMapping): TablesRead {
+  return readSources(
+    files.map(({ name, text }) => textSource(name, text)),
+    mapping,
+  );
 }

@@ -6,11 +6,15 @@ export interface Row {
   readonly cells: readonly string[];
 }
 
-export interface Rows {
-  readonly heading: readonly string[];
+/** Rows of a table, its headings among them. */
+export interface Grid {
   readonly rows: readonly Row[];
   /** Where the rest of the text could not be read, and why. */
   readonly broken?: { readonly line: number; readonly sentence: string };
+}
+
+export interface Rows extends Grid {
+  readonly heading: readonly string[];
 }
 
 interface Parsed {
@@ -25,7 +29,7 @@ function rowOf({ record, info }: Parsed): Row {
 }
 
 /** Rows of delimited text. Blank lines are passed over; rows of any length are returned. */
-export function readRows(text: string, delimiter: string): Rows {
+export function readGrid(text: string, delimiter: string): Grid {
   const faults: CsvError[] = [];
   const parsed = parse(text.replaceAll(/\r\n?/g, '\n'), {
     bom: true,
@@ -39,12 +43,11 @@ export function readRows(text: string, delimiter: string): Rows {
     skip_records_with_error: true,
     on_skip: (error) => void (error && faults.push(error)),
   }) as unknown as Parsed[];
-  const [heading, ...rows] = parsed.map(rowOf);
-  const found = { heading: (heading?.cells ?? []).map((name) => name.trim()), rows };
-  if (faults.length === 0) return found;
+  const rows = parsed.map(rowOf);
+  if (faults.length === 0) return { rows };
   const last = parsed.at(-1)?.info.lines ?? 0;
   return {
-    ...found,
+    rows,
     broken: {
       line: last + 1,
       sentence:
@@ -52,4 +55,22 @@ export function readRows(text: string, delimiter: string): Rows {
         'Close it, or take it out.',
     },
   };
+}
+
+/**
+ * Takes the headings out of a grid: those on a line, or on the first row. What stands above them
+ * is passed over.
+ */
+export function headed({ rows, ...rest }: Grid, line = 1): Rows {
+  const at = Math.max(
+    rows.findIndex((row) => row.line >= line),
+    0,
+  );
+  const heading = (rows[at]?.cells ?? []).map((name) => name.trim());
+  return { ...rest, heading, rows: rows.slice(at + 1) };
+}
+
+/** Rows of delimited text under the headings of its first row. */
+export function readRows(text: string, delimiter: string): Rows {
+  return headed(readGrid(text, delimiter));
 }

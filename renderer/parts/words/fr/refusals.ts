@@ -152,4 +152,8 @@ export const refusals = {
     'Un autre jeu de valeurs guides part de celui-ci. Faites-le d’abord partir d’un autre.',
   wrongPassphrase:
     'La phrase de passe n’ouvre pas cette identité. Vérifiez les majuscules et la langue du clavier, puis réessayez.',
+  notWorkbook:
+    'Ce fichier n’est pas un classeur entier. Ouvrez-le dans un tableur et enregistrez-le de nouveau en XLSX.',
+  workbookTooLarge:
+    'Déplié, ce classeur prendrait trop de place et n’a pas été ouvert. Enregistrez la feuille voulue dans un fichier à elle.',
 };

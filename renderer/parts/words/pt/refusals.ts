@@ -140,4 +140,8 @@ export const refusals: typeof french = {
   guidelinesInUse: 'Outro conjunto de valores-guia baseia-se neste. Baseie-o primeiro noutro.',
   wrongPassphrase:
     'A frase-passe não abre esta identidade. Verifique as maiúsculas e a língua do teclado, e tente de novo.',
+  notWorkbook:
+    'Este ficheiro não é um livro de cálculo inteiro. Abra-o numa folha de cálculo e grave-o de novo em XLSX.',
+  workbookTooLarge:
+    'Desdobrado, este livro de cálculo ocuparia demasiado e não foi aberto. Grave a folha pretendida num ficheiro próprio.',
 };

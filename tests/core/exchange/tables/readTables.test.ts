@@ -135,11 +135,10 @@ describe('a wells table', () => {
       'W3,,,29/02/2021',
       'W4,,,2021-03-07',
     );
-    expect(records.map(({ bore }) => bore?.finishedOn)).toEqual(['2021-03-07', '2020-02-29']);
-    expect(troubles.map(({ line, column }) => [line, column])).toEqual([
-      [4, 'Day'],
-      [5, 'Day'],
-    ]);
+    // A day that begins with its year can be read in no other order.
+    const days = ['2021-03-07', '2020-02-29', '2021-03-07'];
+    expect(records.map(({ bore }) => bore?.finishedOn)).toEqual(days);
+    expect(troubles.map(({ line, column }) => [line, column])).toEqual([[4, 'Day']]);
   });
 
   it('reads a decimal comma between semicolons', () => {
