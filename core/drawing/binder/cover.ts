@@ -93,7 +93,7 @@ function factsOf(kit: BinderKit, content: BinderContent, width: PaperMm, look: T
   return rows.filter(([, says]) => says !== '');
 }
 
-const whatWidth: PaperMm = 48;
+const whatWidth: PaperMm = 52;
 
 /** Rows of what and how, each under a hairline; gives where they end. */
 function drawFacts(kit: BinderKit, content: BinderContent, box: Box) {

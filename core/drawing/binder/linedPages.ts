@@ -6,6 +6,7 @@ import { gapPiece } from '../parts/flow/pieces.ts';
 import { black, lineHeight, solid } from '../pens.ts';
 import { group, line } from '../shapes.ts';
 import type { BinderContent, BinderKit, LaidPart, Places } from './binder.ts';
+import { columnsOf } from './columnsOf.ts';
 import { binderPage, bodyOf, partTitle, partTitleHeight, under } from './page.ts';
 
 /** A line that leads to a page. */
@@ -49,7 +50,7 @@ function linePiece(kit: BinderKit, one: PageLine, width: PaperMm, places: Places
   const behind = more === '' ? '' : `, ${more}`;
   const besides = used + widthOf(kit, behind, { lettering }) <= width - indent - pageWidth;
   const text = besides ? [...lines] : [...lines, more];
-  const height = Math.max(1, text.length) * pitch + 0.3;
+  const height = Math.max(1, text.length) * pitch + 0.7;
   return {
     height,
     keeps: one.keeps ?? false,
@@ -70,7 +71,7 @@ function linePiece(kit: BinderKit, one: PageLine, width: PaperMm, places: Places
           ...leader(Math.min(end, x + width - pageWidth) + 1.2, numberLeft - 1.2, base - 0.1),
           ...letter(kit, number, x + width, base, { ...look, anchor: 'end' }),
         ]),
-        { kind: 'link', box: { x, y, width, height: height - 0.3 }, to: { page } },
+        { kind: 'link', box: { x, y, width, height: height - 0.7 }, to: { page } },
       ];
     },
   };
@@ -110,7 +111,18 @@ function piecesOf(kit: BinderKit, lines: readonly Line[], width: PaperMm, places
   });
 }
 
-/** Lines with leaders and page numbers in two columns, under the title of their part. */
+/** Lines with leaders and page numbers in two columns of a box; the items of each page. */
+export function linesInColumns(
+  kit: BinderKit,
+  lines: readonly Line[],
+  places: Places,
+  box: Box,
+): Item[][] {
+  const columns = columnsOf(box, 2, columnGap);
+  return flowed(piecesOf(kit, lines, columns[0]!.width, places), columns);
+}
+
+/** Such lines under the title of their part. */
 export function linedPages(
   kit: BinderKit,
   content: BinderContent,
@@ -119,14 +131,7 @@ export function linedPages(
   lines: readonly Line[],
 ): LaidPart {
   const body = bodyOf(kit);
-  const box = under(body, partTitleHeight);
-  const width = (box.width - columnGap) / 2;
-  const columns: Box[] = [0, 1].map((at) => ({
-    ...box,
-    x: box.x + at * (width + columnGap),
-    width,
-  }));
-  const pages = flowed(piecesOf(kit, lines, width, places), columns);
+  const pages = linesInColumns(kit, lines, places, under(body, partTitleHeight));
   return {
     pages: pages.map((items) =>
       binderPage(kit, content, title, [partTitle(kit, title, body), ...items]),

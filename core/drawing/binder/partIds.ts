@@ -6,10 +6,7 @@ export const partIds = [
   'byVillage',
   'byNumber',
   'byYear',
-  'map',
   'tables',
-  'plots',
-  'sections',
   'colophon',
 ] as const;
 export type PartId = (typeof partIds)[number];

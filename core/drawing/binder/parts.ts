@@ -1,12 +1,22 @@
 import type { BinderContent, BinderKit, LaidPart, Places } from './binder.ts';
+import { layColophon } from './colophon.ts';
 import { layContents } from './contents.ts';
 import { layCover } from './cover.ts';
+import { layIndex } from './indexes.ts';
 import type { PartId } from './partIds.ts';
+import { layReading } from './reading.ts';
+import { layTables } from './tables/layTables.ts';
 
 type LayPart = (kit: BinderKit, content: BinderContent, places: Places) => LaidPart;
 
 /** How each part is laid; its title is `kit.own.parts[id]`. */
-export const layers: Readonly<Partial<Record<PartId, LayPart>>> = {
+export const layParts: Readonly<Record<PartId, LayPart>> = {
   cover: (kit, content) => layCover(kit, content),
   contents: layContents,
+  reading: layReading,
+  byVillage: layIndex('byVillage'),
+  byNumber: layIndex('byNumber'),
+  byYear: layIndex('byYear'),
+  tables: layTables,
+  colophon: layColophon,
 };

@@ -1,8 +1,9 @@
 import type { BinderContent } from './binder.ts';
 import { backMatter, partIds, type PartId } from './partIds.ts';
 
+/** Parts that stand only in some binders. */
 const asked: Readonly<Partial<Record<PartId, (content: BinderContent) => boolean>>> = {
-  sections: ({ sections }) => sections.length > 0,
+  byYear: ({ wells }) => wells.some(({ year }) => year !== undefined),
 };
 
 /** The parts that a binder has, in their order. */

@@ -28,3 +28,9 @@ export function sayNumber({ own }: BinderKit, { number }: Pick<BinderWell, 'numb
 export function sayState({ words, own }: BinderKit, state: BinderWell['state']): string {
   return state === '' ? own.noState : words.states[state];
 }
+
+/** The name of a well beside its village's, which most names begin with. */
+export function spotOf({ name, village }: Pick<BinderWell, 'name' | 'village'>): string {
+  if (village === '' || !name.startsWith(village)) return name;
+  return name.slice(village.length).replace(/^[\s,–-]+/, '');
+}

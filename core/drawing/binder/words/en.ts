@@ -1,3 +1,6 @@
+import { colophonEnglish } from './colophonEn.ts';
+import { tablesEnglish } from './tablesEn.ts';
+import { readingEnglish } from './readingEn.ts';
 import type { BinderWords } from './words.ts';
 
 /** British English. */
@@ -10,10 +13,7 @@ export const english: BinderWords = {
     byVillage: 'Index by village',
     byNumber: 'Index by number',
     byYear: 'Index by year',
-    map: 'Location map',
     tables: 'Tables',
-    plots: 'Plots',
-    sections: 'Sections',
     colophon: 'How this binder was made',
   },
   papers: {
@@ -31,6 +31,7 @@ export const english: BinderWords = {
   noVillage: 'village not recorded',
   noNumber: 'without a number',
   noState: 'state not recorded',
+  noYear: 'Year not recorded',
   page: 'page',
   cover: {
     volume: 'Volume {n} of {of}',
@@ -48,4 +49,11 @@ export const english: BinderWords = {
       'This binder tells what was recorded. It declares no water safe to drink: that is for the health authority to say.',
   },
   contents: { front: 'Before the wells', wells: 'Wells', back: 'Behind the wells' },
+  reading: readingEnglish,
+  tables: tablesEnglish,
+  colophon: colophonEnglish,
+  failed: {
+    title: 'The papers of this well could not be made.',
+    todo: 'Open the well in the program, put right what is named above, and make the binder again.',
+  },
 };

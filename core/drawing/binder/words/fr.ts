@@ -1,3 +1,6 @@
+import { colophonFrench } from './colophonFr.ts';
+import { tablesFrench } from './tablesFr.ts';
+import { readingFrench } from './readingFr.ts';
 import type { BinderWords } from './words.ts';
 
 export const french: BinderWords = {
@@ -9,10 +12,7 @@ export const french: BinderWords = {
     byVillage: 'Index par village',
     byNumber: 'Index par numéro',
     byYear: 'Index par année',
-    map: 'Carte de situation',
     tables: 'Tableaux',
-    plots: 'Graphiques',
-    sections: 'Coupes',
     colophon: 'Comment ce classeur a été fait',
   },
   papers: {
@@ -30,6 +30,7 @@ export const french: BinderWords = {
   noVillage: 'village non noté',
   noNumber: 'sans numéro',
   noState: 'état non noté',
+  noYear: 'Année non notée',
   page: 'page',
   cover: {
     volume: 'Volume {n} sur {of}',
@@ -40,11 +41,18 @@ export const french: BinderWords = {
     states: 'dont',
     period: 'Forés',
     noPeriod: 'aucun jour noté',
-    papers: 'Documents de chaque forage',
+    papers: 'Documents par forage',
     madeOn: 'Fait le',
     madeBy: 'Fait par',
     caution:
       'Ce classeur rapporte ce qui a été noté. Il ne déclare aucune eau potable : c’est à l’autorité sanitaire de le dire.',
   },
   contents: { front: 'Avant les forages', wells: 'Forages', back: 'Après les forages' },
+  reading: readingFrench,
+  tables: tablesFrench,
+  colophon: colophonFrench,
+  failed: {
+    title: 'Les documents de ce forage n’ont pas pu être faits.',
+    todo: 'Ouvrir le forage dans le programme, corriger ce qui est nommé ci-dessus et refaire le classeur.',
+  },
 };

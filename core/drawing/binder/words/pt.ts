@@ -1,3 +1,6 @@
+import { colophonPortuguese } from './colophonPt.ts';
+import { tablesPortuguese } from './tablesPt.ts';
+import { readingPortuguese } from './readingPt.ts';
 import type { BinderWords } from './words.ts';
 
 export const portuguese: BinderWords = {
@@ -9,10 +12,7 @@ export const portuguese: BinderWords = {
     byVillage: 'Índice por aldeia',
     byNumber: 'Índice por número',
     byYear: 'Índice por ano',
-    map: 'Mapa de localização',
     tables: 'Quadros',
-    plots: 'Gráficos',
-    sections: 'Cortes',
     colophon: 'Como esta pasta foi feita',
   },
   papers: {
@@ -30,6 +30,7 @@ export const portuguese: BinderWords = {
   noVillage: 'aldeia não registada',
   noNumber: 'sem número',
   noState: 'estado não registado',
+  noYear: 'Ano não registado',
   page: 'página',
   cover: {
     volume: 'Volume {n} de {of}',
@@ -40,11 +41,18 @@ export const portuguese: BinderWords = {
     states: 'dos quais',
     period: 'Perfurados',
     noPeriod: 'nenhum dia registado',
-    papers: 'Documentos de cada furo',
+    papers: 'Documentos por furo',
     madeOn: 'Feito em',
     madeBy: 'Feito por',
     caution:
       'Esta pasta diz o que foi registado. Não declara nenhuma água própria para beber: isso cabe à autoridade de saúde dizer.',
   },
   contents: { front: 'Antes dos furos', wells: 'Furos', back: 'Depois dos furos' },
+  reading: readingPortuguese,
+  tables: tablesPortuguese,
+  colophon: colophonPortuguese,
+  failed: {
+    title: 'Não foi possível fazer os documentos deste furo.',
+    todo: 'Abrir o furo no programa, corrigir o que está indicado acima e fazer a pasta de novo.',
+  },
 };

@@ -1,6 +1,8 @@
 import type { Language } from '../../../base/language.ts';
-import type { BoundPaper } from '../boundPapers.ts';
 import type { PartId } from '../partIds.ts';
+import type { TableWords } from './tables.ts';
+import type { ColophonWords } from './colophon.ts';
+import type { PaperSays, ReadingWords } from './reading.ts';
 
 /**
  * Words of the binder's own pages in one language; `{…}` are filled in. None of them says that
@@ -9,13 +11,14 @@ import type { PartId } from '../partIds.ts';
 export interface BinderWords {
   readonly language: Language;
   readonly parts: Readonly<Record<PartId, string>>;
-  readonly papers: Readonly<Record<BoundPaper, string>>;
+  readonly papers: PaperSays;
   /** One and more of a thing, with `{n}`. */
   readonly counts: Readonly<Record<'wells' | 'districts' | 'villages' | 'programmes', Count>>;
   readonly noDistrict: string;
   readonly noVillage: string;
   readonly noNumber: string;
   readonly noState: string;
+  readonly noYear: string;
   readonly page: string;
   readonly cover: Readonly<
     Record<
@@ -35,6 +38,10 @@ export interface BinderWords {
     >
   >;
   readonly contents: Readonly<Record<'front' | 'wells' | 'back', string>>;
+  readonly reading: ReadingWords;
+  readonly tables: TableWords;
+  readonly colophon: ColophonWords;
+  readonly failed: Readonly<Record<'title' | 'todo', string>>;
 }
 
 export interface Count {

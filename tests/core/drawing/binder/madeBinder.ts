@@ -36,6 +36,7 @@ export function manyWells(count: number, seed = 7): BinderWell[] {
   const pick = <T>(from: readonly T[]) => from[Math.floor(random() * from.length)]!;
   return Array.from({ length: count }, (_, at): BinderWell => {
     const base = pick(demoBinderWells);
+    const { position, ...placeless } = base;
     const district = pick(districts);
     const village = `${pick(stems)}${pick(endings)}`;
     const year = 2015 + Math.floor(random() * 11);
@@ -43,7 +44,7 @@ export function manyWells(count: number, seed = 7): BinderWell[] {
     const moved = (metres: number | undefined) =>
       metres === undefined ? undefined : Math.round(metres * scale * 100) / 100;
     return {
-      ...base,
+      ...placeless,
       ...(base.drilledM === undefined ? {} : { drilledM: moved(base.drilledM)! }),
       id: `well-${at}`,
       number: `${district.slice(0, 2).toUpperCase() || 'XX'}-${at + 1}`,
@@ -51,7 +52,9 @@ export function manyWells(count: number, seed = 7): BinderWell[] {
       district,
       village,
       year,
-      ...(random() < 0.97 ? { position: [12 + random() * 1.5, 7 + random() * 1.2] as const } : {}),
+      ...(position && random() < 0.97
+        ? { position: [12 + random() * 1.5, 7 + random() * 1.2] as const }
+        : {}),
     };
   });
 }

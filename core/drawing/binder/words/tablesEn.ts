@@ -1,0 +1,36 @@
+import type { TableWords } from './tables.ts';
+
+export const tablesEnglish: TableWords = {
+  byDistrict: 'By district',
+  depths: 'Depths, levels and states',
+  yields: 'Yields and pumps',
+  heads: {
+    number: 'Number',
+    village: 'Village',
+    district: 'District',
+    year: 'Year',
+    state: 'State',
+    drilled: 'Drilled m',
+    cased: 'Cased m',
+    screens: 'Screens m',
+    rest: 'Rest m',
+    aquifer: 'At screens',
+    yield: 'Yield m³/h',
+    perMetre: 'm³/h per m',
+    pump: 'Pump',
+    intake: 'Intake m',
+    page: 'Page',
+    wells: 'Wells',
+    water: 'Water',
+    dry: 'Dry',
+    open: 'Open',
+    metres: 'Sum m',
+  },
+  median: 'Median (wells)',
+  all: 'All wells',
+  medianSays: 'Behind a median stands of how many wells the value is known.',
+  marks:
+    'Yields: safe rate of the tests; t: rate of the last constant-rate test; p: rate of the pump in use. Medians of yields take all three.',
+  planned: 'Casing and screens of wells that are laid out and not built are planned.',
+  outcomes: 'Water: completed wells. Dry: dry holes. Open: every other state, or none recorded.',
+};

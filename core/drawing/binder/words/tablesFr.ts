@@ -1,0 +1,36 @@
+import type { TableWords } from './tables.ts';
+
+export const tablesFrench: TableWords = {
+  byDistrict: 'Par district',
+  depths: 'Profondeurs, niveaux et états',
+  yields: 'Débits et pompes',
+  heads: {
+    number: 'Numéro',
+    village: 'Village',
+    district: 'District',
+    year: 'Année',
+    state: 'État',
+    drilled: 'Foré m',
+    cased: 'Tubé m',
+    screens: 'Crépines m',
+    rest: 'Repos m',
+    aquifer: 'Aux crépines',
+    yield: 'Débit m³/h',
+    perMetre: 'm³/h par m',
+    pump: 'Pompe',
+    intake: 'Prise m',
+    page: 'Page',
+    wells: 'Forages',
+    water: 'Eau',
+    dry: 'Secs',
+    open: 'Autres',
+    metres: 'Somme m',
+  },
+  median: 'Médiane (forages)',
+  all: 'Tous les forages',
+  medianSays: 'Derrière une médiane se trouve le nombre de forages dont la valeur est connue.',
+  marks:
+    'Débits : débit sûr des essais ; t : débit du dernier essai à débit constant ; p : débit de la pompe en service. Les médianes des débits prennent les trois.',
+  planned: 'Le tubage et les crépines des forages prévus et non équipés sont projetés.',
+  outcomes: 'Eau : forages équipés. Secs : forages secs. Autres : tout autre état, ou aucun noté.',
+};

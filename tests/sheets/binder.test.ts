@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import type { Language } from '../../core/base/language.ts';
+import type { BinderContent, BinderKit, Places } from '../../core/drawing/binder/binder.ts';
+import { unknownPlaces } from '../../core/drawing/binder/binder.ts';
+import { layDivider } from '../../core/drawing/binder/divider.ts';
+import { layFailedPage } from '../../core/drawing/binder/failedPage.ts';
+import { districtsOf } from '../../core/drawing/binder/order.ts';
+import { layParts } from '../../core/drawing/binder/parts.ts';
+import { presentParts } from '../../core/drawing/binder/presentParts.ts';
+import type { Page } from '../../core/drawing/items.ts';
+import type { PaperName } from '../../core/drawing/paper.ts';
+import { usedHatches } from '../../core/drawing/usedHatches.ts';
+import { resolveWell } from '../../core/model/resolveWell.ts';
+import {
+  contentOf,
+  demoBinderWells,
+  farPlaces,
+  kitIn,
+  longNamed,
+  manyWells,
+} from '../core/drawing/binder/madeBinder.ts';
+import { hatchesCarried } from './laws/depths.ts';
+import { insideFrame, textsWhole } from './laws/frame.ts';
+import { brokenBy } from './laws/index.ts';
+import { measuresFinite, pensOfSeries, sixKinds } from './laws/pens.ts';
+import { lettersLargeEnough, textsApart, textsAsMeasured } from './laws/texts.ts';
+
+const pageLaws = {
+  'nothing leaves the frame': insideFrame,
+  'no text is cut by a clip': textsWhole,
+  'no two texts stand on one another': textsApart,
+  'capitals are at least 1.8 mm high': lettersLargeEnough,
+  'every text is as wide as its font says': textsAsMeasured,
+  'pens are of the ISO 128 series': pensOfSeries,
+  'items are of the six kinds': sixKinds,
+  'every measure is a finite number': measuresFinite,
+  'every hatch used is carried, and no other': hatchesCarried,
+};
+
+/** Every page that the binder has of its own. */
+function pagesOf(kit: BinderKit, content: BinderContent, places: Places): Page[] {
+  const parts = presentParts(content).flatMap((id) => layParts[id](kit, content, places).pages);
+  const dividers = districtsOf(content.wells).map((one) => layDivider(kit, content, one, places));
+  const failed = content.failed.map((one) =>
+    layFailedPage(
+      kit,
+      content,
+      content.wells.find(({ id }) => id === one.wellId)!,
+      one,
+    ),
+  );
+  return [...parts, ...dividers, ...failed];
+}
+
+const record = { schemaVersion: 1 } as const;
+const model = resolveWell(record);
+
+function broken(kit: BinderKit, content: BinderContent, places: Places) {
+  const pages = pagesOf(kit, content, places);
+  const drawing = {
+    title: content.title,
+    subject: '',
+    author: '',
+    language: kit.words.language,
+    madeAt: content.madeAt,
+    paperId: '0123456789abcdef0123456789abcdef',
+    pages,
+    hatches: usedHatches(pages),
+  };
+  return brokenBy({ record, model, paper: kit.paper, drawing, words: kit.words }, pageLaws);
+}
+
+const sentence =
+  'strings[0].components[3].length: the casing of 45.20 m does not go into the hole of 44.00 m. Measure again which of both is right, and change the record.';
+
+function withFailed(content: BinderContent): BinderContent {
+  return { ...content, failed: [{ wellId: content.wells[0]!.id, sentence }] };
+}
+
+const made: Readonly<Record<string, () => BinderContent>> = {
+  'of one well': () => contentOf(demoBinderWells.slice(0, 1)),
+  'of the demo archive': () => contentOf(demoBinderWells),
+  'of 300 wells': () => contentOf(manyWells(300)),
+  'of 1000 wells': () => contentOf(manyWells(1000)),
+  'of wells with long names': () => contentOf(longNamed(manyWells(40))),
+};
+
+const languages: readonly Language[] = ['en', 'fr', 'pt'];
+
+describe.each(Object.entries(made))('the pages of a binder %s', (_, content) => {
+  it.each(languages)('keep the laws of sheets in %s', (language) => {
+    expect(broken(kitIn(language), withFailed(content()), farPlaces)).toEqual({});
+  });
+
+  it('have a number that does not depend on where things stand', () => {
+    const count = (places: Places) =>
+      presentParts(content()).map(
+        (id) => layParts[id](kitIn('en'), content(), places).pages.length,
+      );
+    expect(count(farPlaces)).toEqual(count(unknownPlaces));
+  });
+});
+
+it.each<PaperName>(['A3'])('the pages keep the laws on %s', (paper) => {
+  expect(broken(kitIn('fr', paper), withFailed(contentOf(manyWells(60))), farPlaces)).toEqual({});
+});
