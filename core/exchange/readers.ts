@@ -1,7 +1,9 @@
 import type { Result } from '../base/result.ts';
 import { holdsAgs, readAgs } from './ags/readAgs.ts';
+import { holdsGeoJson, readGeoJson } from './geojson/readGeoJson.ts';
 import type { GivenFile, Incoming } from './incoming.ts';
 import { holdsRecords, readJson } from './json/readJson.ts';
+import { holdsWpdx, readWpdx } from './wpdx/readWpdx.ts';
 
 /** Reads files that say by themselves what each of their fields means. */
 export interface RecordReader {
@@ -16,6 +18,8 @@ export interface RecordReader {
 export const recordReaders: readonly RecordReader[] = [
   { format: 'json', fits: holdsRecords, read: readJson },
   { format: 'ags', fits: holdsAgs, read: readAgs },
+  { format: 'geojson', fits: holdsGeoJson, read: readGeoJson },
+  { format: 'wpdx', fits: holdsWpdx, read: readWpdx },
 ];
 
 /** The reader of a file; undefined where it is a table, or nothing that is known. */

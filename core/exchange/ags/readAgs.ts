@@ -180,7 +180,7 @@ export function readAgs({ name, bytes }: GivenFile): Result<Incoming> {
   const holes = holesOf(name, read, troubles);
   if (holes.length === 0)
     return refused(
-      'ags.noHoles',
+      'agsNoHoles',
       `${name} is an AGS file without a hole: none of its rows has a LOCA_ID. AGS 3 is not read; ` +
         'have it written as AGS 4.',
     );

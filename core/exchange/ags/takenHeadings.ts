@@ -1,28 +1,24 @@
 import type { TableTrouble } from '../tables/trouble.ts';
 import type { AgsGroup, AgsGroups } from './readGroups.ts';
 
+const headings = (names: string) => names.split(' ');
+
 /** Headings that become fields of a record, by group; LOCA_ID leads to the hole. */
 export const takenHeadings: Readonly<Record<string, readonly string[]>> = {
-  PROJ: ['PROJ_ID', 'PROJ_NAME', 'PROJ_CLNT', 'PROJ_CONT', 'PROJ_ENG'],
-  LOCA: [
-    ...['LOCA_ID', 'LOCA_TYPE', 'LOCA_GL', 'LOCA_DATM', 'LOCA_REM', 'LOCA_FDEP', 'LOCA_STAR'],
-    ...['LOCA_ENDD', 'LOCA_PURP', 'LOCA_LAT', 'LOCA_LON', 'LOCA_LLZ', 'LOCA_LOCM', 'LOCA_LOCA'],
-  ],
-  HDPH: [
-    ...['LOCA_ID', 'HDPH_TOP', 'HDPH_BASE', 'HDPH_TYPE', 'HDPH_CREW', 'HDPH_EXC', 'HDPH_METH'],
-    ...['HDPH_CONT'],
-  ],
-  HDIA: ['LOCA_ID', 'HDIA_DPTH', 'HDIA_DIAM'],
-  GEOL: ['LOCA_ID', 'GEOL_TOP', 'GEOL_BASE', 'GEOL_DESC', 'GEOL_LEG', 'GEOL_REM'],
-  SAMP: ['LOCA_ID', 'SAMP_TOP', 'SAMP_BASE', 'SAMP_REF', 'SAMP_TYPE', 'SAMP_DESC', 'SAMP_REM'],
-  PIPE: [
-    ...['LOCA_ID', 'PIPE_REF', 'PIPE_TOP', 'PIPE_BASE', 'PIPE_DIAM', 'PIPE_TYPE', 'PIPE_CONS'],
-    'PIPE_REM',
-  ],
-  BKFL: ['LOCA_ID', 'BKFL_TOP', 'BKFL_BASE', 'BKFL_DESC', 'BKFL_LEG', 'BKFL_REM'],
-  WSTG: ['LOCA_ID', 'WSTG_DPTH', 'WSTG_DTIM', 'WSTG_REM'],
-  WSTD: ['LOCA_ID', 'WSTG_DPTH', 'WSTD_NMIN', 'WSTD_POST'],
-  MOND: ['LOCA_ID', 'MOND_DTIM', 'MOND_TYPE', 'MOND_RDNG', 'MOND_UNIT', 'MOND_REM'],
+  PROJ: headings('PROJ_ID PROJ_NAME PROJ_CLNT PROJ_CONT PROJ_ENG'),
+  LOCA: headings(
+    'LOCA_ID LOCA_TYPE LOCA_GL LOCA_DATM LOCA_REM LOCA_FDEP LOCA_STAR LOCA_ENDD LOCA_PURP ' +
+      'LOCA_LAT LOCA_LON LOCA_LLZ LOCA_LOCM LOCA_LOCA',
+  ),
+  HDPH: headings('LOCA_ID HDPH_TOP HDPH_BASE HDPH_TYPE HDPH_CREW HDPH_EXC HDPH_METH HDPH_CONT'),
+  HDIA: headings('LOCA_ID HDIA_DPTH HDIA_DIAM'),
+  GEOL: headings('LOCA_ID GEOL_TOP GEOL_BASE GEOL_DESC GEOL_LEG GEOL_REM'),
+  SAMP: headings('LOCA_ID SAMP_TOP SAMP_BASE SAMP_REF SAMP_TYPE SAMP_DESC SAMP_REM'),
+  PIPE: headings('LOCA_ID PIPE_REF PIPE_TOP PIPE_BASE PIPE_DIAM PIPE_TYPE PIPE_CONS PIPE_REM'),
+  BKFL: headings('LOCA_ID BKFL_TOP BKFL_BASE BKFL_DESC BKFL_LEG BKFL_REM'),
+  WSTG: headings('LOCA_ID WSTG_DPTH WSTG_DTIM WSTG_REM'),
+  WSTD: headings('LOCA_ID WSTG_DPTH WSTD_NMIN WSTD_POST'),
+  MOND: headings('LOCA_ID MOND_DTIM MOND_TYPE MOND_RDNG MOND_UNIT MOND_REM'),
 };
 
 /** Groups that are about the file and not about a hole. */

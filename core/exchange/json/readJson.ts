@@ -19,6 +19,12 @@ export function holdsRecords({ bytes }: GivenFile): boolean {
   return /^\s*[[{]/.test(text) && mark.test(text);
 }
 
+/** A record stands alone, or within what the archive says of its revision. */
+function recordIn(json: unknown): unknown {
+  const { schemaVersion, record } = json as Record<string, unknown>;
+  return schemaVersion === undefined && record !== undefined ? record : json;
+}
+
 function readPart(name: string, { text, line }: JsonPart): Part {
   const trouble = (column: string, sentence: string, kept: boolean): TableTrouble => ({
     ...{ file: name, line, column, kept },
@@ -32,7 +38,7 @@ function readPart(name: string, { text, line }: JsonPart): Part {
       'The record that begins here is not whole JSON, so it was not read. Write the file again.';
     return { troubles: [trouble('', sentence, false)] };
   }
-  const reading = readRecord(json);
+  const reading = readRecord(recordIn(json));
   if (reading.kind === 'tooNew') return { troubles: [trouble('', `${reading.sentence}.`, false)] };
   const troubles = reading.troubles.map(({ path, sentence }) =>
     trouble(path, reading.kind === 'ok' ? sentence : `${sentence}.`, reading.kind === 'ok'),

@@ -1,4 +1,5 @@
 import { parse, type CsvError } from 'csv-parse/browser/esm/sync';
+import { asWritten } from '../csv/formula.ts';
 
 /** One row of a table with the line of its file on which it begins, counted from 1. */
 export interface Row {
@@ -25,7 +26,7 @@ interface Parsed {
 /** The parser says where a row ends; a cell may run over several lines. */
 function rowOf({ record, info }: Parsed): Row {
   const inside = record.reduce((sum, cell) => sum + cell.split('\n').length - 1, 0);
-  return { line: info.lines - inside, cells: record };
+  return { line: info.lines - inside, cells: record.map(asWritten) };
 }
 
 /** Rows of delimited text. Blank lines are passed over; rows of any length are returned. */

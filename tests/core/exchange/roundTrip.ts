@@ -1,7 +1,10 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import { writePath, type PathStep, type RecordPath } from '../../../core/base/recordPath.ts';
+import type { Result } from '../../../core/base/result.ts';
+import type { GivenFile, Incoming } from '../../../core/exchange/incoming.ts';
 import type { Loss, OutgoingWell } from '../../../core/exchange/outgoing.ts';
+import { writeWells, type WellWriter } from '../../../core/exchange/writer.ts';
 import { readRecord } from '../../../core/record/read.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
 
@@ -36,7 +39,7 @@ export function differences(one: unknown, other: unknown, at: PathStep[] = []): 
 }
 
 const lies = (path: RecordPath, under: RecordPath) =>
-  path === under || path.startsWith(`${under}.`) || path.startsWith(`${under}[`);
+  under === '' || path === under || path.startsWith(`${under}.`) || path.startsWith(`${under}[`);
 
 /** Differences that no loss tells. */
 export function untold(before: unknown, after: unknown, losses: readonly Loss[]): RecordPath[] {
@@ -65,6 +68,18 @@ export function demoWells(): ReadonlyMap<string, WellRecord> {
       return [name, reading.record];
     }),
   );
+}
+
+/** Writes a record and reads it back; no well where the format could not hold it at all. */
+export async function thereAndBack(
+  record: WellRecord,
+  writer: WellWriter,
+  read: (file: GivenFile) => Result<Incoming> | Promise<Result<Incoming>>,
+): Promise<{ readonly record: WellRecord | undefined; readonly losses: readonly Loss[] }> {
+  const { files, losses } = await writeWells(writer, [outgoing(record)]);
+  const result = await read(files[0]!);
+  if (!result.ok) throw new Error(result.error.sentence);
+  return { record: result.value.wells[0]?.record, losses };
 }
 
 /** A record as the archive hands it out. */

@@ -3,6 +3,11 @@
  * revisions and limits besides; what has no text here is said in that sentence.
  */
 export const refusals = {
+  agsNoHoles:
+    'Le fichier AGS ne contient aucun forage. AGS 3 ne se lit pas ; faites-le écrire en AGS 4.',
+  geoJsonBroken: 'Le fichier n’est pas du JSON entier. Écrivez-le de nouveau.',
+  geoJsonGrid:
+    'Le fichier nomme son propre système de coordonnées. Convertissez-le en degrés WGS 84, puis relisez-le.',
   noSuchIssue: 'L’archive ne contient pas ce document. Choisissez-en un qu’elle liste.',
   staleRevision: 'Le forage a une révision plus récente. Émettez le document de celle-là.',
   notTheSamePaper:

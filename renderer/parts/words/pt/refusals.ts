@@ -2,6 +2,10 @@ import type { refusals as french } from '../fr/refusals.ts';
 
 /** What the service does not do, by the code of its refusal. */
 export const refusals: typeof french = {
+  agsNoHoles: 'O ficheiro AGS não tem nenhum furo. AGS 3 não se lê; peça-o escrito em AGS 4.',
+  geoJsonBroken: 'O ficheiro não é JSON inteiro. Escreva-o de novo.',
+  geoJsonGrid:
+    'O ficheiro indica um sistema de coordenadas próprio. Converta-o para graus WGS 84 e leia-o de novo.',
   noSuchIssue: 'O arquivo não tem este documento. Escolha um dos que lista.',
   staleRevision: 'O furo já tem uma revisão mais recente. Emita o documento dessa.',
   notTheSamePaper:

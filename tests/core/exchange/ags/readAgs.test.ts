@@ -229,5 +229,5 @@ test('a file of AGS 4 is known by its first line, and one without holes is refus
   expect(holdsAgs({ name: 'a.txt', bytes: bytesOf(['\uFEFF"GROUP","PROJ"\r\n']) })).toBe(true);
   expect(holdsAgs({ name: 'a.ags', bytes: bytesOf(['"**PROJ"\r\n']) })).toBe(false);
   const refused = readAgs({ name: 'a.ags', bytes: bytesOf(['"GROUP","PROJ"\r\n']) });
-  expect(refused).toMatchObject({ ok: false, error: { code: 'ags.noHoles' } });
+  expect(refused).toMatchObject({ ok: false, error: { code: 'agsNoHoles' } });
 });
