@@ -58,7 +58,17 @@ export interface ArchiveState {
   readonly sentence?: string;
 }
 
-/** What going through the chain of hashes found. */
+/** An issued paper that no longer is what it was, or shows another record than the archive has. */
+export interface UnsoundPaper {
+  readonly id: string;
+  /** Among the well's papers, from 1. */
+  readonly paper: number;
+  readonly revision: number;
+  readonly fileName: string;
+  readonly sentence: string;
+}
+
+/** What going through the chain of hashes and the issued papers found. */
 export interface ArchiveCheck {
   readonly revisions: number;
   /** Revisions that no longer are what was saved, each as a sentence. */
@@ -67,6 +77,9 @@ export interface ArchiveCheck {
     readonly revision: number;
     readonly sentence: string;
   }[];
+  /** Issued papers, and those of them that are not whole. */
+  readonly papers: number;
+  readonly unsound: readonly UnsoundPaper[];
 }
 
 /**
@@ -87,7 +100,10 @@ export interface Calls
     SealCalls,
     PrintingCalls {
   'archive.state': { takes: Record<string, never>; gives: ArchiveState };
-  /** Goes through every revision's hash; broken ones come back by well and revision. */
+  /**
+   * Goes through every revision's hash and every issued paper; those that are not whole come back by
+   * well and revision, or well and paper.
+   */
   'archive.check': { takes: Record<string, never>; gives: ArchiveCheck };
   'wells.list': { takes: { search?: string }; gives: readonly WellRow[] };
   'wells.open': { takes: { id: string }; gives: OpenedWell };

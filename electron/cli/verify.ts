@@ -36,7 +36,7 @@ function verifyFile(given: Given, world: World): Result<ExitCode> {
 export const verify: Command = {
   name: 'verify',
   takes: 'PAPER.pdf [--archive ARCHIVE] [--json] | ARCHIVE [--json]',
-  says: 'Tells who sealed a paper and whether it is whole, or walks an archive’s chains of hashes; 0 where all is whole, else 1',
+  says: 'Tells who sealed a paper and whether it is whole, or walks an archive’s chains of hashes and goes through its issued papers; 0 where all is whole, else 1',
   options: { archive: { type: 'string' }, json: { type: 'boolean' } },
   run: verifyFile,
 };

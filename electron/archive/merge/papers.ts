@@ -53,7 +53,14 @@ function bringPapersOf(
     const { record } = findRevision(theirs, well.id, paper.line.revision)!;
     const revision = revisionWith(db, well.ourId, underOurId(record, well));
     if (revision === undefined) continue;
-    const line = { ...paper.line, wellId: well.ourId, number: here.length + 1, revision };
+    const shownId = paper.line.shownId ?? well.id;
+    const line = {
+      ...paper.line,
+      wellId: well.ourId,
+      number: here.length + 1,
+      revision,
+      ...(shownId !== well.ourId && { shownId }),
+    };
     putIssue(db, line, paper.parts[0]!);
     putSeals(db, line, paper, 0, now);
     here.push({ line, parts: paper.parts });

@@ -9,6 +9,7 @@ import { issues } from './0080-issues.ts';
 import { reasons } from './0100-reasons.ts';
 import { numbers } from './0110-numbers.ts';
 import { logWords } from './0140-log-words.ts';
+import { paperHashes } from './0150-paper-hashes.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -24,6 +25,7 @@ export const steps = inOrder([
   reasons,
   numbers,
   logWords,
+  paperHashes,
 ]);
 
 /** Version of an archive that has taken every step. */

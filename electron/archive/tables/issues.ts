@@ -30,6 +30,10 @@ export interface IssueLine {
   readonly issuedAt: string;
   /** Boxes that stood free for those who sign. */
   readonly freeMarks: readonly FreeMarkOnPage[];
+  /** SHA-256 of the PDF as it was issued, hexadecimal; absent where that was not kept. */
+  readonly pdfHash?: string;
+  /** The id by which its record names the well, where that is not the one here. */
+  readonly shownId?: string;
 }
 
 interface Row {
@@ -43,45 +47,58 @@ interface Row {
   readonly issued_at: string;
   /** JSON. */
   readonly free_marks: string;
+  readonly pdf_hash: string | null;
+  readonly shown_id: string | null;
 }
 
-function rowOf({ wellId, fileName, recordHash, issuedAt, freeMarks, ...issue }: IssueLine): Row {
+function rowOf(issue: IssueLine): Row {
   return {
-    ...issue,
-    well_id: wellId,
-    file_name: fileName,
-    record_hash: recordHash,
-    issued_at: issuedAt,
-    free_marks: JSON.stringify(freeMarks),
+    well_id: issue.wellId,
+    number: issue.number,
+    revision: issue.revision,
+    paper: issue.paper,
+    languages: issue.languages,
+    file_name: issue.fileName,
+    record_hash: issue.recordHash,
+    issued_at: issue.issuedAt,
+    free_marks: JSON.stringify(issue.freeMarks),
+    pdf_hash: issue.pdfHash ?? null,
+    shown_id: issue.shownId ?? null,
   };
 }
 
-function issueOf({
-  well_id,
-  file_name,
-  record_hash,
-  issued_at,
-  free_marks,
-  ...row
-}: Row): IssueLine {
+function issueOf(row: Row): IssueLine {
   return {
-    ...row,
-    wellId: well_id,
-    fileName: file_name,
-    recordHash: record_hash,
-    issuedAt: issued_at,
-    freeMarks: JSON.parse(free_marks) as FreeMarkOnPage[],
+    wellId: row.well_id,
+    number: row.number,
+    revision: row.revision,
+    paper: row.paper,
+    languages: row.languages,
+    fileName: row.file_name,
+    recordHash: row.record_hash,
+    issuedAt: row.issued_at,
+    freeMarks: JSON.parse(row.free_marks) as FreeMarkOnPage[],
+    ...(row.pdf_hash !== null && { pdfHash: row.pdf_hash }),
+    ...(row.shown_id !== null && { shownId: row.shown_id }),
   };
 }
 
 const columns =
-  'well_id, number, revision, paper, languages, file_name, record_hash, issued_at, free_marks';
+  'well_id, number, revision, paper, languages, file_name, record_hash, issued_at, free_marks, pdf_hash, shown_id';
 
 /** First to last. */
 export function listIssues(db: ReadHandle, wellId: string): IssueLine[] {
   return db
     .prepare<[string], Row>(`SELECT ${columns} FROM issue WHERE well_id = ? ORDER BY number`)
     .all(wellId)
+    .map(issueOf);
+}
+
+/** Of all wells, those in the bin too. */
+export function everyIssue(db: ReadHandle): IssueLine[] {
+  return db
+    .prepare<[], Row>(`SELECT ${columns} FROM issue ORDER BY well_id, number`)
+    .all()
     .map(issueOf);
 }
 
@@ -111,7 +128,7 @@ export function issueParts(db: ReadHandle, wellId: string, number: number): Uint
 export function putIssue(db: WriteHandle, issue: IssueLine, pdf: Uint8Array): void {
   db.prepare<[Row & { pdf: Uint8Array }]>(
     `INSERT INTO issue (${columns}, pdf) VALUES (@well_id, @number, @revision, @paper, @languages,
-     @file_name, @record_hash, @issued_at, @free_marks, @pdf)`,
+     @file_name, @record_hash, @issued_at, @free_marks, @pdf_hash, @shown_id, @pdf)`,
   ).run({ ...rowOf(issue), pdf });
 }
 

@@ -29,7 +29,13 @@ describe('issued papers', () => {
   it('are numbered over all papers of a well, and kept byte for byte', () => {
     const issuedAt = expect.stringMatching(/^2025-03-01T08:/);
     expect(valueOf(archive.issues.list('a'))).toEqual([]);
-    expect(valueOf(archive.issues.add(paper))).toEqual({ ...line, number: 1, issuedAt });
+    expect(valueOf(archive.issues.add(paper))).toEqual({
+      ...line,
+      number: 1,
+      issuedAt,
+      // echo -n '%PDF paper' | sha256sum
+      pdfHash: 'bd9f548d11486b106124b6e0f086ce279a89fda88767c653f8e39a037a44a824',
+    });
     valueOf(archive.issues.add({ ...paper, paper: 'committee', pdf: bytes('%PDF other') }));
     expect(valueOf(archive.issues.list('a')).map(({ number }) => number)).toEqual([1, 2]);
     expect([textOf(1), textOf(2)]).toEqual(['%PDF paper', '%PDF other']);

@@ -104,6 +104,33 @@ describe('borefolio verify, for an archive', () => {
     expect(out).toEqual(['The chains of hashes are whole: 8 revisions, each as it was saved.']);
   });
 
+  it('goes through the issued papers, and names the first that is not whole', async () => {
+    await type(folder, ['demo-archive', 'a.borefolio']);
+    const id = inArchive((archive) => {
+      const well = valueOf(archive.list()).find(({ number }) => number === 'KV-25-011')!;
+      const pdf = Buffer.from('%PDF-1.7 not a paper of this program');
+      const line = { paper: 'as-built A4', languages: 'en', fileName: 'x.pdf', freeMarks: [] };
+      const issue = { ...line, wellId: well.id, revision: 1, recordHash: '0'.repeat(64), pdf };
+      valueOf(archive.issues.add(issue));
+      valueOf(archive.issues.add(issue));
+      return well.id;
+    });
+    const { code, out } = await type(folder, ['verify', 'a.borefolio']);
+    expect(code).toBe(1);
+    expect(out.slice(1)).toEqual([
+      'First paper that is not whole: well KV-25-011, paper 1, x.pdf.',
+      expect.stringContaining('does not name the record'),
+      'Not whole either: well KV-25-011, paper 2.',
+      '2 not whole of 2 issued papers.',
+    ]);
+    const { out: json } = await type(folder, ['verify', 'a.borefolio', '--json']);
+    expect(JSON.parse(json.join('\n'))).toMatchObject({
+      broken: [],
+      papers: 2,
+      unsound: [{ id, number: 'KV-25-011', paper: 1 }, { paper: 2 }],
+    });
+  });
+
   it('names the first broken link by well and revision, and gives 1', async () => {
     await prepareSealing(folder);
     reviseWell();

@@ -143,7 +143,10 @@ describe('the service', () => {
       wells: 1,
       readOnly: false,
     });
-    expect(given(await service.call('archive.check', {}))).toEqual({ revisions: 1, broken: [] });
+    expect(given(await service.call('archive.check', {}))).toEqual({
+      ...{ revisions: 1, broken: [] },
+      ...{ papers: 0, unsound: [] },
+    });
   });
 
   it('makes the as-built sheet as a PDF, the same twice', async () => {
