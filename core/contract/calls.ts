@@ -5,6 +5,7 @@ import type { Trouble } from '../record/trouble.ts';
 import type { AttachmentCalls } from './attachmentsShape.ts';
 import type { BackdropCalls } from './backdropShape.ts';
 import type { BinCalls } from './binShape.ts';
+import type { CopyCalls } from './copiesShape.ts';
 import type { GuidelineCalls } from './guidelinesShape.ts';
 import type { IdentityCalls, IssueCalls, SealCalls } from './issuesShape.ts';
 import type { ListCalls } from './listShape.ts';
@@ -90,6 +91,7 @@ export interface Calls
   extends
     ListCalls,
     BinCalls,
+    CopyCalls,
     BackdropCalls,
     AttachmentCalls,
     PracticeCalls,

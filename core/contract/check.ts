@@ -6,6 +6,7 @@ import { attachmentsArguments } from './attachments.ts';
 import { backdropsArguments } from './backdrops.ts';
 import { binArguments } from './bin.ts';
 import type { CallName, Takes } from './calls.ts';
+import { copiesArguments } from './copies.ts';
 import { guidelinesArguments } from './guidelines.ts';
 import { identitiesArguments, issuesArguments, sealsArguments } from './issues.ts';
 import { listArguments } from './list.ts';
@@ -38,6 +39,7 @@ const schemas = joinAreas<z.ZodType>([
   wellsArguments,
   listArguments,
   binArguments,
+  copiesArguments,
   backdropsArguments,
   attachmentsArguments,
   papersArguments,

@@ -3,8 +3,8 @@ import path from 'node:path';
 import Database from 'better-sqlite3';
 import { backupFolder } from './trouble.ts';
 
-/** A backup as the folder beside the archive holds it. */
-export interface BackupFile {
+/** An archive's file as a folder holds it. */
+export interface CopyFile {
   readonly fileName: string;
   /** ISO 8601 moment at which it was written. */
   readonly madeAt: string;
@@ -30,19 +30,23 @@ function wellsIn(file: string): number | undefined {
   }
 }
 
-function backupFile(place: string): BackupFile {
+function copyFile(place: string): CopyFile {
   const { mtime, size } = statSync(place);
   const wells = wellsIn(place);
   const said = { fileName: path.basename(place), madeAt: mtime.toISOString(), bytes: size };
   return wells === undefined ? said : { ...said, wells };
 }
 
-/** Everything in the folder of backups that may be one, newest first. */
-export function listBackupFiles(archiveFile: string): BackupFile[] {
-  const folder = backupFolder(archiveFile);
+/** Files in a folder with an archive's ending, newest first. */
+export function listCopyFiles(folder: string, ending: string): CopyFile[] {
   if (!existsSync(folder)) return [];
   return readdirSync(folder)
-    .filter((name) => path.extname(name) === path.extname(archiveFile))
-    .map((name) => backupFile(path.join(folder, name)))
+    .filter((name) => path.extname(name) === ending)
+    .map((name) => copyFile(path.join(folder, name)))
     .sort((a, b) => b.madeAt.localeCompare(a.madeAt) || b.fileName.localeCompare(a.fileName));
+}
+
+/** Everything in the folder of backups that may be one, newest first. */
+export function listBackupFiles(archiveFile: string): CopyFile[] {
+  return listCopyFiles(backupFolder(archiveFile), path.extname(archiveFile));
 }

@@ -53,14 +53,19 @@ const waits: Readonly<Record<MergeStep['kind'], string>> = {
   typing: 'is being worked on here: save it first, then merge again',
 };
 
-function sayLook({ steps, known, binned, numbers }: MergeSight, world: World): void {
-  for (const { id, kind } of steps) world.print(`${numbers[id]} ${waits[kind]}.`);
+function called({ wells }: Pick<MergeSight, 'wells'>, id: string): string {
+  return wells[id]?.number || id;
+}
+
+function sayLook(sight: MergeSight, world: World): void {
+  const { steps, known, binned } = sight;
+  for (const { id, kind } of steps) world.print(`${called(sight, id)} ${waits[kind]}.`);
   world.print(`${steps.length} wells to take, ${known} known already, ${binned} in its bin.`);
 }
 
 function sayDone(done: MergeDone, world: World): void {
-  const { added, continued, joined, left, differing, numbers } = done;
-  for (const { id, kind } of left) world.complain(`${numbers[id]} ${waits[kind]}.`);
+  const { added, continued, joined, left, differing } = done;
+  for (const { id, kind } of left) world.complain(`${called(done, id)} ${waits[kind]}.`);
   for (const id of differing)
     world.complain(`${id} stands otherwise in the other archive; what is here was left.`);
   world.print(
@@ -75,8 +80,7 @@ function mergeInto(archive: Archive, other: string, given: Given, world: World):
   if (!sight.ok) return sight;
   const json = given.options['json'] === true;
   if (given.options['look'] === true) {
-    const { steps, known, binned, numbers } = sight.value;
-    if (json) world.print(JSON.stringify({ steps, known, binned, numbers }, undefined, 2));
+    if (json) world.print(JSON.stringify(sight.value, undefined, 2));
     else sayLook(sight.value, world);
     return ok(0);
   }

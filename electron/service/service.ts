@@ -6,6 +6,7 @@ import { archiveHandlers } from './archive.ts';
 import { attachmentsHandlers } from './attachments.ts';
 import { backdropsHandlers } from './backdrops.ts';
 import { binHandlers } from './bin.ts';
+import { copiesHandlers } from './copies.ts';
 import { guidelinesHandlers } from './guidelines.ts';
 import { identitiesHandlers } from './identities.ts';
 import { issuesHandlers } from './issues.ts';
@@ -40,6 +41,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     wellsHandlers(parts),
     listHandlers(parts),
     binHandlers(parts),
+    copiesHandlers(parts),
     backdropsHandlers(parts),
     attachmentsHandlers(parts),
     papersHandlers(parts),

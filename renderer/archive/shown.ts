@@ -35,3 +35,8 @@ export function shownWell({ number }: Pick<MapWell, 'number'>): string {
 export function shownState(state: MapWell['state']): string {
   return state === '' ? say.archive.map.noState : sheetWords().states[state];
 }
+
+/** The size of a file in megabytes, as the language in use writes it. */
+export function shownSize(bytes: number): string {
+  return say.copies.megabytes(shownNumber(bytes / 1_000_000, 1));
+}

@@ -7,6 +7,7 @@ import { isBuilt } from '../../electron/launch/build.mjs';
 import { startLoopback, type Loopback } from '../../electron/loopback/server.ts';
 import { openService } from '../../electron/service/openService.ts';
 import type { Service } from '../../electron/service/service.ts';
+import type { Archive } from '../../electron/archive/archive.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 
 const top = path.resolve(import.meta.dirname, '../..');
@@ -14,6 +15,7 @@ const top = path.resolve(import.meta.dirname, '../..');
 /** The program as its users have it, on an archive of the demo wells that ends with the test. */
 export interface Program {
   readonly service: Service;
+  readonly archive: Archive;
   readonly loopback: Loopback;
   readonly browser: Browser;
   /** Everything that the browser complained of since the start. */
@@ -85,12 +87,13 @@ export async function startProgram(
   const folder = mkdtempSync(path.join(tmpdir(), 'borefolio-page-'));
   const opened = await openArchiveOf(folder, records);
   const pageFolder = await builtPage(folder, plugins);
-  const { service } = opened;
+  const { service, archive } = opened;
   const loopback = await startLoopback({ service, pageFolder });
   const browser = await launch(browserArgs);
   const complaints: string[] = [];
   return {
     service,
+    archive,
     loopback,
     browser,
     complaints,

@@ -5,7 +5,7 @@ import { findWell } from '../tables/wells.ts';
 import type { ArchiveWorld } from '../world.ts';
 import { bringBeside } from './beside.ts';
 import { readOther } from './otherArchive.ts';
-import { headOf, planMerge, underOurId, type MergePlan, type MergeStep } from './plan.ts';
+import { headOf, planMerge, stepOf, underOurId, type MergePlan, type MergeStep } from './plan.ts';
 import { takeSteps, type MergeChoices, type Merged, type MergeWorld } from './take.ts';
 
 /** Both newest records of a well that waits for a choice, parsed but not yet judged. */
@@ -22,23 +22,31 @@ export interface BothRecords {
   };
 }
 
-/** A plan with what is needed to choose. */
+/** A well as the other archive lists it. */
+export interface OtherWell {
+  readonly number: string;
+  readonly name: string;
+  readonly village: string;
+}
+
+/** A plan with what its wells are called. */
 export interface MergeSight extends MergePlan {
-  /** By the other archive's ids: the number that a well has there, else its id. */
-  readonly numbers: Readonly<Record<string, string>>;
-  readonly both: Readonly<Record<string, BothRecords>>;
+  /** By the other archive's ids. */
+  readonly wells: Readonly<Record<string, OtherWell>>;
 }
 
 export interface MergeDone extends Merged {
   /** Ids of practices, guideline values and backdrops that are otherwise in the other archive. */
   readonly differing: readonly string[];
-  readonly numbers: Readonly<Record<string, string>>;
+  readonly wells: MergeSight['wells'];
 }
 
 /** Takes other archives in. */
 export interface Merging {
   /** What would come, and what has to be chosen. */
   look(file: string): Result<MergeSight>;
+  /** Both records of a well that waits for a choice. Refused as `noSuchStep` where it does not. */
+  both(file: string, id: string): Result<BothRecords>;
   /**
    * Takes the other archive in, in one transaction. Steps that wait for a choice and have none are
    * left, and come again the next time; once all is taken, another time changes nothing.
@@ -48,8 +56,13 @@ export interface Merging {
 
 type Handle = Parameters<typeof planMerge>[0];
 
-function numbersOf(theirs: Handle, steps: readonly MergeStep[]): Record<string, string> {
-  return Object.fromEntries(steps.map(({ id }) => [id, findWell(theirs, id)!.number || id]));
+function wellsOf(theirs: Handle, steps: readonly MergeStep[]): MergeSight['wells'] {
+  return Object.fromEntries(
+    steps.map(({ id }) => {
+      const { number, name, village } = findWell(theirs, id)!;
+      return [id, { number, name, village }];
+    }),
+  );
 }
 
 function bothOf(ours: Handle, theirs: Handle, step: MergeStep): BothRecords | undefined {
@@ -70,11 +83,18 @@ function bothOf(ours: Handle, theirs: Handle, step: MergeStep): BothRecords | un
 
 function sightOf(ours: Handle, theirs: Handle): MergeSight {
   const plan = planMerge(ours, theirs);
-  const both = plan.steps.flatMap((step) => {
-    const records = bothOf(ours, theirs, step);
-    return records ? [[step.id, records] as const] : [];
-  });
-  return { ...plan, numbers: numbersOf(theirs, plan.steps), both: Object.fromEntries(both) };
+  return { ...plan, wells: wellsOf(theirs, plan.steps) };
+}
+
+function bothIn(ours: Handle, theirs: Handle, id: string): Result<BothRecords> {
+  const well = findWell(theirs, id);
+  const step = well && stepOf(ours, theirs, well);
+  const both = step && bothOf(ours, theirs, step);
+  if (both) return ok(both);
+  return refused(
+    'noSuchStep',
+    'This well waits for no choice any more. Look at the archive again.',
+  );
 }
 
 export function mergingOf(
@@ -89,6 +109,8 @@ export function mergingOf(
   return {
     look: (other) =>
       itself(other) ?? reading((ours) => readOther(other, (theirs) => ok(sightOf(ours, theirs)))),
+    both: (other, id) =>
+      itself(other) ?? reading((ours) => readOther(other, (theirs) => bothIn(ours, theirs, id))),
     take: (other, choices, said) =>
       itself(other) ??
       writing((db) =>
@@ -96,10 +118,10 @@ export function mergingOf(
           db
             .transaction((): Result<MergeDone> => {
               const { steps } = planMerge(db, theirs);
-              const numbers = numbersOf(theirs, steps);
+              const wells = wellsOf(theirs, steps);
               const differing = bringBeside(db, theirs);
               const sides = { db, theirs, world: { ...said, now: world.now() } };
-              return ok({ ...takeSteps(sides, steps, choices), differing, numbers });
+              return ok({ ...takeSteps(sides, steps, choices), differing, wells });
             })
             .immediate(),
         ),

@@ -115,7 +115,12 @@ export function idHere(ours: ReadHandle, well: ListedWell): string | undefined {
   return (findWell(ours, well.id) ?? alikeHere(ours, well))?.id;
 }
 
-function stepOf(ours: ReadHandle, theirs: ReadHandle, well: ListedWell): MergeStep | undefined {
+/** What is to be done with a well of the other archive; nothing where it is known. */
+export function stepOf(
+  ours: ReadHandle,
+  theirs: ReadHandle,
+  well: ListedWell,
+): MergeStep | undefined {
   const head = headOf(theirs, well);
   const our = findWell(ours, well.id);
   if (our) return stepOfKnown(ours, theirs, our, head);

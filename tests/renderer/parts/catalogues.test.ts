@@ -49,7 +49,7 @@ const wordless =
 /** Words that are the same in two languages, and the sign `i` of a note: checked one by one. */
 const shared: Readonly<Record<string, ReadonlySet<string>>> = {
   fr: new Set([
-    'Description',
+    ...['Description', 'Copies'],
     ...['Archive', 'Village', 'District', 'Commune', 'Site', 'Source', 'Programme', 'latrine'],
     ...['Distance', 'Direction', 'Minutes', 'Dose', 'Contact', 'Version', 'i'],
   ]),

@@ -1,5 +1,6 @@
 import { archive } from './archive.ts';
 import { codes } from './codes.ts';
+import { copies } from './copies.ts';
 import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
@@ -27,6 +28,7 @@ export const english = {
   itself: 'English',
   program: 'Borefolio',
   archive,
+  copies,
   folder,
   saving,
   findings,

@@ -41,6 +41,7 @@ export const refusals = {
   sameArchive: 'C’est l’archive qui est ouverte. Choisissez-en une autre.',
   newerArchive:
     'Cette archive vient d’une version plus récente du programme. Installez-la pour la reprendre ici ; rien n’a été changé.',
+  noSuchStep: 'Ce forage n’attend plus de choix. Regardez de nouveau l’archive.',
   badArguments:
     'Le programme n’a pas compris ce que la page lui a envoyé. Rien n’a été fait. Rechargez la page, puis réessayez.',
   badBox:

@@ -1,6 +1,7 @@
 import type { InterfaceWords } from '../catalogue.ts';
 import { archive } from './archive.ts';
 import { codes } from './codes.ts';
+import { copies } from './copies.ts';
 import { entry } from './entry.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
@@ -26,6 +27,7 @@ export const portuguese: InterfaceWords = {
   itself: 'Português',
   program: 'Borefolio',
   archive,
+  copies,
   codes,
   entry,
   findings,

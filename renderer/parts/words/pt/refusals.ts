@@ -37,6 +37,7 @@ export const refusals: typeof french = {
   sameArchive: 'É o arquivo que está aberto. Escolha outro.',
   newerArchive:
     'Esse arquivo vem de uma versão mais recente do programa. Instale-a para o juntar a este; nada foi alterado.',
+  noSuchStep: 'Este furo já não espera por uma escolha. Veja de novo o arquivo.',
   badArguments:
     'O programa não percebeu o que a página lhe enviou. Nada foi feito. Carregue a página de novo e tente outra vez.',
   badBox:

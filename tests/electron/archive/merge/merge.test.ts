@@ -108,7 +108,7 @@ describe('taking another archive in', () => {
       valueOf(revise(theirs, 'a', withNumber('KA-1', { notes: 'theirs 2' })));
       const sight = valueOf(ours.merging.look(theirs.file));
       expect(sight.steps).toEqual([{ kind: 'apart', id: 'a', shared: 1 }]);
-      expect(sight.both['a']).toMatchObject({
+      expect(valueOf(ours.merging.both(theirs.file, 'a'))).toMatchObject({
         ours: { revision: 2, document: { notes: 'ours' } },
         theirs: { revision: 3, document: { notes: 'theirs 2' } },
       });
