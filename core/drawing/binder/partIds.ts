@@ -6,6 +6,7 @@ export const partIds = [
   'byVillage',
   'byNumber',
   'byYear',
+  'map',
   'tables',
   'colophon',
 ] as const;

@@ -3,6 +3,7 @@ import { layColophon } from './colophon.ts';
 import { layContents } from './contents.ts';
 import { layCover } from './cover.ts';
 import { layIndex } from './indexes.ts';
+import { layMap } from './map/layMap.ts';
 import type { PartId } from './partIds.ts';
 import { layReading } from './reading.ts';
 import { layTables } from './tables/layTables.ts';
@@ -17,6 +18,7 @@ export const layParts: Readonly<Record<PartId, LayPart>> = {
   byVillage: layIndex('byVillage'),
   byNumber: layIndex('byNumber'),
   byYear: layIndex('byYear'),
+  map: layMap,
   tables: layTables,
   colophon: layColophon,
 };

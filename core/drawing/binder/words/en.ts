@@ -1,3 +1,4 @@
+import { mapEnglish } from './mapEn.ts';
 import { colophonEnglish } from './colophonEn.ts';
 import { tablesEnglish } from './tablesEn.ts';
 import { readingEnglish } from './readingEn.ts';
@@ -13,6 +14,7 @@ export const english: BinderWords = {
     byVillage: 'Index by village',
     byNumber: 'Index by number',
     byYear: 'Index by year',
+    map: 'Location map',
     tables: 'Tables',
     colophon: 'How this binder was made',
   },
@@ -52,6 +54,7 @@ export const english: BinderWords = {
   reading: readingEnglish,
   tables: tablesEnglish,
   colophon: colophonEnglish,
+  map: mapEnglish,
   failed: {
     title: 'The papers of this well could not be made.',
     todo: 'Open the well in the program, put right what is named above, and make the binder again.',

@@ -1,3 +1,4 @@
+import { mapFrench } from './mapFr.ts';
 import { colophonFrench } from './colophonFr.ts';
 import { tablesFrench } from './tablesFr.ts';
 import { readingFrench } from './readingFr.ts';
@@ -12,6 +13,7 @@ export const french: BinderWords = {
     byVillage: 'Index par village',
     byNumber: 'Index par numéro',
     byYear: 'Index par année',
+    map: 'Carte de situation',
     tables: 'Tableaux',
     colophon: 'Comment ce classeur a été fait',
   },
@@ -51,6 +53,7 @@ export const french: BinderWords = {
   reading: readingFrench,
   tables: tablesFrench,
   colophon: colophonFrench,
+  map: mapFrench,
   failed: {
     title: 'Les documents de ce forage n’ont pas pu être faits.',
     todo: 'Ouvrir le forage dans le programme, corriger ce qui est nommé ci-dessus et refaire le classeur.',

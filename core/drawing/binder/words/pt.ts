@@ -1,3 +1,4 @@
+import { mapPortuguese } from './mapPt.ts';
 import { colophonPortuguese } from './colophonPt.ts';
 import { tablesPortuguese } from './tablesPt.ts';
 import { readingPortuguese } from './readingPt.ts';
@@ -12,6 +13,7 @@ export const portuguese: BinderWords = {
     byVillage: 'Índice por aldeia',
     byNumber: 'Índice por número',
     byYear: 'Índice por ano',
+    map: 'Mapa de localização',
     tables: 'Quadros',
     colophon: 'Como esta pasta foi feita',
   },
@@ -51,6 +53,7 @@ export const portuguese: BinderWords = {
   reading: readingPortuguese,
   tables: tablesPortuguese,
   colophon: colophonPortuguese,
+  map: mapPortuguese,
   failed: {
     title: 'Não foi possível fazer os documentos deste furo.',
     todo: 'Abrir o furo no programa, corrigir o que está indicado acima e fazer a pasta de novo.',

@@ -2,6 +2,7 @@ import type { Language } from '../../../base/language.ts';
 import type { PartId } from '../partIds.ts';
 import type { TableWords } from './tables.ts';
 import type { ColophonWords } from './colophon.ts';
+import type { MapWords } from './map.ts';
 import type { PaperSays, ReadingWords } from './reading.ts';
 
 /**
@@ -41,6 +42,7 @@ export interface BinderWords {
   readonly reading: ReadingWords;
   readonly tables: TableWords;
   readonly colophon: ColophonWords;
+  readonly map: MapWords;
   readonly failed: Readonly<Record<'title' | 'todo', string>>;
 }
 
