@@ -86,7 +86,7 @@ export const rooms: readonly Room[] = [
   {
     room: 'core/exchange',
     doors: findingSide,
-    packages: ['csv-parse', 'fflate', 'read-excel-file', 'zod'],
+    packages: ['csv-parse', 'fast-xml-parser', 'fflate', 'read-excel-file', 'zod'],
     world: 'handed',
   },
   {

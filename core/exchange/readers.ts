@@ -1,6 +1,7 @@
 import type { Result } from '../base/result.ts';
 import { holdsAgs, readAgs } from './ags/readAgs.ts';
 import { holdsGeoJson, readGeoJson } from './geojson/readGeoJson.ts';
+import { holdsGwml, readGwml } from './gwml/readGwml.ts';
 import type { GivenFile, Incoming } from './incoming.ts';
 import { holdsRecords, readJson } from './json/readJson.ts';
 import { holdsWpdx, readWpdx } from './wpdx/readWpdx.ts';
@@ -19,6 +20,7 @@ export const recordReaders: readonly RecordReader[] = [
   { format: 'json', fits: holdsRecords, read: readJson },
   { format: 'ags', fits: holdsAgs, read: readAgs },
   { format: 'geojson', fits: holdsGeoJson, read: readGeoJson },
+  { format: 'gwml', fits: holdsGwml, read: readGwml },
   { format: 'wpdx', fits: holdsWpdx, read: readWpdx },
 ];
 

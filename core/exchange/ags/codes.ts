@@ -2,6 +2,7 @@ import type { FillKind } from '../../record/annulus.ts';
 import type { DrillingMethod } from '../../record/bore.ts';
 import type { Material } from '../../record/materials.ts';
 import type { ComponentKind } from '../../record/strings.ts';
+import { fillOfWords, inWords } from '../laid/words.ts';
 
 /**
  * Codes of the abbreviations of AGS 4.1 and what the record calls them. Numbers and names:
@@ -67,9 +68,6 @@ const capitals = (word: string) => word.replace(/[A-Z]/g, '_$&').toUpperCase();
 const small = (word: string) =>
   word.toLowerCase().replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
-/** A word of the record in plain English: `madeGround` is `made ground`. */
-export const inWords = (word: string) => word.replace(/[A-Z]/g, (one) => ` ${one.toLowerCase()}`);
-
 /** The code for a material with its seconds in the order in which they are told. */
 export function groundCode(material: Material, seconds: readonly Material[]): Code {
   const key = [material, ...seconds].join('+');
@@ -114,24 +112,10 @@ export const fillCodes: Readonly<Record<FillKind, Code>> = {
   open: { code: '999', says: 'Void' },
 };
 
-/** Sand round a slotted pipe is its pack too. */
-const moreFills: readonly (readonly [RegExp, FillKind])[] = [
-  [/stabili[sz]er/, 'formationStabiliser'],
-  [/collapse|cave/, 'naturalCollapse'],
-  [/concrete/, 'concrete'],
-  [/grout|cement|mortar/, 'cementGrout'],
-  [/bentonite/, 'bentonite'],
-  [/clay/, 'claySeal'],
-  [/sand|gravel|filter/, 'gravelPack'],
-  [/arising|backfill|spoil/, 'backfill'],
-  [/void/, 'open'],
-];
-
 /** The fill that a code's description names; undefined where it names none, as a cover does. */
 export function fillOf(code: string, saidByFile: string | undefined): FillKind | undefined {
   const own = Object.entries(fillCodes).find(([, one]) => one.code === code);
-  const words = (saidByFile ?? own?.[1].says ?? '').toLowerCase();
-  return moreFills.find(([pattern]) => pattern.test(words))?.[1];
+  return fillOfWords(saidByFile ?? own?.[1].says ?? '');
 }
 
 export const pieceCodes: Readonly<Record<ComponentKind, Code>> = {

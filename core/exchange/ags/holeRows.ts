@@ -5,9 +5,10 @@ import type { GroundSample } from '../../record/samples.ts';
 import type { Level, Strike } from '../../record/water.ts';
 import { known } from '../../base/known.ts';
 import type { Piece } from '../tables/joinPieces.ts';
+import { inWords } from '../laid/words.ts';
 import { understandWords } from '../words/understandWords.ts';
 import type { Cells } from './cells.ts';
-import { fillCodes, fillOf, groundOfCode, inWords, laidOut, pieceOfCode } from './codes.ts';
+import { fillCodes, fillOf, groundOfCode, laidOut, pieceOfCode } from './codes.ts';
 import type { SaidByFile } from './fileWords.ts';
 
 const tidy = (value: number) => Number(value.toPrecision(12));

@@ -2,16 +2,9 @@ import type { LogInterval } from '../../record/log.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import { layStrings, type LaidString } from '../laid/layPieces.ts';
 import { loseTally } from '../laid/loseTally.ts';
+import { inWords } from '../laid/words.ts';
 import type { Losing } from '../losses.ts';
-import {
-  fillCodes,
-  groundCode,
-  inWords,
-  laidOut,
-  methodCodes,
-  pieceCodes,
-  type Code,
-} from './codes.ts';
+import { fillCodes, groundCode, laidOut, methodCodes, pieceCodes, type Code } from './codes.ts';
 import { writeDegrees } from './degrees.ts';
 import { fieldsOf, fixed, type FieldsOf, type RowFields } from './holeText.ts';
 

@@ -13,16 +13,20 @@ function loseSetting({ index, string: { set }, bottomM, placedBy }: LaidString, 
     lose(path, 'It comes back as set by the depth of its lower end.');
 }
 
-/** Whether each component is one piece, so that pieces by depth lead back to the same tally. */
+/**
+ * Whether each component is one piece of a millimetre at least, so that pieces by depth lead back
+ * to the same tally.
+ */
 function isOneToOne({ string, pieces }: LaidString): boolean {
+  if (pieces.some(({ from, to }) => to - from < 0.001)) return false;
   const paths = new Set(pieces.map(({ path }) => path));
   return pieces.length === string.components.length && paths.size === pieces.length;
 }
 
-function losePieces({ index, string, pieces }: LaidString, { lose }: Losing): void {
+function losePieces(laid: LaidString, { lose }: Losing): void {
+  const { index, pieces } = laid;
   const path = `strings[${index}].components`;
-  const isWhole = isOneToOne({ index, string, pieces } as LaidString);
-  if (!isWhole)
+  if (!isOneToOne(laid))
     lose(path, 'Alike pieces come back one by one, and one without a length not at all.');
   for (const piece of pieces)
     if (piece.component.length !== Number((piece.to - piece.from).toPrecision(12)))

@@ -4,6 +4,8 @@ import { readAgs } from '../../../core/exchange/ags/readAgs.ts';
 import { agsWriter } from '../../../core/exchange/ags/writeAgs.ts';
 import { readGeoJson } from '../../../core/exchange/geojson/readGeoJson.ts';
 import { geoJsonWriter } from '../../../core/exchange/geojson/writeGeoJson.ts';
+import { readGwml } from '../../../core/exchange/gwml/readGwml.ts';
+import { gwmlWriter } from '../../../core/exchange/gwml/writeGwml.ts';
 import { readJson } from '../../../core/exchange/json/readJson.ts';
 import { jsonLinesWriter, jsonWriter } from '../../../core/exchange/json/writeJson.ts';
 import { readWpdx } from '../../../core/exchange/wpdx/readWpdx.ts';
@@ -17,6 +19,7 @@ const formats = [
   ['json', jsonWriter, readJson],
   ['jsonl', jsonLinesWriter, readJson],
   ['ags', agsWriter, readAgs],
+  ['gwml', gwmlWriter, readGwml],
   ['geojson', geoJsonWriter, readGeoJson],
   ['wpdx', wpdxWriter, readWpdx],
 ] as const;

@@ -3,6 +3,11 @@
  * revisions and limits besides; what has no text here is said in that sentence.
  */
 export const refusals = {
+  gwmlNoWells:
+    'Le document GroundWaterML ne contient ni puits ni forage ; rien d’autre n’en est lu.',
+  xmlBroken: 'Le fichier n’est pas du XML entier. Demandez-le de nouveau.',
+  xmlDoctype:
+    'Le fichier apporte son propre type de document (DOCTYPE), qui n’est pas lu. Enlevez cette ligne, ou demandez le fichier sans elle.',
   agsNoHoles:
     'Le fichier AGS ne contient aucun forage. AGS 3 ne se lit pas ; faites-le écrire en AGS 4.',
   geoJsonBroken: 'Le fichier n’est pas du JSON entier. Écrivez-le de nouveau.',

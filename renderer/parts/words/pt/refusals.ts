@@ -2,6 +2,10 @@ import type { refusals as french } from '../fr/refusals.ts';
 
 /** What the service does not do, by the code of its refusal. */
 export const refusals: typeof french = {
+  gwmlNoWells: 'O documento GroundWaterML não tem poço nem furo; nada mais dele se lê.',
+  xmlBroken: 'O ficheiro não é XML inteiro. Peça-o de novo.',
+  xmlDoctype:
+    'O ficheiro traz um tipo de documento próprio (DOCTYPE), que não se lê. Retire essa linha, ou peça o ficheiro sem ela.',
   agsNoHoles: 'O ficheiro AGS não tem nenhum furo. AGS 3 não se lê; peça-o escrito em AGS 4.',
   geoJsonBroken: 'O ficheiro não é JSON inteiro. Escreva-o de novo.',
   geoJsonGrid:
