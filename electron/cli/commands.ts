@@ -3,6 +3,7 @@ import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { demoArchive } from './demoArchive.ts';
 import { identityMake } from './identityMake.ts';
+import { importFiles } from './import.ts';
 import { importTables } from './importTables.ts';
 import { layOut } from './layOut.ts';
 import { merge } from './merge.ts';
@@ -35,5 +36,6 @@ export const commands: readonly Command[] = [
   merge,
   serve,
   demoArchive,
+  importFiles,
   importTables,
 ];

@@ -1,0 +1,77 @@
+import { ok, type Result } from '../../../core/base/result.ts';
+import {
+  planWell,
+  type KnownWell,
+  type PlanKind,
+  type WellPlan,
+} from '../../../core/exchange/plan.ts';
+import type { Archive } from '../../archive/archive.ts';
+import type { BringOptions, Brought, BroughtWell } from '../../archive/bring.ts';
+import type { ComingWell } from './openFiles.ts';
+
+/** A well that comes in, beside what the archive has. */
+export interface PlannedWell extends WellPlan {
+  readonly well: ComingWell;
+}
+
+/** What becomes of a well that is there: its next revision, another well, or nothing. */
+export const wellChoices = ['revise', 'add', 'leave'] as const;
+
+export type WellChoice = (typeof wellChoices)[number];
+
+/** Plans every well beside the archive as it is now. */
+export function planAll(
+  archive: Archive,
+  wells: readonly ComingWell[],
+): Result<readonly PlannedWell[]> {
+  const listed = archive.list();
+  if (!listed.ok) return listed;
+  const ids = new Set(listed.value.map(({ id }) => id));
+  const byNumber = new Map<string, string[]>();
+  for (const { number, id } of listed.value)
+    if (number !== '') byNumber.set(number, [...(byNumber.get(number) ?? []), id]);
+  const open = (id: string): KnownWell | undefined => {
+    const opened = archive.open(id);
+    return opened.ok ? { id, document: opened.value.document as KnownWell['document'] } : undefined;
+  };
+  const known = {
+    byId: (id: string) => (ids.has(id) ? open(id) : undefined),
+    byNumber: (number: string) => (byNumber.get(number) ?? []).flatMap((id) => open(id) ?? []),
+  };
+  return ok(wells.map((well) => ({ well, ...planWell(well.record, well.whole, known) })));
+}
+
+/** How many wells of each kind. */
+export function countPlans(planned: readonly PlannedWell[]): Readonly<Record<PlanKind, number>> {
+  const counts = { new: 0, same: 0, changed: 0, alike: 0 };
+  for (const { kind } of planned) counts[kind] += 1;
+  return counts;
+}
+
+/** The choice for a well by its place in the plan; of those that are there, leaving is the rule. */
+export type ChoiceOf = (planned: PlannedWell, at: number) => WellChoice;
+
+function under(document: Readonly<Record<string, unknown>>, id: string): BroughtWell {
+  const identity = document['identity'] as object | undefined;
+  return { id, document: { ...document, identity: { ...identity, id } } };
+}
+
+function broughtOf(planned: PlannedWell, choice: WellChoice, newId: () => string) {
+  const { kind, id, document, well } = planned;
+  if (kind === 'new') return under(document, well.record.identity?.id ?? newId());
+  if (kind === 'same' || choice === 'leave') return undefined;
+  return choice === 'revise'
+    ? under(document, id!)
+    : under(well.record as unknown as WellPlan['document'], newId());
+}
+
+/** Brings in what was planned, all or nothing. */
+export function bringPlanned(
+  archive: Archive,
+  planned: readonly PlannedWell[],
+  choiceOf: ChoiceOf,
+  { newId, ...options }: BringOptions & { readonly newId: () => string },
+): Promise<Result<Brought>> {
+  const wells = planned.flatMap((one, at) => broughtOf(one, choiceOf(one, at), newId) ?? []);
+  return archive.bring(wells, options);
+}
