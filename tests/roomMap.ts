@@ -98,6 +98,7 @@ export const rooms: readonly Room[] = [
       'core/water/guidelines',
       'core/drawing/paper.ts',
       'core/drawing/parts/columnNames.ts',
+      'core/drawing/parts/revisionNote.ts',
     ],
     packages: ['zod'],
     world: 'handed',

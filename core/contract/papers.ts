@@ -35,6 +35,7 @@ export const paperWish = z.discriminatedUnion('kind', [
 
 export const papersArguments = {
   'papers.asBuilt': asBuilt,
+  'papers.newest': z.strictObject({ id: wellId, language: z.enum(languages) }),
   'papers.layingOut': layingOut,
   'papers.batch': z.strictObject({
     ids: z.array(wellId).min(1).max(mostInBatch),

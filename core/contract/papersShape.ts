@@ -2,6 +2,7 @@ import type { Finding } from '../base/finding.ts';
 import type { Language } from '../base/language.ts';
 import type { Orientation, PaperName } from '../drawing/paper.ts';
 import type { SwitchedColumn } from '../drawing/parts/columnNames.ts';
+import type { RevisionNote } from '../drawing/parts/revisionNote.ts';
 
 /** Most wells of one print file. */
 export const mostInBatch = 60;
@@ -42,6 +43,17 @@ export interface PaperCalls {
       findings: readonly Finding[];
       /** Something was typed after the revision that the paper shows. */
       unrevised: boolean;
+    };
+  };
+  /** What an as-built sheet of the newest revision says besides its record. */
+  'papers.newest': {
+    takes: { id: string; language: Language };
+    gives: {
+      revision: number;
+      /** SHA-256 of that revision's record, hexadecimal. */
+      recordHash: string;
+      /** What changed in the last revisions, in the language asked for. */
+      revisions: readonly RevisionNote[];
     };
   };
   /** The laying-out sheet of the newest revision as PDF, base64. */

@@ -4,7 +4,7 @@ import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts, type ShippedFonts } from '../files/fonts.ts';
 import { switchedColumns } from '../../core/drawing/parts/columnNames.ts';
 import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
-import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
+import type { RevisionNote } from '../../core/drawing/parts/revisionNote.ts';
 import type { Template } from '../../core/drawing/parts/headStrip.ts';
 import { loadTemplate } from '../service/loadTemplate.ts';
 import { paperFileName } from '../service/paperNames.ts';

@@ -2,7 +2,7 @@ import path from 'node:path';
 import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
-import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
+import type { RevisionNote } from '../../core/drawing/parts/revisionNote.ts';
 import type { PracticeFile } from '../../core/practice/practice.ts';
 import type { Trouble } from '../../core/record/trouble.ts';
 import type { WellRecord } from '../../core/record/schema.ts';

@@ -29,13 +29,14 @@ export interface PaperFile {
 
 export type PaperParts = Pick<ServiceParts, 'archive' | 'fonts' | 'clock'>;
 
+/** A well's newest revision. */
 interface Newest {
   readonly record: WellRecord;
   readonly revision: number;
   readonly unrevised: boolean;
 }
 
-function newestOf({ archive }: PaperParts, id: string): Result<Newest> {
+export function newestOf({ archive }: PaperParts, id: string): Result<Newest> {
   const stored = archive.open(id);
   if (!stored.ok) return stored;
   const well = storedWell(stored.value);

@@ -1,5 +1,7 @@
 import { ok, type Result } from '../../core/base/result.ts';
 import type { Gives } from '../../core/contract/calls.ts';
+import { recordHash } from '../seal/recordHash.ts';
+import { revisionNotes } from './revisionNotes.ts';
 import { reads, type Handlers, type ServiceParts } from './handlers.ts';
 import { batchFile } from './batchFile.ts';
 import { makeCheckPage } from './checkPage.ts';
@@ -9,6 +11,7 @@ import {
   committeeSheet,
   filed,
   layingOutSheet,
+  newestOf,
   type NewestSheet,
 } from './paperFiles.ts';
 import { checkPageFileName } from './paperNames.ts';
@@ -26,6 +29,14 @@ function sent(made: Result<NewestSheet>): Result<Gives<'papers.asBuilt'>> {
 export function papersHandlers(parts: ServiceParts): Handlers<'papers'> {
   return {
     'papers.asBuilt': reads((takes) => sent(asBuiltSheet(parts, takes))),
+    'papers.newest': reads(({ id, language }) => {
+      const newest = newestOf(parts, id);
+      if (!newest.ok) return newest;
+      const { record, revision } = newest.value;
+      const told = revisionNotes(parts.archive, id, revision, language);
+      if (!told.ok) return told;
+      return ok({ revision, recordHash: recordHash(record), revisions: told.value });
+    }),
     'papers.layingOut': reads((takes) => sent(layingOutSheet(parts, takes))),
     'papers.batch': reads((takes) => {
       const made = batchFile(parts, takes);

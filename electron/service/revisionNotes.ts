@@ -3,7 +3,7 @@ import { sayChanges } from '../../core/changes/sayChanges.ts';
 import { changeWordsIn } from '../../core/changes/words/languages.ts';
 import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
-import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
+import type { RevisionNote } from '../../core/drawing/parts/revisionNote.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import type { Archive } from '../archive/archive.ts';
 import { storedWell } from './stored.ts';

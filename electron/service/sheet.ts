@@ -13,7 +13,7 @@ import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { Template } from '../../core/drawing/parts/headStrip.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
-import type { RevisionNote } from '../../core/drawing/parts/revisions.ts';
+import type { RevisionNote } from '../../core/drawing/parts/revisionNote.ts';
 import { practiceOf } from '../../core/practice/choosePractice.ts';
 import { judgedWell } from '../../core/judging/judgedWell.ts';
 import type { Practice, PracticeFile } from '../../core/practice/practice.ts';

@@ -13,6 +13,7 @@ import type { PaperChoice } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
 import { speech } from '../state/language.svelte.ts';
 import { preferences } from '../state/preferences.svelte.ts';
+import type { NewestRevision } from './newestRevision.svelte.ts';
 import type { PrintCopies } from '../state/printCopies.svelte.ts';
 import { fonts } from './fonts.ts';
 
@@ -54,13 +55,20 @@ export class LiveDrawing {
 
   readonly #folder: Folder;
   readonly #copies: Pick<PrintCopies, 'imagesFor'>;
+  readonly #newest: Pick<NewestRevision, 'in'>;
   /** ISO 8601. */
   readonly #madeAt: string;
 
   /** To be made while a component starts, which it lives and ends with. */
-  constructor(folder: Folder, madeAt: string, copies: Pick<PrintCopies, 'imagesFor'>) {
+  constructor(
+    folder: Folder,
+    madeAt: string,
+    copies: Pick<PrintCopies, 'imagesFor'>,
+    newest: Pick<NewestRevision, 'in'>,
+  ) {
     this.#folder = folder;
     this.#copies = copies;
+    this.#newest = newest;
     this.#madeAt = madeAt;
     $effect(() => this.#plan());
   }
@@ -113,6 +121,7 @@ export class LiveDrawing {
       this.second,
       preferences.sheetShape,
       saving.shownRevision,
+      this.#newest.in(this.language),
       this.#copies.imagesFor(desk.record),
     ];
     const draw = () => this.#draw(desk.record, model);
@@ -124,8 +133,6 @@ export class LiveDrawing {
 
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
     const { judgement } = this.#folder;
-    const { shownRevision } = this.#folder.saving;
-    const revision = shownRevision === undefined ? {} : { revision: shownRevision };
     const plan = this.#held && { plan: this.#held };
     const images = this.#copies.imagesFor(record);
     const { language } = this;
@@ -135,7 +142,7 @@ export class LiveDrawing {
       madeAt: this.#madeAt,
       paperId,
       images,
-      ...revision,
+      ...this.#standing(),
       ...plan,
     };
     const options = { ...made, fonts, memory: this.#memory };
@@ -148,6 +155,17 @@ export class LiveDrawing {
       console.error(thrown);
       this.broken = true;
     }
+  }
+
+  /** Which revision is shown, with its hash as its paper has it; else that it is a draft. */
+  #standing(): Pick<AsBuiltOptions, 'revision' | 'recordHash' | 'revisions' | 'draft'> {
+    const { isLifted, saving } = this.#folder;
+    const revision = isLifted ? undefined : saving.shownRevision;
+    const newest = this.#newest.in(this.language);
+    const told = newest && { revisions: newest.revisions };
+    if (revision === undefined) return { ...told, draft: true };
+    const { recordHash } = newest?.revision === revision ? newest : {};
+    return { ...told, revision, ...(recordHash !== undefined && { recordHash }) };
   }
 
   /** The chosen sheet of a record. */

@@ -73,6 +73,11 @@ export class Folder {
     return this.#lifted ?? this.#history.present;
   }
 
+  /** What lies here is shown while an edge is held, and is no step yet. */
+  get isLifted(): boolean {
+    return this.#lifted !== undefined;
+  }
+
   /** The record as geometry with its findings. */
   get model(): WellModel {
     return this.#resolved.model;

@@ -12,7 +12,8 @@ import type { SwitchedColumn } from '../parts/columnNames.ts';
 import { wellCodeText } from '../parts/code/wellCodeText.ts';
 import { drawHeadStrip, underStrip, type Template } from '../parts/headStrip.ts';
 import type { PhotoImages } from '../parts/photos.ts';
-import type { RevisionNote } from '../parts/revisions.ts';
+import { detailWordsIn } from '../parts/details/words/languages.ts';
+import type { RevisionNote } from '../parts/revisionNote.ts';
 import { sheetWordsIn } from '../words/languages.ts';
 import type { SheetWords } from '../words/words.ts';
 import { paperMark, type Making } from './paperMark.ts';
@@ -49,6 +50,8 @@ export interface AsBuiltOptions extends Making {
   readonly brokenAxis?: boolean;
   /** What changed in the last revisions, as the table of revisions says it. */
   readonly revisions?: readonly RevisionNote[];
+  /** Whether it shows what is in no revision yet, as title block and table of revisions say. */
+  readonly draft?: boolean;
   /** Whether this is an issue, as the title block says. */
   readonly issued?: boolean;
   /** What the organisation has on its papers; no head strip where absent. */
@@ -121,6 +124,7 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
     madeAt: options.madeAt,
     ...(options.revision !== undefined && { revision: options.revision }),
     ...(options.issued && { issued: true }),
+    ...(options.draft && { draft: true }),
     sheets,
   };
   const fieldsFor = (facts: Partial<SheetFacts>, sheet: number) =>
@@ -141,6 +145,12 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   return [...wells, ...own, ...flowed, ...photos];
 }
 
+/** The revisions that a sheet tells of, with a draft behind them; none where there was but one. */
+function notesOf({ revisions, draft, madeAt, language = 'en' }: AsBuiltOptions) {
+  if (!revisions || revisions.length === 0 || !draft) return revisions;
+  return [...revisions, { on: madeAt, changes: [detailWordsIn(language).draft] }];
+}
+
 /**
  * The as-built sheet of a well, true to scale: log and section on one depth axis, quantities,
  * legend, particulars, marks and title block, on as many pages as it takes; after them
@@ -151,7 +161,7 @@ export function drawAsBuilt(
   model: WellModel,
   options: AsBuiltOptions,
 ): Drawing {
-  const { revisions } = options;
+  const revisions = notesOf(options);
   const input = { ...inputOf(record, model, options), ...(revisions && { revisions }) };
   const { kit } = input;
   const drawn = headed(pagesOf(input, options), input);

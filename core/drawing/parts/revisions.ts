@@ -4,16 +4,7 @@ import type { Kit } from '../kit.ts';
 import { detailWordsIn } from './details/words/languages.ts';
 import type { Piece } from './flow/flow.ts';
 import { rowPiece, titlePiece, type Cell } from './flow/pieces.ts';
-
-/** A revision of the record and what changed in it. */
-export interface RevisionNote {
-  readonly number: number;
-  /** ISO 8601. */
-  readonly on: string;
-  readonly by?: string;
-  /** Sentences in the sheet's language. */
-  readonly changes: readonly string[];
-}
+import type { RevisionNote } from './revisionNote.ts';
 
 const widths = { number: 10, on: 20, by: 30 } as const;
 
@@ -37,14 +28,14 @@ function cellsOf(
 function rowsOf(kit: Kit, note: RevisionNote, width: PaperMm, named: boolean, head: Piece) {
   const { number, on, by = '', changes } = note;
   return changes.map((change, at) => {
-    const first = at === 0 ? [String(number), dayFigure(on), by] : ['', '', ''];
+    const first = at === 0 ? [String(number ?? '–'), dayFigure(on), by] : ['', '', ''];
     const cells = [...first, change] as unknown as readonly [string, string, string, string];
     const rule = at === changes.length - 1 ? 'hair' : 'none';
     return rowPiece(kit, cellsOf(cells, width, named), { head, rule });
   });
 }
 
-/** The table of revisions, the newest first; none without revisions. */
+/** The table of revisions, a draft and the newest first; none without revisions. */
 export function revisionPieces(
   kit: Kit,
   revisions: readonly RevisionNote[],
@@ -56,7 +47,7 @@ export function revisionPieces(
   const named = revisions.some((one) => one.by !== undefined);
   const heads = cellsOf([revision, on, by, changes], width, named, true);
   const head = rowPiece(kit, heads, { rule: 'thin' });
-  const newest = revisions.toSorted((a, b) => b.number - a.number);
+  const newest = revisions.toSorted((a, b) => (b.number ?? Infinity) - (a.number ?? Infinity));
   return [
     titlePiece(kit, title, width),
     { ...head, keeps: true },

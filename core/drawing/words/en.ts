@@ -221,6 +221,7 @@ export const english: SheetWords = {
     date: 'Made on',
     status: 'Status',
     draft: 'not issued',
+    typed: 'draft',
     issued: 'issued',
     language: 'Language',
     place: 'Village, spot',

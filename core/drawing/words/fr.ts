@@ -176,6 +176,7 @@ export const french: SheetWords = {
     date: 'Établi le',
     status: 'État',
     draft: 'non diffusé',
+    typed: 'brouillon',
     issued: 'diffusé',
     language: 'Langue',
     place: 'Village, lieu',

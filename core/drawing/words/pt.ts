@@ -173,6 +173,7 @@ export const portuguese: SheetWords = {
     date: 'Feito em',
     status: 'Estado',
     draft: 'não emitido',
+    typed: 'rascunho',
     issued: 'emitido',
     language: 'Língua',
     place: 'Aldeia, local',

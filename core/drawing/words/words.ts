@@ -134,6 +134,7 @@ export interface SheetWords {
       | 'date'
       | 'status'
       | 'draft'
+      | 'typed'
       | 'issued'
       | 'language'
       | 'place'

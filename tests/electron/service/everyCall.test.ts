@@ -59,6 +59,7 @@ describe('each call of the service', () => {
       await refusalOf('wells.save', { id: lost, upon: 0 }),
       await refusalOf('wells.leave', { id: lost, upon: 0 }),
       await refusalOf('papers.asBuilt', { id: lost, paper: 'A4' }),
+      await refusalOf('papers.newest', { id: lost, language: 'en' }),
       await refusalOf('papers.layingOut', { id: lost }),
       await refusalOf('papers.committee', { id: lost, languages: ['en'] }),
     ];
@@ -107,6 +108,19 @@ describe('each call of the service', () => {
       expect(Buffer.from(pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
       expect(findings.map(({ path }) => path)).toContain('log[0]');
     }
+  });
+
+  it('tells what the as-built sheet says of its revision, so that the page can show it', async () => {
+    await revise(service, id, { ...record, notes: 'later' } as WellRecord);
+    const { revision, recordHash, revisions } = await given('papers.newest', {
+      id,
+      language: 'fr',
+    });
+    expect(revision).toBe(2);
+    expect(revisions.map(({ number }) => number)).toEqual([1, 2]);
+    const { pdf } = await given('papers.asBuilt', { id, paper: 'A4', language: 'fr' });
+    const file = Buffer.from(pdf, 'base64');
+    expect(file.includes(`<bfpaper:recordHash>${recordHash}<`)).toBe(true);
   });
 
   it('makes the laying-out sheet, named by its language where that is not English', async () => {

@@ -7,7 +7,7 @@ import type { Paper } from '../../paper.ts';
 import type { Template } from '../../parts/headStrip.ts';
 import type { SwitchedColumn } from '../../parts/columnNames.ts';
 import type { PhotoImages } from '../../parts/photos.ts';
-import type { RevisionNote } from '../../parts/revisions.ts';
+import type { RevisionNote } from '../../parts/revisionNote.ts';
 
 /** What a sheet says of how the well was judged. */
 export type ShownJudgement = Pick<Judgement, 'practice' | 'findings'>;

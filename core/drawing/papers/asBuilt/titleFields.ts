@@ -9,6 +9,8 @@ export interface SheetFacts {
   readonly revision?: number;
   /** The paper is kept as it is made now. */
   readonly issued?: boolean;
+  /** It shows what is in no revision yet. */
+  readonly draft?: boolean;
   readonly sheet: number;
   readonly sheets: number;
   readonly depthScale?: number;
@@ -26,6 +28,12 @@ function documentType(kit: Kit, { identity, strings }: WellRecord): string {
   const { title } = kit.words;
   if (identity?.state === 'laidOut') return title.planned;
   return strings?.length ? title.asBuilt : title.notBuilt;
+}
+
+/** How far a paper holds. */
+function standing({ words: { title } }: Kit, { issued, draft }: SheetFacts): string {
+  if (issued) return title.issued;
+  return draft ? title.typed : title.draft;
 }
 
 /** The block's fields: people who are not known stay empty, other gaps are shown by a dash. */
@@ -46,7 +54,7 @@ export function titleFields(kit: Kit, record: WellRecord, facts: SheetFacts): Ti
     district: joined(site.commune, site.district, site.region, site.country),
     number: identity.number ?? '–',
     documentType: facts.document ?? documentType(kit, record),
-    status: joined(state, facts.issued ? words.title.issued : words.title.draft),
+    status: joined(state, standing(kit, facts)),
     revision: facts.revision === undefined ? '–' : String(facts.revision),
     date: dayFigure(facts.madeAt),
     sheet: `${facts.sheet} ${words.of} ${facts.sheets}`,

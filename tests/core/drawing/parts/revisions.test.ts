@@ -31,6 +31,11 @@ describe('the table of revisions', () => {
     ]);
   });
 
+  it('has a draft above them all, without a number', () => {
+    const draft = { on: '2026-03-04T08:00:00Z', changes: ['Draft'] };
+    expect(words([first, second, draft]).slice(4, 8)).toEqual(['–', '2026-03-04', 'Draft', '2']);
+  });
+
   it('has a column for names where somebody is named', () => {
     expect(words([{ ...second, by: 'A. Person' }])).toContain('A. Person');
     expect(words([second])).not.toContain('By');

@@ -8,6 +8,7 @@ export const english: DetailWords = {
   slots: 'Screen slots, pipe laid flat',
   sitePlan: 'Site sketch plan',
   revisions: 'Revisions',
+  draft: 'Draft: what was typed since is not saved as a revision',
   north: 'N',
   scale: 'scale',
   sumpLength: 'sump {length} m in all',

@@ -8,6 +8,7 @@ export const french: DetailWords = {
   slots: 'Fentes de la crépine, tube développé',
   sitePlan: 'Croquis de situation',
   revisions: 'Révisions',
+  draft: 'Brouillon : ce qui a été saisi depuis n’est enregistré dans aucune révision',
   north: 'N',
   scale: 'échelle',
   sumpLength: 'tube à sédiments de {length} m en tout',

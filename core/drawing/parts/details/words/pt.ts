@@ -8,6 +8,7 @@ export const portuguese: DetailWords = {
   slots: 'Ranhuras do tubo-ralo, tubo planificado',
   sitePlan: 'Esboço de localização',
   revisions: 'Revisões',
+  draft: 'Rascunho: o que foi escrito depois não está guardado em nenhuma revisão',
   north: 'N',
   scale: 'escala',
   sumpLength: 'tubo de decantação de {length} m no total',

@@ -11,6 +11,8 @@ export interface DetailWords {
   readonly slots: string;
   readonly sitePlan: string;
   readonly revisions: string;
+  /** Of a sheet that shows what is in no revision yet. */
+  readonly draft: string;
   readonly north: string;
   readonly scale: string;
   /** With `{length}` in metres. */

@@ -46,4 +46,9 @@ describe('the fields of the title block', () => {
   it('say that a sheet which nobody issued is none', () => {
     expect(fields({ identity: { state: 'completed' } }).status).toBe('completed, not issued');
   });
+
+  it('say that a sheet of what is in no revision is a draft', () => {
+    const draft = fields({ identity: { state: 'completed' } }, { draft: true });
+    expect(draft).toMatchObject({ status: 'completed, draft', revision: '–' });
+  });
 });
