@@ -1,3 +1,5 @@
+import type { DrillingMethod } from '../record/bore.ts';
+import type { PumpKind } from '../record/headworks.ts';
 import type { WellState } from '../record/identity.ts';
 import type { ListOrder, OrderBy, WellFilter, WorstFinding } from '../record/wellFilter.ts';
 import type { WellRow } from './wellRow.ts';
@@ -6,7 +8,7 @@ export type { ListOrder, OrderBy, WellFilter, WorstFinding };
 
 /** Where words that were looked for stand, if no column of the list shows them. */
 export interface Match {
-  readonly where: 'number' | 'places' | 'people' | 'remarks';
+  readonly where: 'number' | 'places' | 'people' | 'remarks' | 'log';
   /** The line about the first of them, cut to a few words. */
   readonly text: string;
 }
@@ -66,6 +68,11 @@ export interface ListChoices {
   readonly regions: readonly Choice[];
   readonly districts: readonly Choice[];
   readonly states: readonly Choice<WellState | ''>[];
+  readonly methods: readonly Choice<DrillingMethod | ''>[];
+  /** Kinds of pump. */
+  readonly pumps: readonly Choice<PumpKind | ''>[];
+  readonly clients: readonly Choice[];
+  readonly contractors: readonly Choice[];
   /** First and last year; absent where no well has one. */
   readonly years?: readonly [first: number, last: number];
 }

@@ -27,7 +27,7 @@ export const headworks = chapter({
   remark: text('Anything else.'),
 }).describe('What stands at the surface.');
 
-const pumpKinds = [
+export const pumpKinds = [
   'ropeAndWasher',
   'directAction',
   'deepwellLever',

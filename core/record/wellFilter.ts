@@ -1,3 +1,5 @@
+import type { DrillingMethod } from './bore.ts';
+import type { PumpKind } from './headworks.ts';
 import type { WellState } from './identity.ts';
 
 /** What weighs most of a well's findings: something wrong, something to look at, or neither. */
@@ -26,7 +28,7 @@ export interface ListOrder {
 
 /** Which wells are wanted: those that fit every part that is there. */
 export interface WellFilter {
-  /** Every word begins a word of number, name, places, people or remarks. */
+  /** Every word begins a word of number, name, places, people, remarks or log. */
   readonly search?: string;
   /** Any of these; an empty text stands for wells where nothing was written. */
   readonly regions?: readonly string[];
@@ -36,4 +38,14 @@ export interface WellFilter {
   readonly yearFrom?: number;
   readonly yearTo?: number;
   readonly findings?: readonly WorstFinding[];
+  /** Depth of the hole, metres, both ends counted; a well without a known one fits none. */
+  readonly depthFrom?: number;
+  readonly depthTo?: number;
+  /** What the well gave when it was pumped, cubic metres an hour, as with depths. */
+  readonly yieldFrom?: number;
+  readonly yieldTo?: number;
+  readonly methods?: readonly (DrillingMethod | '')[];
+  readonly pumps?: readonly (PumpKind | '')[];
+  readonly clients?: readonly string[];
+  readonly contractors?: readonly string[];
 }

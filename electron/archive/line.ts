@@ -6,7 +6,7 @@ import { findWell, listed, listOutdated, putWell, type WrittenWell } from './tab
 import { searchText } from './words.ts';
 
 /** Rises when lines or words are read from records in another way than before. */
-const listing = 1;
+const listing = 2;
 
 /** Writes what a well is listed, sorted and found by, from its record in any condition. */
 export function putLine(

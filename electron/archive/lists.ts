@@ -1,4 +1,6 @@
 import { ok, type Result } from '../../core/base/result.ts';
+import type { DrillingMethod } from '../../core/record/bore.ts';
+import type { PumpKind } from '../../core/record/headworks.ts';
 import type { WellState } from '../../core/record/identity.ts';
 import type { ListOrder, WellFilter } from '../../core/record/wellFilter.ts';
 import type { ReadHandle, WriteHandle } from './handles.ts';
@@ -29,7 +31,11 @@ export interface FindingCount {
 export interface ListValues {
   readonly regions: readonly Counted[];
   readonly districts: readonly Counted[];
-  readonly states: readonly (Counted & { readonly value: WellState | '' })[];
+  readonly states: readonly Counted<WellState | ''>[];
+  readonly methods: readonly Counted<DrillingMethod | ''>[];
+  readonly pumps: readonly Counted<PumpKind | ''>[];
+  readonly clients: readonly Counted[];
+  readonly contractors: readonly Counted[];
   readonly years?: readonly [first: number, last: number];
 }
 
@@ -72,6 +78,10 @@ function valuesOf(db: ReadHandle): ListValues {
     regions: listValues(db, 'region'),
     districts: listValues(db, 'district'),
     states: listValues(db, 'state') as ListValues['states'],
+    methods: listValues(db, 'method') as ListValues['methods'],
+    pumps: listValues(db, 'pump') as ListValues['pumps'],
+    clients: listValues(db, 'client'),
+    contractors: listValues(db, 'contractor'),
     ...(years ? { years } : {}),
   };
 }

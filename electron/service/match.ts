@@ -23,7 +23,7 @@ function excerpt(line: string, wanted: string): string | undefined {
 }
 
 /** Where the list itself cannot show what was found, best first. */
-const hidden = ['remarks', 'people', 'places', 'number'] as const;
+const hidden = ['remarks', 'people', 'places', 'log', 'number'] as const;
 
 /**
  * Where the first word stands that was looked for and that the list's own columns do not show;

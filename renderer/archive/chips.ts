@@ -1,7 +1,7 @@
 import { worstFindings } from '../../core/record/wellFilter.ts';
 import type { WellFilter } from '../../core/contract/listShape.ts';
 import { say } from '../parts/words.ts';
-import { shownState } from './shown.ts';
+import { shownAmount, shownMethod, shownPump, shownState } from './shown.ts';
 
 /** One part of the filter, and the filter's parts without it. */
 export interface Chip {
@@ -9,9 +9,11 @@ export interface Chip {
   readonly without: { readonly [K in keyof WellFilter]?: WellFilter[K] | undefined };
 }
 
-type Lists = 'regions' | 'districts' | 'states' | 'findings';
+/** Parts of a filter of which any of several values may be chosen. */
+export type ChosenFrom =
+  'regions' | 'districts' | 'states' | 'findings' | 'methods' | 'pumps' | 'clients' | 'contractors';
 
-function each<K extends Lists>(
+function each<K extends ChosenFrom>(
   filter: WellFilter,
   key: K,
   name: string,
@@ -27,10 +29,26 @@ function each<K extends Lists>(
 /** A text of a filter; wells where nothing was written have the empty one. */
 export const shownText = (text: string) => text || say.archive.notWritten;
 
+type Bound = 'yearFrom' | 'yearTo' | 'depthFrom' | 'depthTo' | 'yieldFrom' | 'yieldTo';
+
+/** A lower or upper end; years are written without marks between their digits. */
+function bound(filter: WellFilter, key: Bound, name: string): Chip[] {
+  const value = filter[key];
+  if (value === undefined) return [];
+  const { from, to } = say.archive.filters;
+  const text = key.startsWith('year') ? String(value) : shownAmount(value);
+  return [
+    {
+      text: `${name} ${key.endsWith('From') ? from(text) : to(text)}`,
+      without: { [key]: undefined },
+    },
+  ];
+}
+
 /** All parts of a filter, each to be taken away by itself. */
 export function chipsOf(filter: WellFilter): Chip[] {
   const { filters, columns } = say.archive;
-  const { search = '', yearFrom, yearTo } = filter;
+  const { search = '' } = filter;
   return [
     ...(search.trim() === ''
       ? []
@@ -39,12 +57,13 @@ export function chipsOf(filter: WellFilter): Chip[] {
     ...each(filter, 'districts', filters.district, shownText),
     ...each(filter, 'states', filters.state, shownState),
     ...each(filter, 'findings', filters.findings, (one) => filters.worst[one]),
-    ...(yearFrom === undefined
-      ? []
-      : [{ text: `${columns.year} ${filters.from(yearFrom)}`, without: { yearFrom: undefined } }]),
-    ...(yearTo === undefined
-      ? []
-      : [{ text: `${columns.year} ${filters.to(yearTo)}`, without: { yearTo: undefined } }]),
+    ...each(filter, 'methods', filters.method, shownMethod),
+    ...each(filter, 'pumps', filters.pump, shownPump),
+    ...each(filter, 'clients', filters.client, shownText),
+    ...each(filter, 'contractors', filters.contractor, shownText),
+    ...(['yearFrom', 'yearTo'] as const).flatMap((key) => bound(filter, key, columns.year)),
+    ...(['depthFrom', 'depthTo'] as const).flatMap((key) => bound(filter, key, columns.depth)),
+    ...(['yieldFrom', 'yieldTo'] as const).flatMap((key) => bound(filter, key, filters.yield)),
   ];
 }
 

@@ -1,3 +1,5 @@
+import type { DrillingMethod } from '../../core/record/bore.ts';
+import type { PumpKind } from '../../core/record/headworks.ts';
 import type { MapWell } from '../../core/contract/listShape.ts';
 import { say, sheetWords } from '../parts/words.ts';
 
@@ -27,9 +29,22 @@ export function shownNumber(value: number, decimals = 0): string {
   return kept(`${decimals} ${say.tag}`, () => new Intl.NumberFormat(say.tag, digits)).format(value);
 }
 
+/** An amount that a person wrote, with the decimals that it has. */
+export function shownAmount(value: number): string {
+  return shownNumber(value, String(value).split('.')[1]?.length ?? 0);
+}
+
 /** A well by its number, or by that it has none. */
 export function shownWell({ number }: Pick<MapWell, 'number'>): string {
   return number || say.archive.noNumber;
+}
+
+export function shownMethod(method: DrillingMethod | ''): string {
+  return method === '' ? say.archive.notWritten : sheetWords().methods[method];
+}
+
+export function shownPump(pump: PumpKind | ''): string {
+  return pump === '' ? say.archive.notWritten : sheetWords().pumps[pump];
 }
 
 export function shownState(state: MapWell['state']): string {

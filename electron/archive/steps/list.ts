@@ -10,6 +10,7 @@ import { reasons } from './0100-reasons.ts';
 import { numbers } from './0110-numbers.ts';
 import { logWords } from './0140-log-words.ts';
 import { paperHashes } from './0150-paper-hashes.ts';
+import { longLists } from './0160-long-lists.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -26,6 +27,7 @@ export const steps = inOrder([
   numbers,
   logWords,
   paperHashes,
+  longLists,
 ]);
 
 /** Version of an archive that has taken every step. */

@@ -1,4 +1,3 @@
-import { wellStates } from '../../../core/record/identity.ts';
 import type {
   ListOrder,
   OrderBy,
@@ -6,6 +5,7 @@ import type {
   WorstFinding,
 } from '../../../core/record/wellFilter.ts';
 import { everyWord } from '../words.ts';
+import { numberless } from './sights.ts';
 
 /** A condition in SQL with the values that it is bound to. */
 export interface Condition {
@@ -34,10 +34,10 @@ function searched(search = ''): Condition[] {
   ];
 }
 
-function years({ yearFrom, yearTo }: WellFilter): Condition[] {
+function range(column: string, from: number | undefined, to: number | undefined): Condition[] {
   return [
-    ...(yearFrom === undefined ? [] : [{ sql: 'year >= ?', values: [yearFrom] }]),
-    ...(yearTo === undefined ? [] : [{ sql: 'year <= ?', values: [yearTo] }]),
+    ...(from === undefined ? [] : [{ sql: `${column} >= ?`, values: [from] }]),
+    ...(to === undefined ? [] : [{ sql: `${column} <= ?`, values: [to] }]),
   ];
 }
 
@@ -56,7 +56,13 @@ export function conditionOf(filter: WellFilter): Condition {
     ...anyOf('region', filter.regions),
     ...anyOf('district', filter.districts),
     ...anyOf('state', filter.states),
-    ...years(filter),
+    ...anyOf('method', filter.methods),
+    ...anyOf('pump', filter.pumps),
+    ...anyOf('client', filter.clients),
+    ...anyOf('contractor', filter.contractors),
+    ...range('year', filter.yearFrom, filter.yearTo),
+    ...range('depth_m', filter.depthFrom, filter.depthTo),
+    ...range('yield_m3h', filter.yieldFrom, filter.yieldTo),
     ...found(filter.findings),
   ];
   return {
@@ -65,25 +71,50 @@ export function conditionOf(filter: WellFilter): Condition {
   };
 }
 
-/** How far a well has come, as the states are listed. */
-const stateRank = `CASE state ${wellStates.map((one, at) => `WHEN '${one}' THEN ${at}`).join(' ')} END`;
+/** An order, with the parts of the list that it comes in: what is known, then what is not. */
+interface OrderedBy {
+  readonly index: string;
+  readonly known: string;
+  readonly unknown: string;
+  /** What to sort by; wells that are alike in it stand by their numbers. */
+  readonly keys: readonly string[];
+}
 
-/** What is not known, and so comes last in either direction; then what to sort by. */
-const columns: Readonly<Record<OrderBy, readonly [unknown: string, ...by: string[]]>> = {
-  number: ["number_key = ''", 'number_key', 'number'],
-  name: ["name_key = ''", 'name_key'],
-  village: ["village_key = ''", 'village_key'],
-  district: ["district_key = ''", 'district_key'],
-  state: ["state = ''", stateRank],
-  year: ['year IS NULL', 'year'],
-  depth: ['depth_m IS NULL', 'depth_m'],
-  findings: ['counted = 0', 'errors', 'warnings', 'notes'],
-  changed: ["changed_at = ''", 'changed_at'],
+const byText = (column: string, index: string, ...then: string[]): OrderedBy => ({
+  index,
+  known: `${column} > ''`,
+  unknown: `${column} = ''`,
+  keys: [column, ...then],
+});
+
+const byNumber = (column: string, index: string): OrderedBy => ({
+  index,
+  known: `${column} IS NOT NULL`,
+  unknown: `${column} IS NULL`,
+  keys: [column, 'number_key'],
+});
+
+export const orderedBy: Readonly<Record<OrderBy, OrderedBy>> = {
+  number: {
+    ...{ index: 'well_number', keys: ['number_key', 'number'] },
+    known: `number_key < '${numberless}'`,
+    unknown: `number_key = '${numberless}'`,
+  },
+  name: byText('name_key', 'well_name', 'number_key'),
+  village: byText('village_key', 'well_village', 'number_key'),
+  district: byText('district_key', 'well_district', 'number_key'),
+  state: byNumber('state_rank', 'well_state'),
+  year: byNumber('year', 'well_year'),
+  depth: byNumber('depth_m', 'well_depth'),
+  findings: {
+    ...{ index: 'well_findings', known: 'counted <> 0', unknown: 'counted = 0' },
+    keys: ['errors', 'warnings', 'notes', 'number_key'],
+  },
+  changed: byText('changed_at', 'well_changed', 'number_key'),
 };
 
-/** Wells that are alike in what they are sorted by stay in the order of their numbers. */
-export function orderOf({ by, down = false }: ListOrder): string {
-  const [unknown, ...keys] = columns[by];
-  const sorted = keys.map((key) => `${key} ${down ? 'DESC' : 'ASC'}`);
-  return [unknown, ...sorted, ...columns.number.slice(0, 2), 'seq'].join(', ');
-}
+/** Columns that put the known part in order, no two wells alike; a list that goes down turns all. */
+export const knownKeys = ({ by }: ListOrder): readonly string[] => [...orderedBy[by].keys, 'seq'];
+
+/** Columns that put in order what is not known, the same in either direction. */
+export const unknownKeys = ['number_key', 'number', 'seq'] as const;

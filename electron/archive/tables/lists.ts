@@ -1,7 +1,9 @@
 import type { WellState } from '../../../core/record/identity.ts';
 import type { ListOrder, WellFilter } from '../../../core/record/wellFilter.ts';
 import type { ReadHandle } from '../handles.ts';
-import { conditionOf, orderOf } from './filter.ts';
+import { kept } from '../kept.ts';
+import { everyWord } from '../words.ts';
+import { conditionOf, knownKeys, orderedBy, unknownKeys } from './filter.ts';
 import type { FindingCounts } from './sights.ts';
 import { listedColumns, wellOf, type ListedRow, type ListedWell } from './wells.ts';
 
@@ -40,6 +42,54 @@ export interface Page {
   readonly limit: number;
 }
 
+/** Part of a list: wells of which is known what it is sorted by come first. */
+type Part = 'known' | 'unknown';
+
+/** How the wells of a list are come by: along its order, or by what they are filtered by. */
+type Way = 'byOrder' | 'byFilter';
+
+/** Wells that a way goes through to a page's end; what fits lies evenly along an order. */
+function shorterWay(fitting: number, all: number, { from, limit }: Page): Way {
+  const alongOrder = ((from + limit) * all) / Math.max(1, fitting);
+  return alongOrder <= fitting ? 'byOrder' : 'byFilter';
+}
+
+/** A plus sign keeps SQLite from going by a column's index. */
+const unindexed: Readonly<Record<Way, string>> = { byOrder: '', byFilter: '+' };
+
+function seqsOf(
+  db: ReadHandle,
+  filter: WellFilter,
+  order: ListOrder,
+  part: Part,
+  { from, limit, way }: Page & { readonly way: Way },
+): number[] {
+  const { sql, values } = conditionOf(filter);
+  const { index, [part]: condition } = orderedBy[order.by];
+  const keys = part === 'known' ? knownKeys(order) : unknownKeys;
+  const direction = part === 'known' && order.down ? 'DESC' : 'ASC';
+  const along = part === 'known' && way === 'byOrder';
+  const plus = unindexed[along ? 'byOrder' : 'byFilter'];
+  return kept<unknown[], number>(
+    db,
+    `SELECT seq FROM well ${along ? `INDEXED BY ${index}` : ''}
+     WHERE ${sql} AND ${condition}
+     ORDER BY ${keys.map((key) => `${plus}${key} ${direction}`).join(', ')} LIMIT ? OFFSET ?`,
+  )
+    .pluck()
+    .all(...values, limit, from);
+}
+
+function countPart(db: ReadHandle, filter: WellFilter, order: ListOrder, part: Part): number {
+  const { sql, values } = conditionOf(filter);
+  return kept<unknown[], number>(
+    db,
+    `SELECT count(*) FROM well WHERE ${sql} AND ${orderedBy[order.by][part]}`,
+  )
+    .pluck()
+    .get(...values)!;
+}
+
 /** One page of the wells that fit, in order. */
 export function findWells(
   db: ReadHandle,
@@ -47,14 +97,18 @@ export function findWells(
   order: ListOrder,
   { from, limit }: Page,
 ): SightedWell[] {
-  const { sql, values } = conditionOf(filter);
-  return db
-    .prepare<unknown[], Row>(
-      `SELECT ${listedColumns}, ${sightColumns} FROM well WHERE ${sql}
-       ORDER BY ${orderOf(order)} LIMIT ? OFFSET ?`,
-    )
-    .all(...values, limit, from)
-    .map(sightedOf);
+  const fitting = countFitting(db, filter);
+  const way = shorterWay(fitting, countFitting(db, {}), { from, limit });
+  const known = seqsOf(db, filter, order, 'known', { from, limit, way });
+  const left = Math.min(limit, fitting - from) - known.length;
+  const before = left > 0 && known.length === 0 ? countPart(db, filter, order, 'known') : from;
+  const page = { from: Math.max(0, from - before), limit: left, way };
+  const unknown = left > 0 ? seqsOf(db, filter, order, 'unknown', page) : [];
+  const line = kept<[number], Row>(
+    db,
+    `SELECT ${listedColumns}, ${sightColumns} FROM well WHERE seq = ?`,
+  );
+  return [...known, ...unknown].map((seq) => sightedOf(line.get(seq)!));
 }
 
 /** Which row a well stands in among those that fit, from 0. */
@@ -65,20 +119,41 @@ export function rankOf(
   id: string,
 ): number | undefined {
   const { sql, values } = conditionOf(filter);
-  return db
-    .prepare<unknown[], number>(
-      `SELECT at FROM (
-         SELECT id, row_number() OVER (ORDER BY ${orderOf(order)}) - 1 AS at FROM well WHERE ${sql}
-       ) WHERE id = ?`,
-    )
+  const known = orderedBy[order.by].known;
+  const fits = kept<unknown[], 0 | 1>(db, `SELECT ${known} FROM well WHERE ${sql} AND id = ?`)
     .pluck()
     .get(...values, id);
+  if (fits === undefined) return undefined;
+  const keys = (fits ? knownKeys(order) : unknownKeys).join(', ');
+  const part = orderedBy[order.by][fits ? 'known' : 'unknown'];
+  const before = fits && order.down ? '>' : '<';
+  const ahead = kept<unknown[], number>(
+    db,
+    `SELECT count(*) FROM well WHERE ${sql} AND ${part}
+       AND (${keys}) ${before} (SELECT ${keys} FROM well WHERE id = ?)`,
+  )
+    .pluck()
+    .get(...values, id)!;
+  return fits ? ahead : ahead + countPart(db, filter, order, 'known');
+}
+
+/** Whether words are all that is looked for, so that their index alone counts the wells. */
+function onlySearched({ search = '', ...rest }: WellFilter): boolean {
+  const parts = Object.values(rest).filter((one) => !(Array.isArray(one) && one.length === 0));
+  return parts.length === 0 && everyWord(search) !== '';
 }
 
 export function countFitting(db: ReadHandle, filter: WellFilter): number {
+  if (onlySearched(filter))
+    return kept<[string], number>(
+      db,
+      `SELECT count(*) FROM well_search WHERE well_search MATCH ?
+         AND rowid NOT IN (SELECT seq FROM well WHERE binned_at IS NOT NULL)`,
+    )
+      .pluck()
+      .get(everyWord(filter.search!))!;
   const { sql, values } = conditionOf(filter);
-  return db
-    .prepare<unknown[], number>(`SELECT count(*) FROM well WHERE ${sql}`)
+  return kept<unknown[], number>(db, `SELECT count(*) FROM well WHERE ${sql}`)
     .pluck()
     .get(...values)!;
 }
@@ -102,28 +177,28 @@ export function placeWells(
 ): { readonly wells: readonly PlacedWell[]; readonly placed: number } {
   const { sql, values } = conditionOf(filter);
   const from = `FROM well WHERE ${sql} AND latitude IS NOT NULL`;
-  const wells = db
-    .prepare<unknown[], PlacedWell>(
-      `SELECT id, number, name, village, state, latitude, longitude ${from}
-       ORDER BY ${orderOf({ by: 'number' })} LIMIT ?`,
-    )
-    .all(...values, most);
-  const placed = db
-    .prepare<unknown[], number>(`SELECT count(*) ${from}`)
+  const placed = kept<unknown[], number>(db, `SELECT count(*) ${from}`)
     .pluck()
     .get(...values)!;
+  const way = shorterWay(placed, countFitting(db, {}), { from: 0, limit: most });
+  const keys = [...unknownKeys].map((key) => `${unindexed[way]}${key}`).join(', ');
+  const wells = kept<unknown[], PlacedWell>(
+    db,
+    `SELECT id, number, name, village, state, latitude, longitude ${from}
+     ORDER BY ${keys} LIMIT ?`,
+  ).all(...values, most);
   return { wells, placed };
 }
 
-export interface Counted {
-  readonly value: string;
+export interface Counted<T extends string = string> {
+  readonly value: T;
   readonly wells: number;
 }
 
 /** Every value of a column among the wells outside the bin, in its order. */
 export function listValues(
   db: ReadHandle,
-  column: 'region' | 'district' | 'state',
+  column: 'region' | 'district' | 'state' | 'method' | 'pump' | 'client' | 'contractor',
 ): readonly Counted[] {
   return db
     .prepare<[], Counted>(

@@ -9,17 +9,24 @@ let archive: Archive;
 const wells: Record<string, object> = {
   a: wellLike('KB-10', {
     site: { region: 'North', district: 'Zou', village: 'Ostra', latitude: 1.5, longitude: -6.5 },
-    bore: { startedOn: '2024-12-30', finishedOn: '2025-01-02', depthReached: 30 },
+    bore: {
+      ...{ startedOn: '2024-12-30', finishedOn: '2025-01-02', depthReached: 30 },
+      method: 'mudRotary',
+    },
+    tests: [{ rate: 3.5 }, { rate: 2, series: [{ rate: 9 }] }],
+    pump: { kind: 'suction' },
     said: { errors: 2, warnings: 1 },
   }),
   b: wellLike('KB-2', {
     identity: { number: 'KB-2', state: 'dry', supervisor: 'Adéwa Tonou' },
     site: { region: 'South', district: 'Kalo', village: 'Lémo', latitude: 1.4 },
-    bore: { startedOn: '2023-05-01', depthReached: 9 },
+    bore: { startedOn: '2023-05-01', depthReached: 9, method: 'mudRotary' },
+    strikes: [{ flow: 0.5 }, { flow: 0.7 }],
     said: { warnings: 3 },
   }),
   c: wellLike('KB-1', {
-    identity: { number: 'KB-1', state: 'completed', name: 'École' },
+    identity: { number: 'KB-1', state: 'completed', name: 'École', client: 'Water office' },
+    log: [{ material: 'laterite', colour: 'red brown' }, { material: 'sand' }],
     site: { district: 'Kalo', village: 'Nalvo', latitude: 1.6, longitude: -6.4 },
     notes: 'termite mound',
     said: { notes: 4 },
@@ -49,7 +56,7 @@ describe('a list of wells', () => {
   it.each([
     ['name', 'cbad', 'cbad'],
     ['village', 'bcad', 'acbd'],
-    ['district', 'cbad', 'acbd'],
+    ['district', 'cbad', 'abcd'],
     ['state', 'cbad', 'bcad'],
     ['year', 'bacd', 'abcd'],
     ['depth', 'bacd', 'abcd'],
@@ -101,6 +108,17 @@ describe('a filter', () => {
     [{ findings: ['look'] }, 'b'],
     [{ findings: ['none'] }, 'cd'],
     [{ findings: ['wrong', 'look'] }, 'ba'],
+    [{ search: 'laterite brown' }, 'c'],
+    [{ depthFrom: 9, depthTo: 29.9 }, 'b'],
+    [{ depthTo: 100 }, 'ba'],
+    [{ yieldFrom: 3.5 }, 'a'],
+    [{ yieldTo: 1.2 }, 'b'],
+    [{ yieldFrom: 0 }, 'ba'],
+    [{ methods: ['mudRotary'], depthFrom: 20 }, 'a'],
+    [{ pumps: ['suction', ''] }, 'cbad'],
+    [{ pumps: ['suction'] }, 'a'],
+    [{ clients: ['Water office'] }, 'c'],
+    [{ contractors: ['Nobody'] }, ''],
     [{ districts: [] as string[], states: [] }, 'cbad'],
     [{ search: 'kb', districts: ['Kalo'], states: ['dry'] }, 'b'],
     [{ districts: ["Kalo') OR 1 --"] }, ''],
@@ -128,10 +146,26 @@ describe('a filter', () => {
         { value: 'dry', wells: 1 },
         { value: '', wells: 2 },
       ],
+      methods: [
+        { value: 'mudRotary', wells: 2 },
+        { value: '', wells: 2 },
+      ],
+      pumps: [
+        { value: 'suction', wells: 1 },
+        { value: '', wells: 3 },
+      ],
+      clients: [
+        { value: 'Water office', wells: 1 },
+        { value: '', wells: 3 },
+      ],
+      contractors: [{ value: '', wells: 4 }],
       years: [2023, 2025],
     });
     const empty = openFresh();
-    expect(valueOf(empty.lists.values())).toEqual({ regions: [], districts: [], states: [] });
+    expect(valueOf(empty.lists.values())).toEqual({
+      ...{ regions: [], districts: [], states: [], methods: [], pumps: [] },
+      ...{ clients: [], contractors: [] },
+    });
   });
 });
 
