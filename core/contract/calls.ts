@@ -6,6 +6,7 @@ import type { AttachmentCalls } from './attachmentsShape.ts';
 import type { BackdropCalls } from './backdropShape.ts';
 import type { BinCalls } from './binShape.ts';
 import type { CopyCalls } from './copiesShape.ts';
+import type { BinderCalls } from './binderShape.ts';
 import type { GuidelineCalls } from './guidelinesShape.ts';
 import type { IdentityCalls, IssueCalls, SealCalls } from './issuesShape.ts';
 import type { ListCalls } from './listShape.ts';
@@ -92,6 +93,7 @@ export interface Calls
     ListCalls,
     BinCalls,
     CopyCalls,
+    BinderCalls,
     BackdropCalls,
     AttachmentCalls,
     PracticeCalls,

@@ -5,6 +5,7 @@ import { archiveArguments } from './archive.ts';
 import { attachmentsArguments } from './attachments.ts';
 import { backdropsArguments } from './backdrops.ts';
 import { binArguments } from './bin.ts';
+import { bindersArguments } from './binders.ts';
 import type { CallName, Takes } from './calls.ts';
 import { copiesArguments } from './copies.ts';
 import { guidelinesArguments } from './guidelines.ts';
@@ -40,6 +41,7 @@ const schemas = joinAreas<z.ZodType>([
   listArguments,
   binArguments,
   copiesArguments,
+  bindersArguments,
   backdropsArguments,
   attachmentsArguments,
   papersArguments,

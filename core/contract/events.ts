@@ -1,3 +1,4 @@
+import type { BinderState } from './binderShape.ts';
 import type { WorkState } from './calls.ts';
 import type { Settings } from './settingsShape.ts';
 
@@ -18,6 +19,8 @@ export interface HostEvents {
   'issues.changed': { readonly id: string };
   /** A certificate was made, taken in or taken away on this computer. */
   'identities.changed': Record<string, never>;
+  /** How far the binder is that is being made, or what became of it. */
+  'binder.state': BinderState;
   /** A person chose other settings, in this window or another. */
   'settings.changed': Settings;
   /** Undo or redo was asked for outside the page, as from the desktop's menu. */

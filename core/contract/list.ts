@@ -19,7 +19,7 @@ function anyOf<T extends string>(values: readonly T[]) {
     .readonly();
 }
 
-const filter: z.ZodType<WellFilter> = z.strictObject({
+export const wellFilter: z.ZodType<WellFilter> = z.strictObject({
   search: z.string().max(200).exactOptional(),
   regions: texts.exactOptional(),
   districts: texts.exactOptional(),
@@ -44,13 +44,13 @@ const order: z.ZodType<ListOrder> = z.strictObject({
 
 export const listArguments = {
   'list.find': z.strictObject({
-    filter,
+    filter: wellFilter,
     order: order.exactOptional(),
     from: z.number().int().min(0).exactOptional(),
     limit: z.number().int().min(1).max(mostRows).exactOptional(),
   }),
-  'list.rank': z.strictObject({ filter, order: order.exactOptional(), id: wellId }),
-  'list.map': z.strictObject({ filter }),
+  'list.rank': z.strictObject({ filter: wellFilter, order: order.exactOptional(), id: wellId }),
+  'list.map': z.strictObject({ filter: wellFilter }),
   'list.choices': z.strictObject({}),
   'list.goThrough': z.strictObject({}),
 } satisfies ArgumentsOf<'list'>;

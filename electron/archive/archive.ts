@@ -12,6 +12,7 @@ import {
 import { backdropsOf, type Backdrops } from './backdrops.ts';
 import { beingBrought, bringWells, type BringOptions, type Brought, type Wells } from './bring.ts';
 import { binOf, type Bin } from './bin.ts';
+import { bindersOf, type Binders } from './binders.ts';
 import { checkChains, type ChainCheck } from './check.ts';
 import { editWell, leaveWell, type EditChange, type KeptEdit } from './edit.ts';
 import { issuesIn, type Issues } from './issues.ts';
@@ -44,6 +45,7 @@ export interface Archive {
   readonly readOnly?: string;
   readonly lists: Lists;
   readonly bin: Bin;
+  readonly binders: Binders;
   readonly backdrops: Backdrops;
   readonly practices: Practices;
   readonly guidelines: Guidelines;
@@ -115,6 +117,7 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     ...(readOnly === undefined ? {} : { readOnly }),
     lists: listsOf(access),
     bin: binOf(access, world.now),
+    binders: bindersOf(access, world.now),
     backdrops: backdropsOf(access, world.now),
     practices: practicesOf(access, world.now),
     guidelines: guidelinesIn(access, world.now),

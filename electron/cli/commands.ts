@@ -1,4 +1,5 @@
 import { backup } from './backup.ts';
+import { binder } from './binder.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { demoArchive } from './demoArchive.ts';
@@ -28,6 +29,7 @@ export const commands: readonly Command[] = [
   paperLayingOut,
   paperCommittee,
   paperCheckPage,
+  binder,
   identityMake,
   sign,
   verify,

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { ok, type Result } from '../../core/base/result.ts';
+import { bindingDesk } from '../binder/bindingDesk.ts';
 import { openPage, showFile } from '../loopback/browser.ts';
 import { startLoopback } from '../loopback/server.ts';
 import { openService } from '../service/openService.ts';
@@ -59,6 +60,7 @@ async function serveArchive(file: string, inWindow: boolean, world: World): Prom
     settings: settingsIn(settingsFile),
     identities: identitiesIn(identitiesBeside(settingsFile)),
     ...(inWindow && { printing }),
+    binding: bindingDesk(),
     mustExist: true,
     onBackupTrouble: complain,
   });

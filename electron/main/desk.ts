@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { BrowserWindow, dialog } from 'electron';
 import { eventChannel } from '../../core/contract/host.ts';
+import { bindingDesk } from '../binder/bindingDesk.ts';
 import { openService, type OpenService } from '../service/openService.ts';
 import type { Service } from '../service/service.ts';
 import type { IdentityStore } from '../service/identityStore.ts';
@@ -55,6 +56,7 @@ export function newDesk(world: DeskWorld): Desk {
         settings: world.settings,
         identities: world.identities,
         printing: desktopPrinting,
+        binding: bindingDesk(),
         onBackupTrouble: showBackupTrouble,
       });
       if (!next.ok) {

@@ -21,6 +21,7 @@ interface Program {
 
 const programs: readonly Program[] = [
   { source: 'electron/main/main.ts', file: 'main.js', format: 'es' },
+  { source: 'electron/binder/worker.ts', file: 'binderWorker.js', format: 'es' },
   { source: 'electron/preload/preload.ts', file: 'preload.cjs', format: 'cjs' },
 ];
 

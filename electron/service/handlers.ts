@@ -3,6 +3,7 @@ import type { CallName, Gives, Takes } from '../../core/contract/calls.ts';
 import type { HostEvent } from '../../core/contract/events.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
+import type { Binding } from './binding.ts';
 import type { IdentityStore } from './identityStore.ts';
 import type { Printing } from './printJob.ts';
 import type { SettingsStore } from './settingsFile.ts';
@@ -15,6 +16,8 @@ export interface ServiceParts {
   readonly identities: IdentityStore;
   /** Absent where the host reaches no printer. */
   readonly printing?: Printing;
+  /** Absent where the host makes no binders. */
+  readonly binding?: Binding;
   /** Now, ISO 8601. */
   readonly clock: () => string;
   /** A UUID that no well has. */

@@ -3,6 +3,7 @@ import { backUpDaily } from '../archive/backup.ts';
 import type { Archive } from '../archive/archive.ts';
 import { openArchive } from '../archive/open.ts';
 import { readFonts } from '../files/fonts.ts';
+import type { Binding } from './binding.ts';
 import { passingIdentities, type IdentityStore } from './identityStore.ts';
 import type { Printing } from './printJob.ts';
 import { passingSettings, type SettingsStore } from './settingsFile.ts';
@@ -20,6 +21,8 @@ export interface HostWorld {
   readonly identities?: IdentityStore;
   /** Absent where the host reaches no printer. */
   readonly printing?: Printing;
+  /** Absent where the host makes no binders. */
+  readonly binding?: Binding;
   /** True where a missing archive is a mistake and not the wish for a new one. */
   readonly mustExist?: boolean;
   /** Does something again and again, until what it gives back is called. */
@@ -61,17 +64,20 @@ export function openService(file: string, world: HostWorld): Result<OpenService>
   const { clock, newId, mustExist = false, every = everySo } = world;
   const { settings = passingSettings(), identities = passingIdentities() } = world;
   const printing = world.printing && { printing: world.printing };
+  const binding = world.binding && { binding: world.binding };
   const opened = openArchive(file, { now: clock, mustExist });
   if (!opened.ok) return opened;
   const archive = opened.value;
   const service = createService({
     ...{ archive, fonts: readFonts(), settings, identities, clock, newId },
     ...printing,
+    ...binding,
   });
   const backup = backUp(archive, world);
   const stopLooking = every(betweenLooks, service.look);
   const close = async () => {
     stopLooking();
+    await world.binding?.stop();
     await backup;
     archive.close();
   };

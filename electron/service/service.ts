@@ -7,6 +7,7 @@ import { attachmentsHandlers } from './attachments.ts';
 import { backdropsHandlers } from './backdrops.ts';
 import { binHandlers } from './bin.ts';
 import { copiesHandlers } from './copies.ts';
+import { bindersHandlers } from './binders.ts';
 import { guidelinesHandlers } from './guidelines.ts';
 import { identitiesHandlers } from './identities.ts';
 import { issuesHandlers } from './issues.ts';
@@ -42,6 +43,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     listHandlers(parts),
     binHandlers(parts),
     copiesHandlers(parts),
+    bindersHandlers(parts),
     backdropsHandlers(parts),
     attachmentsHandlers(parts),
     papersHandlers(parts),

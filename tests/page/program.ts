@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { build, type Plugin } from 'vite';
+import { bindingDesk } from '../../electron/binder/bindingDesk.ts';
 import { isBuilt } from '../../electron/launch/build.mjs';
 import { startLoopback, type Loopback } from '../../electron/loopback/server.ts';
 import { openService } from '../../electron/service/openService.ts';
@@ -52,6 +53,7 @@ async function openArchiveOf(folder: string, records: readonly WellRecord[]) {
   const world = {
     clock: () => new Date().toISOString(),
     newId: () => crypto.randomUUID(),
+    binding: bindingDesk(),
   };
   const opened = openService(path.join(folder, 'Kelumvara 2025–2026.borefolio'), world);
   if (!opened.ok) throw new Error(opened.error.sentence);

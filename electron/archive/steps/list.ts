@@ -11,6 +11,7 @@ import { numbers } from './0110-numbers.ts';
 import { logWords } from './0140-log-words.ts';
 import { paperHashes } from './0150-paper-hashes.ts';
 import { longLists } from './0160-long-lists.ts';
+import { binders } from './0170-binders.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -28,6 +29,7 @@ export const steps = inOrder([
   logWords,
   paperHashes,
   longLists,
+  binders,
 ]);
 
 /** Version of an archive that has taken every step. */

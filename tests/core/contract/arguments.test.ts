@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { callNames, checkCall } from '../../../core/contract/index.ts';
+import { usualBinder } from '../../../core/contract/usualBinder.ts';
 import type { CallName } from '../../../core/contract/calls.ts';
 
 const record = { schemaVersion: 1 };
+
+/** What a binder shall hold. */
+const binder = usualBinder('Wells', 'en');
 
 const fingerprint = Array(32).fill('A1').join(':');
 
@@ -56,6 +60,29 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'list.map': [{ filter: {} }],
   'list.choices': [{}],
   'list.goThrough': [{}],
+  'binders.list': [{}],
+  'binders.put': [
+    { name: 'a', wish: binder },
+    {
+      name: 'é'.repeat(120),
+      wish: {
+        ...binder,
+        wells: { filter: { districts: [''] }, ids: ['a'] },
+        papers: [
+          { kind: 'layingOut', language: 'pt' },
+          { kind: 'committee', languages: ['fr', 'en'] },
+        ],
+        paper: 'A3',
+        sections: [{ title: 'x', wellIds: ['a', 'b'], joins: [] }],
+        mostPages: 1000,
+      },
+    },
+  ],
+  'binders.remove': [{ name: 'a' }],
+  'binders.start': [{ name: 'a' }],
+  'binders.stop': [{}],
+  'binders.state': [{}],
+  'binders.file': [{ fileName: 'a.pdf' }],
   'practices.list': [{}],
   'practices.put': [{ practice: {} }, { practice: { id: 'ours' } }],
   'practices.remove': [{ id: 'ours' }],
@@ -243,6 +270,19 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['backdrops.add', { fileName: 'a.geojson' }, 'text: '],
   ['backdrops.add', { fileName: 'a'.repeat(301), text: '' }, 'fileName: '],
   ['backdrops.remove', {}, 'id: '],
+  ['binders.list', { name: 'a' }, 'name'],
+  ['binders.put', { name: ' ', wish: binder }, 'name: '],
+  ['binders.put', { name: 'a', wish: { ...binder, mostPages: 9 } }, 'mostPages: '],
+  [
+    'binders.put',
+    { name: 'a', wish: { ...binder, papers: [...binder.papers, ...binder.papers] } },
+    'a paper is twice',
+  ],
+  ['binders.remove', { name: '' }, 'name: '],
+  ['binders.start', {}, 'name: '],
+  ['binders.stop', { name: 'a' }, 'name'],
+  ['binders.state', { name: 'a' }, 'name'],
+  ['binders.file', { fileName: '' }, 'fileName: '],
   ['practices.list', { id: 'a' }, 'id'],
   ['practices.put', { practice: [] }, 'practice: '],
   ['practices.remove', { id: '' }, 'id: '],

@@ -167,4 +167,13 @@ export const refusals = {
     'Ce fichier n’est pas un classeur entier. Ouvrez-le dans un tableur et enregistrez-le de nouveau en XLSX.',
   workbookTooLarge:
     'Déplié, ce classeur prendrait trop de place et n’a pas été ouvert. Enregistrez la feuille voulue dans un fichier à elle.',
+  binderStopped:
+    'Le classeur a été arrêté. Ce qui est fait est gardé : relancé, il reprend où il en était.',
+  binderRuns: 'Un autre classeur est en cours. Attendez qu’il soit fini, ou arrêtez-le.',
+  noWellsToBind:
+    'Aucun forage ne répond à ce choix. Choisissez-en d’autres, puis reliez de nouveau.',
+  noSuchBinder:
+    'L’archive ne garde pas de classeur de ce nom. Choisissez-en un de la liste, ou gardez-en un nouveau.',
+  noBinding:
+    'Cette fenêtre ne peut pas faire de classeur. Ouvrez l’archive avec le programme ou sa ligne de commande.',
 };

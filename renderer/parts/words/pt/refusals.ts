@@ -153,4 +153,12 @@ export const refusals: typeof french = {
     'Este ficheiro não é um livro de cálculo inteiro. Abra-o numa folha de cálculo e grave-o de novo em XLSX.',
   workbookTooLarge:
     'Desdobrado, este livro de cálculo ocuparia demasiado e não foi aberto. Grave a folha pretendida num ficheiro próprio.',
+  binderStopped:
+    'A pasta foi interrompida. O que está feito fica guardado: iniciada de novo, continua dali.',
+  binderRuns: 'Outra pasta está a ser feita. Espere que acabe, ou interrompa-a.',
+  noWellsToBind: 'Nenhum furo corresponde à escolha. Escolha outros e reúna de novo.',
+  noSuchBinder:
+    'O arquivo não guarda nenhuma pasta com esse nome. Escolha uma da lista, ou guarde uma nova.',
+  noBinding:
+    'Esta janela não pode fazer pastas. Abra o arquivo com o programa ou pela linha de comandos.',
 };
