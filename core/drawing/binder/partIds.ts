@@ -8,6 +8,7 @@ export const partIds = [
   'byYear',
   'map',
   'tables',
+  'plots',
   'colophon',
 ] as const;
 export type PartId = (typeof partIds)[number];

@@ -5,6 +5,7 @@ import { layCover } from './cover.ts';
 import { layIndex } from './indexes.ts';
 import { layMap } from './map/layMap.ts';
 import type { PartId } from './partIds.ts';
+import { layPlots } from './plots/layPlots.ts';
 import { layReading } from './reading.ts';
 import { layTables } from './tables/layTables.ts';
 
@@ -20,5 +21,6 @@ export const layParts: Readonly<Record<PartId, LayPart>> = {
   byYear: layIndex('byYear'),
   map: layMap,
   tables: layTables,
+  plots: layPlots,
   colophon: layColophon,
 };

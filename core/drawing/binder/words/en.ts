@@ -1,3 +1,4 @@
+import { plotsEnglish } from './plotsEn.ts';
 import { mapEnglish } from './mapEn.ts';
 import { colophonEnglish } from './colophonEn.ts';
 import { tablesEnglish } from './tablesEn.ts';
@@ -16,6 +17,7 @@ export const english: BinderWords = {
     byYear: 'Index by year',
     map: 'Location map',
     tables: 'Tables',
+    plots: 'Plots',
     colophon: 'How this binder was made',
   },
   papers: {
@@ -55,6 +57,7 @@ export const english: BinderWords = {
   tables: tablesEnglish,
   colophon: colophonEnglish,
   map: mapEnglish,
+  plots: plotsEnglish,
   failed: {
     title: 'The papers of this well could not be made.',
     todo: 'Open the well in the program, put right what is named above, and make the binder again.',

@@ -1,3 +1,4 @@
+import { plotsFrench } from './plotsFr.ts';
 import { mapFrench } from './mapFr.ts';
 import { colophonFrench } from './colophonFr.ts';
 import { tablesFrench } from './tablesFr.ts';
@@ -15,6 +16,7 @@ export const french: BinderWords = {
     byYear: 'Index par année',
     map: 'Carte de situation',
     tables: 'Tableaux',
+    plots: 'Graphiques',
     colophon: 'Comment ce classeur a été fait',
   },
   papers: {
@@ -54,6 +56,7 @@ export const french: BinderWords = {
   tables: tablesFrench,
   colophon: colophonFrench,
   map: mapFrench,
+  plots: plotsFrench,
   failed: {
     title: 'Les documents de ce forage n’ont pas pu être faits.',
     todo: 'Ouvrir le forage dans le programme, corriger ce qui est nommé ci-dessus et refaire le classeur.',

@@ -1,3 +1,4 @@
+import { plotsPortuguese } from './plotsPt.ts';
 import { mapPortuguese } from './mapPt.ts';
 import { colophonPortuguese } from './colophonPt.ts';
 import { tablesPortuguese } from './tablesPt.ts';
@@ -15,6 +16,7 @@ export const portuguese: BinderWords = {
     byYear: 'Índice por ano',
     map: 'Mapa de localização',
     tables: 'Quadros',
+    plots: 'Gráficos',
     colophon: 'Como esta pasta foi feita',
   },
   papers: {
@@ -54,6 +56,7 @@ export const portuguese: BinderWords = {
   tables: tablesPortuguese,
   colophon: colophonPortuguese,
   map: mapPortuguese,
+  plots: plotsPortuguese,
   failed: {
     title: 'Não foi possível fazer os documentos deste furo.',
     todo: 'Abrir o furo no programa, corrigir o que está indicado acima e fazer a pasta de novo.',

@@ -3,6 +3,7 @@ import type { PartId } from '../partIds.ts';
 import type { TableWords } from './tables.ts';
 import type { ColophonWords } from './colophon.ts';
 import type { MapWords } from './map.ts';
+import type { PlotWords } from './plots.ts';
 import type { PaperSays, ReadingWords } from './reading.ts';
 
 /**
@@ -43,6 +44,7 @@ export interface BinderWords {
   readonly tables: TableWords;
   readonly colophon: ColophonWords;
   readonly map: MapWords;
+  readonly plots: PlotWords;
   readonly failed: Readonly<Record<'title' | 'todo', string>>;
 }
 
