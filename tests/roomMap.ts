@@ -99,6 +99,7 @@ export const rooms: readonly Room[] = [
     room: 'core/contract',
     doors: [
       ...practiceSide,
+      'core/exchange',
       'core/quantities',
       'core/layingOut',
       'core/water/guidelines',

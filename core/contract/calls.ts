@@ -8,6 +8,7 @@ import type { BinCalls } from './binShape.ts';
 import type { CopyCalls } from './copiesShape.ts';
 import type { BinderCalls } from './binderShape.ts';
 import type { GuidelineCalls } from './guidelinesShape.ts';
+import type { ImportCalls } from './importsShape.ts';
 import type { IdentityCalls, IssueCalls, SealCalls } from './issuesShape.ts';
 import type { ListCalls } from './listShape.ts';
 import type { PaperCalls } from './papersShape.ts';
@@ -98,6 +99,7 @@ export interface Calls
     AttachmentCalls,
     PracticeCalls,
     GuidelineCalls,
+    ImportCalls,
     PaperCalls,
     IssueCalls,
     IdentityCalls,

@@ -9,6 +9,7 @@ import { bindersArguments } from './binders.ts';
 import type { CallName, Takes } from './calls.ts';
 import { copiesArguments } from './copies.ts';
 import { guidelinesArguments } from './guidelines.ts';
+import { importsArguments } from './imports.ts';
 import { identitiesArguments, issuesArguments, sealsArguments } from './issues.ts';
 import { listArguments } from './list.ts';
 import { papersArguments } from './papers.ts';
@@ -44,6 +45,7 @@ const schemas = joinAreas<z.ZodType>([
   bindersArguments,
   backdropsArguments,
   attachmentsArguments,
+  importsArguments,
   papersArguments,
   practicesArguments,
   guidelinesArguments,

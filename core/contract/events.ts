@@ -23,6 +23,8 @@ export interface HostEvents {
   'binder.state': BinderState;
   /** A person chose other settings, in this window or another. */
   'settings.changed': Settings;
+  /** How many wells of an import are in so far. */
+  'import.progress': { readonly done: number; readonly total: number };
   /** Undo or redo was asked for outside the page, as from the desktop's menu. */
   'page.undo': Record<string, never>;
   'page.redo': Record<string, never>;

@@ -19,6 +19,7 @@ import { issuesIn, type Issues } from './issues.ts';
 import { guidelinesIn, type Guidelines } from './guidelines.ts';
 import type { WriteHandle } from './handles.ts';
 import { listsOf, type Access, type Lists } from './lists.ts';
+import { mappingsOf, type Mappings } from './mappings.ts';
 import { mergingOf, type Merging } from './merge/merge.ts';
 import { practicesOf, type Practices } from './practices.ts';
 import {
@@ -50,6 +51,7 @@ export interface Archive {
   readonly practices: Practices;
   readonly guidelines: Guidelines;
   readonly issues: Issues;
+  readonly mappings: Mappings;
   readonly merging: Merging;
   count(): Result<number>;
   list(search?: string): Result<readonly ListedWell[]>;
@@ -122,6 +124,7 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     practices: practicesOf(access, world.now),
     guidelines: guidelinesIn(access, world.now),
     issues: issuesIn(access, world.now),
+    mappings: mappingsOf(access, world.now),
     merging: mergingOf(access, file, world),
     count: () => reading(() => ok(countWells(reader))),
     list: (search) => reading(() => ok(listWells(reader, search))),

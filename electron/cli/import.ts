@@ -1,7 +1,9 @@
 import path from 'node:path';
 import { ok, refused, type Result } from '../../core/base/result.ts';
+import { wellChoices, type WellChoice } from '../../core/contract/importsShape.ts';
 import { readMapping, type TableMapping } from '../../core/exchange/index.ts';
 import type { GivenFile } from '../../core/exchange/incoming.ts';
+import { fitMapping } from '../../core/exchange/proposal/fitMapping.ts';
 import { proposeMapping } from '../../core/exchange/proposal/propose.ts';
 import type { PlanKind } from '../../core/exchange/plan.ts';
 import type { TableTrouble } from '../../core/exchange/tables/trouble.ts';
@@ -12,9 +14,7 @@ import {
   bringPlanned,
   countPlans,
   planAll,
-  wellChoices,
   type PlannedWell,
-  type WellChoice,
 } from '../service/importing/planned.ts';
 import {
   misused,
@@ -55,7 +55,9 @@ function mappingFor(
   const bytes = readBytes(file, world);
   if (!bytes.ok) return bytes;
   const json = parseJson(textOf(bytes.value), file);
-  return json.ok ? readMapping(json.value) : json;
+  const mapping = json.ok ? readMapping(json.value) : json;
+  // Another delivery of the same form has other names of files.
+  return mapping.ok ? ok(fitMapping(mapping.value, tables) ?? mapping.value) : mapping;
 }
 
 const kinds: Readonly<Record<PlanKind, string>> = {

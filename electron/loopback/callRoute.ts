@@ -8,11 +8,12 @@ import type { Service } from '../service/service.ts';
 /** Largest body of a call, bytes: a record with its drawn marks many times over. */
 export const largestBody = 8 * 1024 * 1024;
 
-/** A file travels with its copy for print, which is smaller than any call. */
+/** Calls that files travel with; beside a photo goes its copy for print. */
+const fileCalls = ['attachments.put', 'imports.open'];
 const largestFileBody = largestFileText + largestBody;
 
 function largestBodyOf(name: string): number {
-  return name === 'attachments.put' ? largestFileBody : largestBody;
+  return fileCalls.includes(name) ? largestFileBody : largestBody;
 }
 
 /** Status and body of an answer to a call. */

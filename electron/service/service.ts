@@ -10,6 +10,7 @@ import { copiesHandlers } from './copies.ts';
 import { bindersHandlers } from './binders.ts';
 import { guidelinesHandlers } from './guidelines.ts';
 import { identitiesHandlers } from './identities.ts';
+import { importsHandlers } from './imports.ts';
 import { issuesHandlers } from './issues.ts';
 import { sealsHandlers } from './seals.ts';
 import type { ServiceParts } from './handlers.ts';
@@ -46,6 +47,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     bindersHandlers(parts),
     backdropsHandlers(parts),
     attachmentsHandlers(parts),
+    importsHandlers(parts),
     papersHandlers(parts),
     practicesHandlers(parts),
     guidelinesHandlers(parts),

@@ -43,7 +43,8 @@ const longestCell = 32_767;
 
 const leftOut = 'Correct it and read the file again; the row was left out.';
 
-function columnsNeeded(mapped: MappedTable): string[] {
+/** Headings that a table must have, its wells' first. */
+export function columnsNeeded(mapped: MappedTable): string[] {
   const sources = Object.keys(mapped.fields).flatMap((name) => sourcesOf(mapped, name));
   const named = sources.flatMap(({ column, columns, unitColumn }) => [
     column,

@@ -8,6 +8,7 @@ import { guidelines } from './0070-guidelines.ts';
 import { issues } from './0080-issues.ts';
 import { reasons } from './0100-reasons.ts';
 import { numbers } from './0110-numbers.ts';
+import { mappings } from './0120-mappings.ts';
 import { logWords } from './0140-log-words.ts';
 import { paperHashes } from './0150-paper-hashes.ts';
 import { longLists } from './0160-long-lists.ts';
@@ -26,6 +27,7 @@ export const steps = inOrder([
   issues,
   reasons,
   numbers,
+  mappings,
   logWords,
   paperHashes,
   longLists,

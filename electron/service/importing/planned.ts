@@ -1,4 +1,5 @@
 import { ok, type Result } from '../../../core/base/result.ts';
+import type { WellChoice } from '../../../core/contract/importsShape.ts';
 import {
   planWell,
   type KnownWell,
@@ -13,11 +14,6 @@ import type { ComingWell } from './openFiles.ts';
 export interface PlannedWell extends WellPlan {
   readonly well: ComingWell;
 }
-
-/** What becomes of a well that is there: its next revision, another well, or nothing. */
-export const wellChoices = ['revise', 'add', 'leave'] as const;
-
-export type WellChoice = (typeof wellChoices)[number];
 
 /** Plans every well beside the archive as it is now. */
 export function planAll(

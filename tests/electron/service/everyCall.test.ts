@@ -225,6 +225,10 @@ describe('each call of the service', () => {
         file: '',
         pdf: '',
         number: 1,
+        files: [],
+        table: 0,
+        mapping: {},
+        choices: { known: 'leave' },
       } as never;
       await expect(service.call(name, args)).resolves.toHaveProperty('ok');
     }

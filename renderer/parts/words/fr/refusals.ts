@@ -176,4 +176,7 @@ export const refusals = {
     'L’archive ne garde pas de classeur de ce nom. Choisissez-en un de la liste, ou gardez-en un nouveau.',
   noBinding:
     'Cette fenêtre ne peut pas faire de classeur. Ouvrez l’archive avec le programme ou sa ligne de commande.',
+  noImport: 'Aucun fichier n’est ouvert pour être importé. Choisissez-les de nouveau.',
+  badMapping:
+    'Cette correspondance de colonnes n’est pas entière. Choisissez une colonne pour chaque champ nécessaire.',
 };

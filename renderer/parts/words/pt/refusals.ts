@@ -161,4 +161,7 @@ export const refusals: typeof french = {
     'O arquivo não guarda nenhuma pasta com esse nome. Escolha uma da lista, ou guarde uma nova.',
   noBinding:
     'Esta janela não pode fazer pastas. Abra o arquivo com o programa ou pela linha de comandos.',
+  noImport: 'Nenhum ficheiro está aberto para importar. Escolha-os de novo.',
+  badMapping:
+    'Esta correspondência de colunas não está completa. Escolha uma coluna para cada campo necessário.',
 };
