@@ -9,6 +9,7 @@ import { bringLinesUpToDate } from './line.ts';
 import { newestVersion, steps } from './steps/list.ts';
 import { takeSteps } from './steps/take.ts';
 import { damaged, guarded } from './trouble.ts';
+import { looksWhole } from './wholeness.ts';
 import type { ArchiveWorld } from './world.ts';
 
 export interface OpenOptions extends ArchiveWorld {
@@ -63,7 +64,7 @@ function openConnected(
   options: OpenOptions,
 ): Result<Archive> | 'newer' {
   if (isForeign(db)) return notAnArchive(file);
-  if (db.pragma('quick_check(1)', { simple: true }) !== 'ok') return damaged(file);
+  if (!looksWhole(db, file)) return damaged(file);
   if (versionOf(db) > newestVersion) return 'newer';
   const writer = readyToWrite(db);
   return ok(archiveOf(file, { reader: writer, writer }, options));

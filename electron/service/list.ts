@@ -16,10 +16,11 @@ const eachTime = 20;
 
 const byNumber: ListOrder = { by: 'number' };
 
-/** Goes through at most so many wells; gives how many are left. */
+/** Goes through at most so many wells, unless too many are to be; gives how many are left. */
 function goThrough(
   { lists, practices, guidelines, readOnly }: Archive,
   most: number,
+  unlessOver = Infinity,
 ): Result<number> {
   // In an archive that cannot be written nothing more will be gone through.
   if (readOnly !== undefined) return ok(0);
@@ -27,6 +28,8 @@ function goThrough(
     practices: ownPracticeFiles(practices),
     guidelines: ownGuidelineFiles(guidelines),
   });
+  const before = lists.uncounted(count.number);
+  if (!before.ok || before.value === 0 || before.value > unlessOver) return before;
   const gone = lists.goThrough(count, most);
   return gone.ok ? lists.uncounted(count.number) : gone;
 }
@@ -66,13 +69,13 @@ export function listHandlers({ archive }: ServiceParts): Handlers<'list'> {
   const { lists } = archive;
   return {
     'list.find': writes(({ filter, order = byNumber, from = 0, limit = 100 }) => {
-      const uncounted = goThrough(archive, atOnce);
+      const uncounted = goThrough(archive, atOnce, atOnce);
       if (!uncounted.ok) return uncounted;
-      const found = lists.find(filter, order, { from, limit });
-      const rows = found.ok ? withMatches(archive, found.value, filter.search) : found;
       const total = lists.count(filter);
-      if (!rows.ok) return rows;
       if (!total.ok) return total;
+      const found = lists.find(filter, order, { from, limit, fitting: total.value });
+      const rows = found.ok ? withMatches(archive, found.value, filter.search) : found;
+      if (!rows.ok) return rows;
       return ok({ rows: rows.value, total: total.value, uncounted: uncounted.value });
     }),
     'list.rank': reads(({ filter, order = byNumber, id }) => {

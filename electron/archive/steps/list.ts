@@ -13,6 +13,7 @@ import { logWords } from './0140-log-words.ts';
 import { paperHashes } from './0150-paper-hashes.ts';
 import { longLists } from './0160-long-lists.ts';
 import { binders } from './0170-binders.ts';
+import { whollyUnknown } from './0180-wholly-unknown.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -32,6 +33,7 @@ export const steps = inOrder([
   paperHashes,
   longLists,
   binders,
+  whollyUnknown,
 ]);
 
 /** Version of an archive that has taken every step. */

@@ -76,6 +76,8 @@ interface OrderedBy {
   readonly index: string;
   readonly known: string;
   readonly unknown: string;
+  /** Where another index has what is not known in the order of the numbers. */
+  readonly unknownIndex?: string;
   /** What to sort by; wells that are alike in it stand by their numbers. */
   readonly keys: readonly string[];
 }
@@ -107,7 +109,8 @@ export const orderedBy: Readonly<Record<OrderBy, OrderedBy>> = {
   year: byNumber('year', 'well_year'),
   depth: byNumber('depth_m', 'well_depth'),
   findings: {
-    ...{ index: 'well_findings', known: 'counted <> 0', unknown: 'counted = 0' },
+    ...{ index: 'well_findings', known: 'counted <> 0' },
+    ...{ unknown: 'counted = 0', unknownIndex: 'well_unfound' },
     keys: ['errors', 'warnings', 'notes', 'number_key'],
   },
   changed: byText('changed_at', 'well_changed', 'number_key'),
@@ -117,4 +120,4 @@ export const orderedBy: Readonly<Record<OrderBy, OrderedBy>> = {
 export const knownKeys = ({ by }: ListOrder): readonly string[] => [...orderedBy[by].keys, 'seq'];
 
 /** Columns that put in order what is not known, the same in either direction. */
-export const unknownKeys = ['number_key', 'number', 'seq'] as const;
+export const unknownKeys = ['number_key', 'seq'] as const;

@@ -40,6 +40,8 @@ function sightedOf({ region, year, errors, warnings, notes, counted, ...row }: R
 export interface Page {
   readonly from: number;
   readonly limit: number;
+  /** How many wells fit in all, where that was counted just before. */
+  readonly fitting?: number;
 }
 
 /** Part of a list: wells of which is known what it is sorted by come first. */
@@ -65,27 +67,26 @@ function seqsOf(
   { from, limit, way }: Page & { readonly way: Way },
 ): number[] {
   const { sql, values } = conditionOf(filter);
-  const { index, [part]: condition } = orderedBy[order.by];
-  const keys = part === 'known' ? knownKeys(order) : unknownKeys;
-  const direction = part === 'known' && order.down ? 'DESC' : 'ASC';
-  const along = part === 'known' && way === 'byOrder';
-  const plus = unindexed[along ? 'byOrder' : 'byFilter'];
+  const known = part === 'known';
+  const { index, unknownIndex = index, [part]: condition } = orderedBy[order.by];
+  const keys = known ? knownKeys(order) : unknownKeys;
+  const direction = known && order.down ? 'DESC' : 'ASC';
+  const by = way === 'byOrder' ? `INDEXED BY ${known ? index : unknownIndex}` : '';
   return kept<unknown[], number>(
     db,
-    `SELECT seq FROM well ${along ? `INDEXED BY ${index}` : ''}
+    `SELECT seq FROM well ${by}
      WHERE ${sql} AND ${condition}
-     ORDER BY ${keys.map((key) => `${plus}${key} ${direction}`).join(', ')} LIMIT ? OFFSET ?`,
+     ORDER BY ${keys.map((key) => `${unindexed[way]}${key} ${direction}`).join(', ')} LIMIT ? OFFSET ?`,
   )
     .pluck()
     .all(...values, limit, from);
 }
 
-function countPart(db: ReadHandle, filter: WellFilter, order: ListOrder, part: Part): number {
+function countKnown(db: ReadHandle, filter: WellFilter, order: ListOrder): number {
   const { sql, values } = conditionOf(filter);
-  return kept<unknown[], number>(
-    db,
-    `SELECT count(*) FROM well WHERE ${sql} AND ${orderedBy[order.by][part]}`,
-  )
+  const { index, known } = orderedBy[order.by];
+  const by = values.length === 0 ? `INDEXED BY ${index}` : '';
+  return kept<unknown[], number>(db, `SELECT count(*) FROM well ${by} WHERE ${sql} AND ${known}`)
     .pluck()
     .get(...values)!;
 }
@@ -95,13 +96,13 @@ export function findWells(
   db: ReadHandle,
   filter: WellFilter,
   order: ListOrder,
-  { from, limit }: Page,
+  { from, limit, fitting = countFitting(db, filter) }: Page,
 ): SightedWell[] {
-  const fitting = countFitting(db, filter);
   const way = shorterWay(fitting, countFitting(db, {}), { from, limit });
   const known = seqsOf(db, filter, order, 'known', { from, limit, way });
   const left = Math.min(limit, fitting - from) - known.length;
-  const before = left > 0 && known.length === 0 ? countPart(db, filter, order, 'known') : from;
+  const counts = left > 0 && known.length === 0 && from > 0;
+  const before = counts ? countKnown(db, filter, order) : from;
   const page = { from: Math.max(0, from - before), limit: left, way };
   const unknown = left > 0 ? seqsOf(db, filter, order, 'unknown', page) : [];
   const line = kept<[number], Row>(
@@ -134,7 +135,7 @@ export function rankOf(
   )
     .pluck()
     .get(...values, id)!;
-  return fits ? ahead : ahead + countPart(db, filter, order, 'known');
+  return fits ? ahead : ahead + countKnown(db, filter, order);
 }
 
 /** Whether words are all that is looked for, so that their index alone counts the wells. */
