@@ -3,6 +3,7 @@ import { known } from '../../base/known.ts';
 import type { GivenFile, Incoming } from '../incoming.ts';
 import { stringsFrom } from '../laid/readStrings.ts';
 import { wellFrom, withoutEmpty, type WellFrom } from '../laid/recordFrom.ts';
+import { readPosition } from '../points/position.ts';
 import { decode } from '../tables/decode.ts';
 import type { Piece } from '../tables/joinPieces.ts';
 import type { TableTrouble } from '../tables/trouble.ts';
@@ -84,8 +85,12 @@ function positionOf(loca: Cells) {
     return {};
   }
   const [latitude, longitude] = [readDegrees(lat), readDegrees(lon)];
-  if (latitude !== undefined && longitude !== undefined) return { latitude, longitude };
-  loca.tell('LOCA_LAT', `"${lat}", "${lon}" is not a position in degrees; it was left out.`, true);
+  const position =
+    latitude === undefined || longitude === undefined
+      ? { sentence: `"${lat}", "${lon}" is not a position in degrees; it was left out.` }
+      : readPosition(latitude, longitude);
+  if (!('sentence' in position)) return position;
+  loca.tell('LOCA_LAT', position.sentence, true);
   return {};
 }
 

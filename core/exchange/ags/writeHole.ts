@@ -4,6 +4,7 @@ import { layStrings, type LaidString } from '../laid/layPieces.ts';
 import { loseTally } from '../laid/loseTally.ts';
 import { inWords } from '../laid/words.ts';
 import type { Losing } from '../losses.ts';
+import { readPosition, type PositionRead } from '../points/position.ts';
 import { fillCodes, groundCode, laidOut, methodCodes, pieceCodes, type Code } from './codes.ts';
 import { writeDegrees } from './degrees.ts';
 import { fieldsOf, fixed, type FieldsOf, type RowFields } from './holeText.ts';
@@ -70,9 +71,15 @@ interface Ranged {
 const ranged = ({ from, to }: Ranged) =>
   Number(to.toFixed(3)) > Number(from.toFixed(3)) ? [from, to] : undefined;
 
-function locaRow({ id, record, fields: { text, decimals } }: Hole): HoleRow {
+function locaRow(hole: Hole): HoleRow {
+  const {
+    id,
+    record,
+    fields: { text, decimals },
+  } = hole;
   const { site, bore, identity } = record;
-  const placed = site?.latitude !== undefined && site.longitude !== undefined;
+  const place = placeOf(hole);
+  const placed = place !== undefined && !('sentence' in place) ? place : undefined;
   return row(
     'LOCA',
     id,
@@ -84,8 +91,8 @@ function locaRow({ id, record, fields: { text, decimals } }: Hole): HoleRow {
       LOCA_PURP: text('identity.purpose', identity?.purpose),
       LOCA_ENDD: bore?.finishedOn,
       LOCA_DATM: text('site.elevationDatum', site?.elevationDatum),
-      LOCA_LAT: placed ? writeDegrees(site.latitude!) : undefined,
-      LOCA_LON: placed ? writeDegrees(site.longitude!) : undefined,
+      LOCA_LAT: placed ? writeDegrees(placed.latitude) : undefined,
+      LOCA_LON: placed ? writeDegrees(placed.longitude) : undefined,
       LOCA_LLZ: placed ? 'WGS84' : undefined,
       LOCA_LOCM: text('site.positionMethod', site?.positionMethod),
       LOCA_LOCA: text('site.spot', site?.spot),
@@ -94,15 +101,21 @@ function locaRow({ id, record, fields: { text, decimals } }: Hole): HoleRow {
   );
 }
 
-function losePosition({ record: { site }, losing }: Hole): void {
+/** What comes back of a position; undefined where it does not go out. */
+function placeOf({ record: { site }, losing }: Hole): PositionRead | undefined {
+  const { latitude, longitude } = site ?? {};
+  if (latitude === undefined && longitude === undefined) return undefined;
+  const place =
+    latitude === undefined || longitude === undefined
+      ? { sentence: 'A position needs latitude and longitude.' }
+      : readPosition(Number(latitude.toFixed(9)), Number(longitude.toFixed(9)));
   for (const name of ['latitude', 'longitude'] as const) {
-    const value = site?.[name];
-    const alone = site?.latitude === undefined || site.longitude === undefined;
-    if (value === undefined) continue;
-    if (alone) losing.lose(`site.${name}`, 'A position needs latitude and longitude.');
-    else if (Number(value.toFixed(9)) !== value)
+    if (site?.[name] === undefined) continue;
+    if ('sentence' in place) losing.lose(`site.${name}`, place.sentence);
+    else if (place[name] !== site[name])
       losing.lose(`site.${name}`, 'It is kept to nine decimals of a degree.');
   }
+  return place;
 }
 
 function drillingRow({ id, record, fields: { text, decimals } }: Hole): HoleRow[] {
@@ -315,7 +328,6 @@ function levelRows({ id, record, fields: { text, moment } }: Hole, ref?: string)
 /** All rows of one hole, group by group. */
 export function holeRows(id: string, record: WellRecord, losing: Losing): HoleRow[] {
   const hole: Hole = { id, record, losing, fields: fieldsOf(losing) };
-  losePosition(hole);
   const pipes = pipeRows(hole);
   return [
     locaRow(hole),

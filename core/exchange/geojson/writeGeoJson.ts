@@ -26,13 +26,13 @@ function geometryOf({ site }: WellRecord, { lose }: Losing) {
     if (longitude !== undefined) lose('site.longitude', why);
     return null;
   }
-  const position = readPosition(latitude, longitude);
+  const [x, y] = [Number(longitude.toFixed(places)), Number(latitude.toFixed(places))];
+  const position = readPosition(y, x);
   if ('sentence' in position) {
     lose('site.latitude', position.sentence);
     lose('site.longitude', position.sentence);
     return null;
   }
-  const [x, y] = [Number(longitude.toFixed(places)), Number(latitude.toFixed(places))];
   const rounded = `It is rounded to ${places} decimals.`;
   if (x !== longitude) lose('site.longitude', rounded);
   if (y !== latitude) lose('site.latitude', rounded);

@@ -10,18 +10,35 @@ import { readJson } from '../../../core/exchange/json/readJson.ts';
 import { jsonLinesWriter, jsonWriter } from '../../../core/exchange/json/writeJson.ts';
 import { readWpdx } from '../../../core/exchange/wpdx/readWpdx.ts';
 import { wpdxWriter } from '../../../core/exchange/wpdx/writeWpdx.ts';
+import type { GivenFile } from '../../../core/exchange/incoming.ts';
+import type { MadeFile } from '../../../core/exchange/outgoing.ts';
+import { csvWriter } from '../../../core/exchange/sheets/writeCsv.ts';
+import { xlsxWriter } from '../../../core/exchange/sheets/writeXlsx.ts';
 import { readRecord } from '../../../core/record/read.ts';
 import { randomWell } from '../../laws/randomWell.ts';
 import { anyRecord } from '../record/anyRecord.ts';
-import { demoWells, falselyTold, thereAndBack, untold, writing } from './roundTrip.ts';
+import { readBack } from './sheets/readBack.ts';
+import {
+  demoWells,
+  falselyTold,
+  thereAndBack,
+  untold,
+  writing,
+  type ReadBack,
+} from './roundTrip.ts';
+
+const alone = (read: (file: GivenFile) => ReturnType<ReadBack>) => (files: readonly MadeFile[]) =>
+  read(files[0]!);
 
 const formats = [
-  ['json', jsonWriter, readJson],
-  ['jsonl', jsonLinesWriter, readJson],
-  ['ags', agsWriter, readAgs],
-  ['gwml', gwmlWriter, readGwml],
-  ['geojson', geoJsonWriter, readGeoJson],
-  ['wpdx', wpdxWriter, readWpdx],
+  ['json', jsonWriter, alone(readJson)],
+  ['jsonl', jsonLinesWriter, alone(readJson)],
+  ['ags', agsWriter, alone(readAgs)],
+  ['gwml', gwmlWriter, alone(readGwml)],
+  ['geojson', geoJsonWriter, alone(readGeoJson)],
+  ['wpdx', wpdxWriter, alone(readWpdx)],
+  ['csv', csvWriter, readBack],
+  ['xlsx', xlsxWriter, readBack],
 ] as const;
 
 test.each(formats)(

@@ -2,8 +2,8 @@ import { readFileSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import { writePath, type PathStep, type RecordPath } from '../../../core/base/recordPath.ts';
 import type { Result } from '../../../core/base/result.ts';
-import type { GivenFile, Incoming } from '../../../core/exchange/incoming.ts';
-import type { Loss, OutgoingWell } from '../../../core/exchange/outgoing.ts';
+import type { Incoming } from '../../../core/exchange/incoming.ts';
+import type { Loss, MadeFile, OutgoingWell } from '../../../core/exchange/outgoing.ts';
 import { writeWells, type WellWriter } from '../../../core/exchange/writer.ts';
 import { readRecord } from '../../../core/record/read.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
@@ -70,14 +70,17 @@ export function demoWells(): ReadonlyMap<string, WellRecord> {
   );
 }
 
+/** Reads what a writer made. */
+export type ReadBack = (files: readonly MadeFile[]) => Result<Incoming> | Promise<Result<Incoming>>;
+
 /** Writes a record and reads it back; no well where the format could not hold it at all. */
 export async function thereAndBack(
   record: WellRecord,
   writer: WellWriter,
-  read: (file: GivenFile) => Result<Incoming> | Promise<Result<Incoming>>,
+  read: ReadBack,
 ): Promise<{ readonly record: WellRecord | undefined; readonly losses: readonly Loss[] }> {
   const { files, losses } = await writeWells(writer, [outgoing(record)]);
-  const result = await read(files[0]!);
+  const result = await read(files);
   if (!result.ok) throw new Error(result.error.sentence);
   return { record: result.value.wells[0]?.record, losses };
 }
