@@ -105,6 +105,7 @@ export const rooms: readonly Room[] = [
       'core/water/guidelines',
       'core/drawing/binder/binder.ts',
       'core/drawing/paper.ts',
+      'core/exchange/writtenFormats.ts',
       'core/drawing/parts/columnNames.ts',
       'core/drawing/parts/revisionNote.ts',
     ],
@@ -114,7 +115,7 @@ export const rooms: readonly Room[] = [
   {
     room: 'electron/service',
     doors: ['core', 'electron/archive', 'electron/files', 'electron/seal'],
-    packages: ['zod', '@resvg/resvg-wasm'],
+    packages: ['fflate', 'zod', '@resvg/resvg-wasm'],
     world: 'node',
   },
   {

@@ -7,6 +7,7 @@ import type { BackdropCalls } from './backdropShape.ts';
 import type { BinCalls } from './binShape.ts';
 import type { CopyCalls } from './copiesShape.ts';
 import type { BinderCalls } from './binderShape.ts';
+import type { ExportCalls } from './exportShape.ts';
 import type { GuidelineCalls } from './guidelinesShape.ts';
 import type { ImportCalls } from './importsShape.ts';
 import type { IdentityCalls, IssueCalls, SealCalls } from './issuesShape.ts';
@@ -100,6 +101,7 @@ export interface Calls
     PracticeCalls,
     GuidelineCalls,
     ImportCalls,
+    ExportCalls,
     PaperCalls,
     IssueCalls,
     IdentityCalls,

@@ -8,6 +8,7 @@ import { binArguments } from './bin.ts';
 import { bindersArguments } from './binders.ts';
 import type { CallName, Takes } from './calls.ts';
 import { copiesArguments } from './copies.ts';
+import { exportArguments } from './export.ts';
 import { guidelinesArguments } from './guidelines.ts';
 import { importsArguments } from './imports.ts';
 import { identitiesArguments, issuesArguments, sealsArguments } from './issues.ts';
@@ -46,6 +47,7 @@ const schemas = joinAreas<z.ZodType>([
   backdropsArguments,
   attachmentsArguments,
   importsArguments,
+  exportArguments,
   papersArguments,
   practicesArguments,
   guidelinesArguments,

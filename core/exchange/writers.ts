@@ -6,20 +6,7 @@ import { csvWriter } from './sheets/writeCsv.ts';
 import { xlsxWriter } from './sheets/writeXlsx.ts';
 import { wpdxWriter } from './wpdx/writeWpdx.ts';
 import type { WellWriter, Writing } from './writer.ts';
-
-/** Formats that wells go out in, what holds most of them first. */
-export const writtenFormats = [
-  'json',
-  'jsonl',
-  'csv',
-  'xlsx',
-  'ags',
-  'gwml',
-  'geojson',
-  'wpdx',
-] as const;
-
-export type WrittenFormat = (typeof writtenFormats)[number];
+import type { WrittenFormat } from './writtenFormats.ts';
 
 export interface WritingWish extends Writing {
   /** Tables of text begin with the mark by which some spreadsheets know UTF-8. */

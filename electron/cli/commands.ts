@@ -3,6 +3,7 @@ import { binder } from './binder.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { demoArchive } from './demoArchive.ts';
+import { exportCommand } from './exportWells.ts';
 import { identityMake } from './identityMake.ts';
 import { importFiles } from './import.ts';
 import { importTables } from './importTables.ts';
@@ -40,4 +41,5 @@ export const commands: readonly Command[] = [
   demoArchive,
   importFiles,
   importTables,
+  exportCommand,
 ];

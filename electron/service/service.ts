@@ -8,6 +8,7 @@ import { backdropsHandlers } from './backdrops.ts';
 import { binHandlers } from './bin.ts';
 import { copiesHandlers } from './copies.ts';
 import { bindersHandlers } from './binders.ts';
+import { exportHandlers } from './export.ts';
 import { guidelinesHandlers } from './guidelines.ts';
 import { identitiesHandlers } from './identities.ts';
 import { importsHandlers } from './imports.ts';
@@ -48,6 +49,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     backdropsHandlers(parts),
     attachmentsHandlers(parts),
     importsHandlers(parts),
+    exportHandlers(parts),
     papersHandlers(parts),
     practicesHandlers(parts),
     guidelinesHandlers(parts),

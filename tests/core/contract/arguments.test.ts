@@ -129,6 +129,10 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'papers.newest': [{ id: 'a', language: 'fr' }],
   'papers.layingOut': [{ id: 'a' }, { id: 'a', language: 'fr', attachRecord: true }],
   'papers.batch': [{ ids: ['a', 'b'], paper: 'A3', language: 'fr' }],
+  'export.make': [
+    { filter: {}, into: 'csv', bom: true },
+    { filter: { search: 'a' }, into: 'gwml' },
+  ],
   'papers.checkPage': [{ paper: 'A4' }, { paper: 'A3', language: 'pt' }],
   'issues.list': [{ id: 'a' }],
   'issues.make': [
@@ -332,6 +336,7 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['settings.write', { sheetAxis: 'never' }, 'sheetAxis: '],
   ['papers.newest', { id: 'a' }, 'language: '],
   ['papers.layingOut', { id: 'a', paper: 'A4' }, 'paper'],
+  ['export.make', { filter: {}, into: 'svg' }, 'into'],
   ['papers.batch', { ids: [], paper: 'A4' }, 'ids'],
   ['papers.batch', { ids: Array(61).fill('a'), paper: 'A4' }, 'ids'],
   ['papers.checkPage', { paper: 'A5' }, 'paper'],

@@ -217,6 +217,7 @@ describe('each call of the service', () => {
         upon: 0,
         moves: [],
         filter: {},
+        into: 'ags',
         ids: [],
         fileName: '',
         text: '',

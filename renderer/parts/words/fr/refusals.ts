@@ -3,6 +3,10 @@
  * revisions and limits besides; what has no text here is said in that sentence.
  */
 export const refusals = {
+  exportNotWritten:
+    'Le dossier n’a pas pu être écrit. Faites de la place sur le disque, ou voyez qui peut y écrire.',
+  tooManyExported:
+    'Les forages sont trop nombreux pour sortir d’un coup. Choisissez-en moins par les filtres, ou écrivez-les par la ligne de commande.',
   gwmlNoWells:
     'Le document GroundWaterML ne contient ni puits ni forage ; rien d’autre n’en est lu.',
   xmlBroken: 'Le fichier n’est pas du XML entier. Demandez-le de nouveau.',

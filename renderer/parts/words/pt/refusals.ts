@@ -2,6 +2,10 @@ import type { refusals as french } from '../fr/refusals.ts';
 
 /** What the service does not do, by the code of its refusal. */
 export const refusals: typeof french = {
+  exportNotWritten:
+    'A pasta não pôde ser escrita. Arranje espaço no disco, ou veja quem pode lá escrever.',
+  tooManyExported:
+    'Os furos são demasiados para saírem de uma vez. Escolha menos pelos filtros, ou escreva-os pela linha de comandos.',
   gwmlNoWells: 'O documento GroundWaterML não tem poço nem furo; nada mais dele se lê.',
   xmlBroken: 'O ficheiro não é XML inteiro. Peça-o de novo.',
   xmlDoctype:
