@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { languages } from '../base/language.ts';
 import { known } from '../base/known.ts';
+import { parsedJson, refusedFor, type FileFault } from '../base/fileFaults.ts';
 import { writePath, type PathStep } from '../base/recordPath.ts';
 import { ok, refused, type Result } from '../base/result.ts';
 import { nearest } from '../record/spelling.ts';
@@ -107,19 +108,21 @@ function near(written: string, ids: readonly string[]): string {
 }
 
 /** Every fault with its place and the remedy. */
-function saidOf(issue: z.core.$ZodIssue, written: unknown): string[] {
+function faultsOf(issue: z.core.$ZodIssue, written: unknown): FileFault[] {
   const path = issue.path as PathStep[];
   const [top, at] = path;
   if (issue.code === 'unrecognized_keys')
     return issue.keys.map((key) => {
       const ids = top === 'figures' ? figureIds : Object.keys(practiceFile.in.shape);
       const what = top === 'figures' && path.length === 1 ? 'figure' : 'key';
-      return `${writePath([...path, key])}: there is no such ${what}${near(key, ids)}`;
+      return {
+        place: writePath([...path, key]),
+        says: `there is no such ${what}${near(key, ids)}`,
+      };
     });
   const rule = top === 'without' && (written as PracticeFile).without?.[Number(at)];
   const hint = typeof rule === 'string' ? ` as “${rule}”${near(rule, ruleIds)}` : '';
-  const place = writePath(path);
-  return [`${place === '' ? '' : `${place}: `}${issue.message}${hint}`];
+  return [{ place: writePath(path), says: issue.message + hint }];
 }
 
 /**
@@ -129,20 +132,17 @@ function saidOf(issue: z.core.$ZodIssue, written: unknown): string[] {
 export function readPractice(written: unknown): Result<PracticeFile> {
   const read = practiceFile.safeParse(written);
   if (read.success) return ok(known({ ...read.data }) as PracticeFile);
-  const faults = read.error.issues.flatMap((issue) => saidOf(issue, written));
-  return refused('practiceUnread', `This is no practice yet. ${faults.join('. ')}.`);
+  const faults = read.error.issues.flatMap((issue) => faultsOf(issue, written));
+  return refusedFor('practiceUnread', 'This is no practice yet.', faults);
 }
+
+const notJson = refused(
+  'practiceUnread',
+  'This is not JSON, or not all of it. Choose a practice that was written to a file as a whole.',
+);
 
 /** Reads a practice from the text of its file. */
 export function readPracticeText(text: string): Result<PracticeFile> {
-  let written: unknown;
-  try {
-    written = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return refused(
-      'practiceUnread',
-      'This is not JSON, or not all of it. Choose a practice that was written to a file as a whole.',
-    );
-  }
-  return readPractice(written);
+  const written = parsedJson(text, notJson);
+  return written.ok ? readPractice(written.value) : written;
 }

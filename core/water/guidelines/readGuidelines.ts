@@ -1,16 +1,19 @@
 import type { z } from 'zod';
+import { parsedJson, refusedFor, type FileFault } from '../../base/fileFaults.ts';
 import { writePath, type PathStep } from '../../base/recordPath.ts';
 import { ok, refused, type Result } from '../../base/result.ts';
 import { guidelineSchema } from './guidelineSchema.ts';
 import type { GuidelineFile } from './guidelineSet.ts';
 
-/** A fault with its place and the remedy. */
-function saidOf(issue: z.core.$ZodIssue): string[] {
+/** Every fault with its place and the remedy. */
+function faultsOf(issue: z.core.$ZodIssue): FileFault[] {
   const path = issue.path as PathStep[];
   if (issue.code === 'unrecognized_keys')
-    return issue.keys.map((key) => `${writePath([...path, key])}: there is no such key`);
-  const place = writePath(path);
-  return [`${place === '' ? '' : `${place}: `}${issue.message}`];
+    return issue.keys.map((key) => ({
+      place: writePath([...path, key]),
+      says: 'there is no such key',
+    }));
+  return [{ place: writePath(path), says: issue.message }];
 }
 
 /**
@@ -20,23 +23,17 @@ function saidOf(issue: z.core.$ZodIssue): string[] {
 export function readGuidelines(written: unknown): Result<GuidelineFile> {
   const read = guidelineSchema.safeParse(written);
   if (read.success) return ok(read.data as GuidelineFile);
-  const faults = read.error.issues.flatMap(saidOf);
-  return refused(
-    'guidelinesUnread',
-    `This is no set of guideline values yet. ${faults.join('. ')}.`,
-  );
+  const faults = read.error.issues.flatMap(faultsOf);
+  return refusedFor('guidelinesUnread', 'This is no set of guideline values yet.', faults);
 }
+
+const notJson = refused(
+  'guidelinesUnread',
+  'This is not JSON, or not all of it. Choose a set that was written to a file as a whole.',
+);
 
 /** Reads a set from the text of its file. */
 export function readGuidelinesText(text: string): Result<GuidelineFile> {
-  let written: unknown;
-  try {
-    written = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return refused(
-      'guidelinesUnread',
-      'This is not JSON, or not all of it. Choose a set that was written to a file as a whole.',
-    );
-  }
-  return readGuidelines(written);
+  const written = parsedJson(text, notJson);
+  return written.ok ? readGuidelines(written.value) : written;
 }

@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
+import { readPractice } from '../../../core/practice/readPractice.ts';
+import { readGuidelines } from '../../../core/water/guidelines/readGuidelines.ts';
 import { refusalTexts, sayRefusal } from '../../../renderer/parts/refusals.ts';
 import { speech } from '../../../renderer/state/language.svelte.ts';
 
@@ -65,6 +67,31 @@ describe('refusals', () => {
     expect(sayRefusal(refusal)).toMatch(/^Le disque est plein/);
     speech.language = 'pt';
     expect(sayRefusal(refusal)).toMatch(/^O disco está cheio/);
+  });
+
+  it('name the places of a file that they speak of, the first of many', () => {
+    const read = readPractice({
+      id: 'ours',
+      version: '1',
+      name: 'Ours',
+      scope: 'x',
+      figures: { a: 1 },
+      tint: 2,
+    });
+    if (read.ok) throw new Error('it was read');
+    expect(read.error.at).toEqual(['figures.a', 'tint']);
+    expect(sayRefusal(read.error)).toContain('figures.a: there is no such figure');
+    speech.language = 'fr';
+    expect(sayRefusal(read.error)).toMatch(/À corriger dans le fichier : figures\.a, tint\.$/);
+    speech.language = 'pt';
+    const many = { ...read.error, at: Array.from({ length: 9 }, (_, at) => `without[${at}]`) };
+    expect(sayRefusal(many)).toMatch(
+      /A corrigir no ficheiro: without\[0\], .*without\[5\] e mais 3 lugares\.$/,
+    );
+    const set = readGuidelines({ id: 'ours', parameters: 3 });
+    if (set.ok) throw new Error('it was read');
+    expect(sayRefusal(set.error)).toContain('A corrigir no ficheiro: ');
+    expect(set.error.at).toContain('parameters');
   });
 
   it('are said in English sooner than not at all', () => {

@@ -49,6 +49,9 @@ export const english = {
   reading,
   sheet,
   water,
+  /** Places of a file, as its keys name them, and how many more there are. */
+  inFile: (places: string, more: number) =>
+    `In the file: ${places}${more > 0 ? ` and ${more} more` : ''}.`,
   defect: (words: string) =>
     `Something went wrong in the program (${words}). What was shown as saved is safe. Load the page again.`,
 };

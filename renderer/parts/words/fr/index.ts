@@ -48,6 +48,8 @@ export const french: InterfaceWords = {
   sheet,
   water,
   table,
+  inFile: (places, more) =>
+    `À corriger dans le fichier : ${places}${more > 0 ? ` et ${more} autres endroits` : ''}.`,
   defect: (words) =>
     `Une panne du programme est survenue (${words}). Ce qui était montré comme étant sur le disque est en sûreté. Rechargez la page.`,
 };

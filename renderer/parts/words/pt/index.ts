@@ -48,6 +48,8 @@ export const portuguese: InterfaceWords = {
   sheet,
   water,
   table,
+  inFile: (places, more) =>
+    `A corrigir no ficheiro: ${places}${more > 0 ? ` e mais ${more} lugares` : ''}.`,
   defect: (words) =>
     `Houve uma falha no programa (${words}). O que se mostrava como estando no disco está em segurança. Carregue a página de novo.`,
 };
