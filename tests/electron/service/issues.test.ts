@@ -4,6 +4,7 @@ import type { CallName, Gives, Takes } from '../../../core/contract/calls.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
 import { resolveWell } from '../../../core/model/resolveWell.ts';
 import { writeValues } from '../../../core/record/explained.ts';
+import { readSeals } from '../../../electron/seal/readSeals.ts';
 import type { Service } from '../../../electron/service/service.ts';
 import { openPdf } from '../../reading/pdf.ts';
 import { openFresh, valueOf } from '../archive/sample.ts';
@@ -153,6 +154,28 @@ describe('an issued paper that is signed', () => {
     const signed = bytesOf((await given('issues.pdf', { id, number: 1 })).pdf);
     expect(signed.subarray(0, bytesOf(pdf).length).equals(bytesOf(pdf))).toBe(true);
     expect(signed.toString('latin1').match(/\/Subtype \/Widget/g)).toHaveLength(2);
+  });
+
+  it('shows each signature in its box on the laying-out sheet and on the committee’s', async () => {
+    const id = await wellOf(good);
+    const { fingerprint } = await given('identities.make', { name: 'Adéwa Tonou', passphrase });
+    const asked = [
+      [{ kind: 'layingOut' }, ['contractor', 'supervisor']],
+      [{ kind: 'committee', languages: ['en', 'fr'] }, ['committee', 'contractor', 'supervisor']],
+    ] as const;
+    for (const [wish, roles] of asked) {
+      const { number } = await given('issues.make', { id, paper: wish });
+      for (const role of roles)
+        await given('issues.seal', { id, number, fingerprint, passphrase, role });
+      const { pdf } = await given('issues.pdf', { id, number });
+      const { state, seals } = readSeals(new Uint8Array(bytesOf(pdf)));
+      expect(state).toBe('whole');
+      const boxes = seals.map(({ box }) => box!);
+      // A box of the sheet, in millimetres; where none is free, a seal is a point.
+      for (const { width, height } of boxes) expect([width > 30, height > 5]).toEqual([true, true]);
+      expect(new Set(boxes.map(({ page, x, y }) => `${page} ${x} ${y}`)).size).toBe(roles.length);
+    }
+    expect((await given('archive.check', {})).unsound).toEqual([]);
   });
 
   it('is not signed with a wrong passphrase or a certificate that is not here', async () => {

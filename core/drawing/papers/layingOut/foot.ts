@@ -1,6 +1,7 @@
 import { filled } from '../../../base/text/filled.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import type { WellModel } from '../../../model/wellModel.ts';
+import type { Mark } from '../../../record/headworks.ts';
 import type { Item } from '../../items.ts';
 import { baseline, letter, lettered, wrapped } from '../../letters.ts';
 import { letterings, lineHeight, solid, type Lettering } from '../../pens.ts';
@@ -95,23 +96,43 @@ function drawNotes(
   ];
 }
 
-/** Boxes for the driller and the supervisor: name, day, and room for a mark. */
-function drawSigns(kit: SheetKit, x: PaperMm, y: PaperMm): Item[] {
-  const { roles, title, colon } = kit.words;
+/** Width of the words that say who signs, before the room for it. */
+const whoWidth: PaperMm = 24;
+
+/** Who signs, and free room for a mark over name and day; a seal may show in all of that room. */
+function drawSign(
+  kit: SheetKit,
+  role: Mark['role'],
+  says: string,
+  x: PaperMm,
+  y: PaperMm,
+  wide: PaperMm,
+): Item[] {
+  const { title, colon } = kit.words;
+  const room = { x: x + whoWidth, y, width: wide - whoWidth, height: signHeight };
+  const word = (text: string, from: PaperMm) =>
+    letter(kit, `${text}${colon}`, room.x + from, y + signHeight - 1.2, { widest: 20 });
+  const outline = { stroke: solid('thin') };
+  return [
+    rectangle({ x, y, width: whoWidth, height: signHeight }, outline),
+    ...letter(kit, says, x + 1, y + 3.5, {
+      lettering: 'normal',
+      face: 'bold',
+      widest: whoWidth - 2,
+    }),
+    group(role, [rectangle(room, outline)]),
+    ...word(title.name, 1),
+    ...word(title.markDate, 38),
+  ];
+}
+
+/** Boxes for the driller, who sets out and signs as the contractor, and for who approves. */
+function drawSigns(kit: SheetKit, x: PaperMm, y: PaperMm): Item {
   const each = width / 2;
-  return [kit.own.driller, roles.supervisor].flatMap((role, at) => {
-    const left = x + at * each;
-    const level = y + signHeight - 2;
-    const word = (text: string, from: PaperMm) =>
-      letter(kit, `${text}${colon}`, left + from, level, { widest: 20 });
-    return [
-      rectangle({ x: left, y, width: each, height: signHeight }, { stroke: solid('thin') }),
-      ...letter(kit, role, left + 1, y + 3.5, { lettering: 'normal', face: 'bold', widest: 60 }),
-      ...word(title.name, 1),
-      ...word(title.markDate, 40),
-      line([left + 68, y + 1], [left + 68, y + signHeight - 1], solid('hair')),
-    ];
-  });
+  return group('marks', [
+    ...drawSign(kit, 'contractor', kit.own.driller, x, y, each),
+    ...drawSign(kit, 'supervisor', kit.words.roles.supervisor, x + each, y, each),
+  ]);
 }
 
 function cautionsHeight(kit: SheetKit, lettering: FootLettering): PaperMm {
@@ -155,6 +176,6 @@ export function drawFoot(
   return group('foot', [
     group('cautions', drawCautions(kit, lettering, x, top)),
     group('notes', drawNotes(kit, laid, lettering, writing, x, notes)),
-    group('signs', drawSigns(kit, x, foot - signHeight)),
+    drawSigns(kit, x, foot - signHeight),
   ]);
 }
