@@ -9,6 +9,7 @@ export const partIds = [
   'map',
   'tables',
   'plots',
+  'sections',
   'colophon',
 ] as const;
 export type PartId = (typeof partIds)[number];

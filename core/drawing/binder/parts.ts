@@ -7,6 +7,7 @@ import { layMap } from './map/layMap.ts';
 import type { PartId } from './partIds.ts';
 import { layPlots } from './plots/layPlots.ts';
 import { layReading } from './reading.ts';
+import { laySections } from './section/laySections.ts';
 import { layTables } from './tables/layTables.ts';
 
 type LayPart = (kit: BinderKit, content: BinderContent, places: Places) => LaidPart;
@@ -22,5 +23,6 @@ export const layParts: Readonly<Record<PartId, LayPart>> = {
   map: layMap,
   tables: layTables,
   plots: layPlots,
+  sections: laySections,
   colophon: layColophon,
 };

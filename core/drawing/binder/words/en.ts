@@ -1,3 +1,4 @@
+import { sectionEnglish } from './sectionEn.ts';
 import { plotsEnglish } from './plotsEn.ts';
 import { mapEnglish } from './mapEn.ts';
 import { colophonEnglish } from './colophonEn.ts';
@@ -18,6 +19,7 @@ export const english: BinderWords = {
     map: 'Location map',
     tables: 'Tables',
     plots: 'Plots',
+    sections: 'Sections',
     colophon: 'How this binder was made',
   },
   papers: {
@@ -58,6 +60,7 @@ export const english: BinderWords = {
   colophon: colophonEnglish,
   map: mapEnglish,
   plots: plotsEnglish,
+  section: sectionEnglish,
   failed: {
     title: 'The papers of this well could not be made.',
     todo: 'Open the well in the program, put right what is named above, and make the binder again.',

@@ -1,3 +1,4 @@
+import { sectionFrench } from './sectionFr.ts';
 import { plotsFrench } from './plotsFr.ts';
 import { mapFrench } from './mapFr.ts';
 import { colophonFrench } from './colophonFr.ts';
@@ -17,6 +18,7 @@ export const french: BinderWords = {
     map: 'Carte de situation',
     tables: 'Tableaux',
     plots: 'Graphiques',
+    sections: 'Coupes',
     colophon: 'Comment ce classeur a été fait',
   },
   papers: {
@@ -57,6 +59,7 @@ export const french: BinderWords = {
   colophon: colophonFrench,
   map: mapFrench,
   plots: plotsFrench,
+  section: sectionFrench,
   failed: {
     title: 'Les documents de ce forage n’ont pas pu être faits.',
     todo: 'Ouvrir le forage dans le programme, corriger ce qui est nommé ci-dessus et refaire le classeur.',

@@ -1,3 +1,4 @@
+import { sectionPortuguese } from './sectionPt.ts';
 import { plotsPortuguese } from './plotsPt.ts';
 import { mapPortuguese } from './mapPt.ts';
 import { colophonPortuguese } from './colophonPt.ts';
@@ -17,6 +18,7 @@ export const portuguese: BinderWords = {
     map: 'Mapa de localização',
     tables: 'Quadros',
     plots: 'Gráficos',
+    sections: 'Cortes',
     colophon: 'Como esta pasta foi feita',
   },
   papers: {
@@ -57,6 +59,7 @@ export const portuguese: BinderWords = {
   colophon: colophonPortuguese,
   map: mapPortuguese,
   plots: plotsPortuguese,
+  section: sectionPortuguese,
   failed: {
     title: 'Não foi possível fazer os documentos deste furo.',
     todo: 'Abrir o furo no programa, corrigir o que está indicado acima e fazer a pasta de novo.',

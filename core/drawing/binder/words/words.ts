@@ -4,6 +4,7 @@ import type { TableWords } from './tables.ts';
 import type { ColophonWords } from './colophon.ts';
 import type { MapWords } from './map.ts';
 import type { PlotWords } from './plots.ts';
+import type { SectionWords } from './section.ts';
 import type { PaperSays, ReadingWords } from './reading.ts';
 
 /**
@@ -45,6 +46,7 @@ export interface BinderWords {
   readonly colophon: ColophonWords;
   readonly map: MapWords;
   readonly plots: PlotWords;
+  readonly section: SectionWords;
   readonly failed: Readonly<Record<'title' | 'todo', string>>;
 }
 
