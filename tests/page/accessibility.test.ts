@@ -68,7 +68,7 @@ describe('axe-core finds no fault', () => {
           await page.keyboard.press('Delete');
           await page.getByText(`${bare} was moved to the bin.`).waitFor();
           await expectNone(page, 'moved to the bin');
-          await page.getByRole('button', { name: /^Bin/ }).click();
+          await page.getByRole('button', { name: /^Bin \(/ }).click();
           await page.getByRole('button', { name: 'Empty the bin' }).click();
           await page.getByRole('dialog').waitFor();
           await expectNone(page, 'emptying the bin');

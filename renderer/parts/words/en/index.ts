@@ -1,4 +1,5 @@
 import { archive } from './archive.ts';
+import { binders } from './binders.ts';
 import { codes } from './codes.ts';
 import { copies } from './copies.ts';
 import { entry } from './entry.ts';
@@ -28,6 +29,7 @@ export const english = {
   itself: 'English',
   program: 'Borefolio',
   archive,
+  binders,
   copies,
   folder,
   saving,

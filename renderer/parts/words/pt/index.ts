@@ -1,5 +1,6 @@
 import type { InterfaceWords } from '../catalogue.ts';
 import { archive } from './archive.ts';
+import { binders } from './binders.ts';
 import { codes } from './codes.ts';
 import { copies } from './copies.ts';
 import { entry } from './entry.ts';
@@ -27,6 +28,7 @@ export const portuguese: InterfaceWords = {
   itself: 'Português',
   program: 'Borefolio',
   archive,
+  binders,
   copies,
   codes,
   entry,
