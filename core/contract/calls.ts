@@ -1,3 +1,4 @@
+import type { Language } from '../base/language.ts';
 import type { Refusal } from '../base/result.ts';
 import type { Desk, Move } from '../record/desk.ts';
 import type { WellRecord } from '../record/schema.ts';
@@ -132,8 +133,21 @@ export interface Calls
    * Refused as `staleEdit` like an edit.
    */
   'wells.save': {
-    takes: { id: string; upon: number };
+    takes: { id: string; upon: number; reason?: string };
     gives: { revision: number; changedAt: string; troubles: readonly Trouble[] };
+  };
+  /** What differs between two revisions, in sentences. */
+  'wells.compare': {
+    takes: { id: string; before: number; now: number; language: Language };
+    gives: readonly string[];
+  };
+  /**
+   * Makes an older revision's record the next revision. Refused as `typedSince` while something
+   * typed is in no revision.
+   */
+  'wells.revert': {
+    takes: { id: string; revision: number; reason?: string };
+    gives: { revision: number };
   };
   /** The next opening starts from the desk as it lies; undo will lead no further back. */
   'wells.leave': { takes: { id: string; upon: number }; gives: null };

@@ -11,6 +11,8 @@ export const contrasts = ['system', 'high'] as const;
 /** What a person chose for this computer. Absent means not chosen: the page decides. */
 export interface Settings {
   readonly language?: Language;
+  /** The name that stands beside revisions made on this computer. */
+  readonly author?: string;
   /** `system` follows what the computer asks for. */
   readonly contrast?: (typeof contrasts)[number];
   /** Share of the window that the tables take, per cent. */
@@ -26,6 +28,7 @@ export interface Settings {
 /** Settings as they lie in a file or come from a page. */
 export const settings: z.ZodType<Settings> = z.strictObject({
   language: z.enum(languages).exactOptional(),
+  author: z.string().max(120).exactOptional(),
   contrast: z.enum(contrasts).exactOptional(),
   tablesPercent: z.number().min(5).max(95).exactOptional(),
   sheetOrientation: z.enum([...orientations, 'usual']).exactOptional(),

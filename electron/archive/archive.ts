@@ -30,6 +30,7 @@ import {
   type RevisionLine,
   type StoredDocument,
 } from './read.ts';
+import { revertWell } from './revert.ts';
 import { findMark, listMarks, type WellMark } from './tables/marks.ts';
 import { countWells, listWells, type ListedWell } from './tables/wells.ts';
 import { guarded } from './trouble.ts';
@@ -68,6 +69,8 @@ export interface Archive {
   edit(id: string, change: Pick<EditChange, 'upon' | 'moves'>): Result<KeptEdit>;
   /** Makes a revision of the working copy. Refused as `staleEdit` like an edit. */
   save(id: string, upon: number, said?: Sayings): Result<StoredDocument>;
+  /** Makes an older revision's record the next one; see `revertWell`. */
+  revert(id: string, revision: number, said?: Sayings): Result<StoredDocument>;
   /** The next opening starts from the working copy as it is. */
   leave(id: string, upon: number): Result<void>;
   /** How far a well is. */
@@ -138,6 +141,8 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     edit: (id, change) => writing((db) => editWell(db, { id, ...change, changedAt: world.now() })),
     save: (id, upon, said = {}) =>
       writing((db) => saveWell(db, { id, upon, changedAt: world.now(), said })),
+    revert: (id, revision, said = {}) =>
+      writing((db) => revertWell(db, { id, revision, changedAt: world.now(), said })),
     leave: (id, upon) => writing((db) => leaveWell(db, id, upon)),
     mark: (id) =>
       reading(() => {

@@ -57,12 +57,12 @@ function cannotRevise(db: WriteHandle, well: ListedWell): Result<undefined> {
   if (working?.unrevised || Object.keys(working?.desk.typed ?? {}).length > 0)
     return refused(
       'typedSince',
-      `In the well ${calledOf(well)} something was typed that is in no revision. Open it and save it first. Nothing was brought in.`,
+      `In the well ${calledOf(well)} something was typed that is in no revision. Open it and save it first. Nothing was changed.`,
     );
   if (isBinned(db, well.id))
     return refused(
       'wellInBin',
-      `The well ${calledOf(well)} is in the bin. Put it back, or empty the bin, first. Nothing was brought in.`,
+      `The well ${calledOf(well)} is in the bin. Put it back, or empty the bin, first. Nothing was changed.`,
     );
   return ok(undefined);
 }

@@ -4,6 +4,7 @@ import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { demoArchive } from './demoArchive.ts';
 import { exportCommand } from './exportWells.ts';
+import { find } from './find.ts';
 import { identityMake } from './identityMake.ts';
 import { importFiles } from './import.ts';
 import { importTables } from './importTables.ts';
@@ -23,6 +24,7 @@ import { verify } from './verify.ts';
 /** Every command, in the order of the help. */
 export const commands: readonly Command[] = [
   check,
+  find,
   model,
   quantities,
   layOut,

@@ -1,3 +1,5 @@
+import { changesBetween } from '../../core/changes/changesBetween.ts';
+import { sayChanges } from '../../core/changes/sayChanges.ts';
 import { valueAt } from '../../core/base/recordPath.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { troublesBesideFindings } from '../../core/record/consistency.ts';
@@ -31,8 +33,12 @@ function opened(archive: Archive, id: string): Result<OpenedWell> {
   return ok({ ...well.value, working: { base, moves, edit, unrevised, changedAt } });
 }
 
+/** A person who compares two revisions wants all of it. */
+const everything = { sentences: 400, letters: 400 };
+
 /** Calls about wells, the work on them and their revisions. */
-export function wellsHandlers({ archive, newId, tell }: ServiceParts): Handlers<'wells'> {
+export function wellsHandlers({ archive, newId, settings, tell }: ServiceParts): Handlers<'wells'> {
+  const said = (reason: string) => ({ author: settings.read().author ?? '', reason });
   const tellOf = (id: string) => {
     const mark = archive.mark(id);
     if (mark.ok) tell({ name: 'well.changed', data: mark.value });
@@ -55,7 +61,7 @@ export function wellsHandlers({ archive, newId, tell }: ServiceParts): Handlers<
       const whole = withId(record, id);
       const reading = readDocument(whole);
       if (!reading.ok) return reading;
-      const created = archive.create(id, whole);
+      const created = archive.create(id, whole, said(''));
       if (!created.ok) return created;
       tellOf(id);
       return opened(archive, id);
@@ -67,13 +73,30 @@ export function wellsHandlers({ archive, newId, tell }: ServiceParts): Handlers<
       const { reading, ...state } = kept.value;
       return ok({ ...state, troubles: troublesBesideFindings(reading) });
     }),
-    'wells.save': writes(({ id, upon }) => {
+    'wells.save': writes(({ id, upon, reason = '' }) => {
       const before = archive.mark(id);
-      const saved = shown(archive.save(id, upon));
+      const saved = shown(archive.save(id, upon, said(reason)));
       if (!saved.ok) return saved;
       const { revision, changedAt, troubles } = saved.value;
       if (before.ok && before.value.revision !== revision) tellOf(id);
       return ok({ revision, changedAt, troubles });
+    }),
+    'wells.compare': reads(({ id, before, now, language }) => {
+      const [older, newer] = [before, now].map((one) => shown(archive.openRevision(id, one)));
+      if (!older!.ok) return older!;
+      if (!newer!.ok) return newer!;
+      const changes = changesBetween(older!.value.record, newer!.value.record, language);
+      return ok(sayChanges(changes, language, everything));
+    }),
+    'wells.revert': writes(({ id, revision, reason = '' }) => {
+      const reverted = archive.revert(
+        id,
+        revision,
+        said(reason || `restored from revision ${revision}`),
+      );
+      if (!reverted.ok) return reverted;
+      tellOf(id);
+      return ok({ revision: reverted.value.revision });
     }),
     'wells.leave': writes(({ id, upon }) => {
       const left = archive.leave(id, upon);

@@ -35,6 +35,12 @@ const right: Readonly<Record<CallName, readonly object[]>> = {
   'wells.save': [
     { id: 'a', upon: 0 },
     { id: 'a', upon: 9e6 },
+    { id: 'a', upon: 1, reason: 'measured again' },
+  ],
+  'wells.compare': [{ id: 'a', before: 3, now: 1, language: 'fr' }],
+  'wells.revert': [
+    { id: 'a', revision: 2 },
+    { id: 'a', revision: 2, reason: 'x' },
   ],
   'wells.leave': [{ id: 'a', upon: 3 }],
   'wells.create': [{ record }, { record: {} }],
@@ -264,6 +270,8 @@ const wrong: readonly (readonly [name: CallName, args: unknown, place: string])[
   ['wells.save', { id: 'a', upon: '1' }, 'upon: '],
   ['wells.save', { id: 'a', upon: -1 }, 'upon: '],
   ['wells.save', { id: 'a', upon: 1, record }, 'record'],
+  ['wells.compare', { id: 'a', before: 0, now: 1, language: 'en' }, 'before: '],
+  ['wells.revert', { id: 'a', revision: 1, reason: 7 }, 'reason: '],
   ['wells.leave', { id: 'a', upon: 0.5 }, 'upon: '],
   ['wells.create', {}, 'record: '],
   ['wells.create', { record: [record] }, 'record: '],
