@@ -1,7 +1,7 @@
-import type { WrittenFormat } from '../exchange/writtenFormats.ts';
+import { writtenFormats, type WrittenFormat } from '../exchange/writtenFormats.ts';
 import type { WellFilter } from '../record/wellFilter.ts';
 
-export type { WrittenFormat };
+export { writtenFormats, type WrittenFormat };
 
 /** Wells that one call writes at most: their files travel whole. More go by the command line. */
 export const mostExported = 5000;

@@ -3,6 +3,7 @@ import { binders } from './binders.ts';
 import { codes } from './codes.ts';
 import { copies } from './copies.ts';
 import { entry } from './entry.ts';
+import { exporting } from './exporting.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { guidelines } from './guidelines.ts';
@@ -31,6 +32,7 @@ export const english = {
   archive,
   binders,
   copies,
+  exporting,
   folder,
   saving,
   findings,

@@ -4,6 +4,7 @@ import { binders } from './binders.ts';
 import { codes } from './codes.ts';
 import { copies } from './copies.ts';
 import { entry } from './entry.ts';
+import { exporting } from './exporting.ts';
 import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { guidelines } from './guidelines.ts';
@@ -30,6 +31,7 @@ export const french: InterfaceWords = {
   archive,
   binders,
   copies,
+  exporting,
   codes,
   entry,
   findings,

@@ -1,0 +1,35 @@
+const formats = {
+  json: 'Records, one file (JSON)',
+  jsonl: 'Records, one on each line (JSON lines)',
+  csv: 'Tables as text (CSV)',
+  xlsx: 'Tables as a workbook (XLSX)',
+  ags: 'AGS 4, site investigation',
+  gwml: 'GroundWaterML 2, wells and geology',
+  geojson: 'Points on a map (GeoJSON)',
+  wpdx: 'Water points (WPDx)',
+};
+
+export const exporting = {
+  open: 'Write to a file …',
+  openHint: 'Writes the wells of the list, or all, in a format that other programs read',
+  title: 'Write wells to a file',
+  format: 'Format',
+  formats,
+  which: 'Wells',
+  listed: (n: string) => `those of the list (${n})`,
+  all: (n: string) => `all of the archive (${n})`,
+  bom: 'Mark the text as UTF-8, which some spreadsheets need to show accents',
+  write: 'Write',
+  close: 'Close',
+  writing: 'Writing …',
+  written: (fileName: string, n: string) => `${fileName} was written. Wells in it: ${n}.`,
+  unrevised: (n: string) =>
+    `Wells with something typed that is in no revision yet, and so not in the file: ${n}.`,
+  nothingLost: 'The format holds everything.',
+  lost: 'What the format does not hold',
+  lostHint: 'The archive keeps all of it. The file beside names each well.',
+  field: 'Field',
+  became: 'What became of it',
+  wells: 'Wells',
+  whole: 'the whole well',
+};

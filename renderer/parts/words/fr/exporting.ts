@@ -1,0 +1,35 @@
+import type { exporting as english } from '../en/exporting.ts';
+
+export const exporting: typeof english = {
+  open: 'Écrire dans un fichier …',
+  openHint: 'Écrit les forages de la liste, ou tous, dans un format que d’autres programmes lisent',
+  title: 'Écrire des forages dans un fichier',
+  format: 'Format du fichier',
+  formats: {
+    json: 'Fiches, un fichier (JSON)',
+    jsonl: 'Fiches, une par ligne (JSON lines)',
+    csv: 'Tableaux en texte (CSV)',
+    xlsx: 'Tableaux dans un classeur (XLSX)',
+    ags: 'AGS 4, reconnaissance des sols',
+    gwml: 'GroundWaterML 2, puits et géologie',
+    geojson: 'Points sur une carte (GeoJSON)',
+    wpdx: 'Points d’eau (WPDx)',
+  },
+  which: 'Forages',
+  listed: (n) => `ceux de la liste (${n})`,
+  all: (n) => `tous ceux de l’archive (${n})`,
+  bom: 'Marquer le texte comme UTF-8, ce qu’il faut à certains tableurs pour les accents',
+  write: 'Écrire',
+  close: 'Fermer',
+  writing: 'Écriture …',
+  written: (fileName, n) => `${fileName} a été écrit. Forages dedans : ${n}.`,
+  unrevised: (n) =>
+    `Forages où quelque chose a été saisi qui n’est encore dans aucune révision, et donc pas dans le fichier : ${n}.`,
+  nothingLost: 'Le format contient tout.',
+  lost: 'Ce que le format ne contient pas',
+  lostHint: 'L’archive garde tout. Le fichier à côté nomme chaque forage.',
+  field: 'Champ',
+  became: 'Ce qu’il devient',
+  wells: 'Forages',
+  whole: 'tout le forage',
+};

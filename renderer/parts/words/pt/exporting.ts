@@ -1,0 +1,35 @@
+import type { exporting as english } from '../en/exporting.ts';
+
+export const exporting: typeof english = {
+  open: 'Escrever num ficheiro …',
+  openHint: 'Escreve os furos da lista, ou todos, num formato que outros programas leem',
+  title: 'Escrever furos num ficheiro',
+  format: 'Formato',
+  formats: {
+    json: 'Fichas, um ficheiro (JSON)',
+    jsonl: 'Fichas, uma por linha (JSON lines)',
+    csv: 'Tabelas em texto (CSV)',
+    xlsx: 'Tabelas num livro de folhas (XLSX)',
+    ags: 'AGS 4, prospeção de solos',
+    gwml: 'GroundWaterML 2, poços e geologia',
+    geojson: 'Pontos num mapa (GeoJSON)',
+    wpdx: 'Pontos de água (WPDx)',
+  },
+  which: 'Furos',
+  listed: (n) => `os da lista (${n})`,
+  all: (n) => `todos os do arquivo (${n})`,
+  bom: 'Marcar o texto como UTF-8, de que algumas folhas de cálculo precisam para os acentos',
+  write: 'Escrever',
+  close: 'Fechar',
+  writing: 'A escrever …',
+  written: (fileName, n) => `${fileName} foi escrito. Furos nele: ${n}.`,
+  unrevised: (n) =>
+    `Furos em que algo foi escrito que ainda não está em nenhuma revisão, e por isso não está no ficheiro: ${n}.`,
+  nothingLost: 'O formato contém tudo.',
+  lost: 'O que o formato não contém',
+  lostHint: 'O arquivo guarda tudo. O ficheiro ao lado nomeia cada furo.',
+  field: 'Campo',
+  became: 'O que lhe acontece',
+  wells: 'Furos',
+  whole: 'todo o furo',
+};
