@@ -3,6 +3,10 @@
  * revisions and limits besides; what has no text here is said in that sentence.
  */
 export const refusals = {
+  otherXml:
+    'Le fichier est du XML d’une sorte qui ne se lit pas. Demandez du GroundWaterML 2 ou des tableaux.',
+  otherJson:
+    'Le fichier est du JSON d’une sorte qui ne se lit pas. Écrivez ses listes en tableaux (CSV, XLSX) et dites ce que leurs colonnes veulent dire.',
   exportNotWritten:
     'Le dossier n’a pas pu être écrit. Faites de la place sur le disque, ou voyez qui peut y écrire.',
   tooManyExported:

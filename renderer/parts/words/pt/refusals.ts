@@ -2,6 +2,9 @@ import type { refusals as french } from '../fr/refusals.ts';
 
 /** What the service does not do, by the code of its refusal. */
 export const refusals: typeof french = {
+  otherXml: 'O ficheiro é XML de um tipo que não se lê. Peça GroundWaterML 2 ou tabelas.',
+  otherJson:
+    'O ficheiro é JSON de um tipo que não se lê. Escreva as suas listas em tabelas (CSV, XLSX) e diga o que as colunas significam.',
   exportNotWritten:
     'A pasta não pôde ser escrita. Arranje espaço no disco, ou veja quem pode lá escrever.',
   tooManyExported:
