@@ -19,11 +19,18 @@ const onlyRead: Partial<Record<TableKind, readonly string[]>> = {
   fills: ['aroundDiameter'],
 };
 
+const columns = new Map<TableKind, readonly Column[]>(
+  tableKinds.map((kind) => [
+    kind,
+    Object.entries(fieldsOf[kind])
+      .filter(([name]) => !onlyRead[kind]?.includes(name))
+      .map(([name, { type }]) => ({ name, heading: `${name}${unitOf(type)}` })),
+  ]),
+);
+
 /** The columns of a kind of table, lengths with their unit. */
 export function columnsOf(kind: TableKind): readonly Column[] {
-  return Object.entries(fieldsOf[kind])
-    .filter(([name]) => !onlyRead[kind]?.includes(name))
-    .map(([name, { type }]) => ({ name, heading: `${name}${unitOf(type)}` }));
+  return columns.get(kind)!;
 }
 
 const listOf: Readonly<Record<Exclude<TableKind, 'wells' | 'pieces'>, string>> = {
