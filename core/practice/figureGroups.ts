@@ -34,7 +34,6 @@ const groupOf: Readonly<Record<FigureId, FigureGroup>> = {
   packToFormationLeast: 'screen',
   packToFormationMost: 'screen',
   packToUnevenMost: 'screen',
-  packUniformityMost: 'screen',
   slotRetainsPercent: 'screen',
   slotRetainsGroundPercent: 'screen',
   openAreaLeastPercent: 'screen',

@@ -23,7 +23,6 @@ export const figures = {
   packToFormationLeast: '1',
   packToFormationMost: '1',
   packToUnevenMost: '1',
-  packUniformityMost: '1',
   slotRetainsPercent: '%',
   slotRetainsGroundPercent: '%',
   openAreaLeastPercent: '%',

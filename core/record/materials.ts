@@ -1,8 +1,5 @@
-/**
- * Principal materials of the ground, in the trade's words. `other` keeps what the log says in
- * words; `rock` and `soil` are for logs that say no more.
- */
-export const materials = [
+/** Ground that is no rock, or no longer. */
+export const soils = [
   'topsoil',
   'madeGround',
   'clay',
@@ -18,6 +15,14 @@ export const materials = [
   'laterite',
   'calcrete',
   'saprolite',
+] as const;
+
+/**
+ * Principal materials of the ground, in the trade's words. `other` keeps what the log says in
+ * words; `rock` and `soil` are for logs that say no more.
+ */
+export const materials = [
+  ...soils,
   'claystone',
   'mudstone',
   'siltstone',

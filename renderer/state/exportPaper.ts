@@ -1,6 +1,6 @@
 import type { Language } from '../../core/base/language.ts';
 import { ok, refused, type Result } from '../../core/base/result.ts';
-import type { Gives, Takes } from '../../core/contract/calls.ts';
+import type { Gives } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import type { DrawingFormat, PaperWish } from '../../core/contract/papersShape.ts';
 import type { PaperName } from '../../core/drawing/paper.ts';
@@ -46,6 +46,28 @@ function wishOf(wanted: WantedPaper): PaperWish {
   return { kind: 'committee', languages, ...(sideBySide && { paper: 'A3' }), ...attached };
 }
 
+/** Each kind of paper has its own call, which takes what the wish says besides its kind. */
+function ask(
+  host: PageHost,
+  id: string,
+  wish: PaperWish,
+): Promise<Result<Gives<'papers.asBuilt'>>> {
+  switch (wish.kind) {
+    case 'asBuilt': {
+      const { kind, ...takes } = wish;
+      return host.send(`papers.${kind}`, { id, ...takes });
+    }
+    case 'layingOut': {
+      const { kind, ...takes } = wish;
+      return host.send(`papers.${kind}`, { id, ...takes });
+    }
+    case 'committee': {
+      const { kind, ...takes } = wish;
+      return host.send(`papers.${kind}`, { id, ...takes });
+    }
+  }
+}
+
 /** The chosen sheet as PDF, of what lies open: a revision is made of it first. */
 export async function exportPaper(
   host: PageHost,
@@ -54,10 +76,7 @@ export async function exportPaper(
 ): Promise<Result<Gives<'papers.asBuilt'>>> {
   const fresh = await revised(folder);
   if (!fresh.ok) return fresh;
-  const { id } = folder;
-  const { kind, ...takes } = wishOf(wanted);
-  const name = `papers.${kind}` as const;
-  return host.send(name, { id, ...takes } as Takes<typeof name>);
+  return ask(host, folder.id, wishOf(wanted));
 }
 
 /** A page, from 1, of the chosen sheet as a drawing file, of what lies open. */

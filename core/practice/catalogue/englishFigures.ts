@@ -22,7 +22,6 @@ export const englishFigures: Readonly<Record<FigureId, string>> = {
   packToFormationLeast: 'grain of pack to grain of ground, at least',
   packToFormationMost: 'grain of pack to grain of ground, at most, in even ground',
   packToUnevenMost: 'grain of pack to grain of ground, at most, in uneven ground',
-  packUniformityMost: 'uniformity coefficient of the pack, at most',
   slotRetainsPercent: 'share of the pack that the slot retains, at least',
   slotRetainsGroundPercent: 'share of the ground that the slot retains without a pack, at least',
   openAreaLeastPercent: 'open area of the screen, at least',

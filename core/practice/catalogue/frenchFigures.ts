@@ -22,7 +22,6 @@ export const frenchFigures: Readonly<Record<FigureId, string>> = {
   packToFormationLeast: 'grain du massif sur grain du terrain, au moins',
   packToFormationMost: 'grain du massif sur grain du terrain, au plus, en terrain uniforme',
   packToUnevenMost: 'grain du massif sur grain du terrain, au plus, en terrain étalé',
-  packUniformityMost: 'coefficient d’uniformité du massif, au plus',
   slotRetainsPercent: 'part du massif que la fente retient, au moins',
   slotRetainsGroundPercent: 'part du terrain que la fente retient sans massif, au moins',
   openAreaLeastPercent: 'surface ouverte de la crépine, au moins',

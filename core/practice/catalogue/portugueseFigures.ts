@@ -24,7 +24,6 @@ export const portugueseFigures: Readonly<Record<FigureId, string>> = {
     'grão do maciço filtrante sobre grão do terreno, no máximo, em terreno uniforme',
   packToUnevenMost:
     'grão do maciço filtrante sobre grão do terreno, no máximo, em terreno desuniforme',
-  packUniformityMost: 'coeficiente de uniformidade do maciço filtrante, no máximo',
   slotRetainsPercent: 'parte do maciço filtrante que a ranhura retém, no mínimo',
   slotRetainsGroundPercent: 'parte do terreno que a ranhura retém sem maciço filtrante, no mínimo',
   openAreaLeastPercent: 'área aberta do tubo-ralo, no mínimo',

@@ -1,30 +1,13 @@
 import { cut, gapsIn, type Range } from '../../../model/range.ts';
 import type { LogInterval } from '../../../record/log.ts';
-import type { Material } from '../../../record/materials.ts';
+import { soils, type Material } from '../../../record/materials.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 
 /** Whether the wall of the hole stands by itself. */
 export type Firmness = 'rock' | 'loose' | 'unknown';
 
 const untold: readonly (Material | undefined)[] = [undefined, 'noSample', 'other', 'cavity'];
-const loose: readonly (Material | undefined)[] = [
-  'topsoil',
-  'madeGround',
-  'clay',
-  'silt',
-  'sand',
-  'gravel',
-  'cobbles',
-  'boulders',
-  'peat',
-  'mud',
-  'loess',
-  'diamicton',
-  'laterite',
-  'calcrete',
-  'saprolite',
-  'soil',
-];
+const loose: readonly (Material | undefined)[] = [...soils, 'soil'];
 
 /** Rock stands unless it is rotten; soils and what weathers to them fall in. Common practice. */
 function firmnessOf({ material, weathering }: LogInterval): Firmness {
