@@ -311,10 +311,23 @@ export const rooms: readonly Room[] = [
     world: 'page',
   },
   {
+    room: 'renderer/exchange',
+    doors: [
+      ...pureCore,
+      'core/exchange/tables',
+      'renderer/state',
+      'renderer/parts',
+      'renderer/sheet/download.ts',
+    ],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  {
     room: 'renderer/archive',
     doors: [
       ...pureCore,
       'renderer/state',
+      'renderer/exchange/ImportView.svelte',
       'renderer/parts',
       'renderer/host',
       'renderer/sheet/download.ts',

@@ -87,7 +87,7 @@ export const archive = {
         ? 'One well has newer entries that its sheet does not show; open it and make a revision.'
         : `${wells} wells have newer entries that their sheets do not show; open them and make a revision.`,
   },
-  views: { label: 'Parts of the archive', wells: 'Wells', copies: 'Copies' },
+  views: { label: 'Parts of the archive', wells: 'Wells', import: 'Import', copies: 'Copies' },
   bin: {
     title: 'Bin',
     show: (n: number) => `Bin (${n})`,

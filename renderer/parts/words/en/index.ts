@@ -8,6 +8,7 @@ import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { guidelines } from './guidelines.ts';
 import { hands } from './hands.ts';
+import { imports } from './imports.ts';
 import { issues } from './issues.ts';
 import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
@@ -40,6 +41,7 @@ export const english = {
   entry,
   hands,
   codes,
+  imports,
   issues,
   layingOut,
   look,

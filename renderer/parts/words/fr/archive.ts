@@ -89,7 +89,7 @@ export const archive: typeof english = {
         ? 'Un forage a des saisies plus récentes que sa feuille ne montre pas ; ouvrez-le et faites une révision.'
         : `${wells} forages ont des saisies plus récentes que leurs feuilles ne montrent pas ; ouvrez-les et faites une révision.`,
   },
-  views: { label: 'Parties des archives', wells: 'Forages', copies: 'Copies' },
+  views: { label: 'Parties des archives', wells: 'Forages', import: 'Importer', copies: 'Copies' },
   bin: {
     title: 'Corbeille',
     show: (n) => `Corbeille (${n})`,

@@ -9,6 +9,7 @@ import { findings } from './findings.ts';
 import { folder } from './folder.ts';
 import { guidelines } from './guidelines.ts';
 import { hands } from './hands.ts';
+import { imports } from './imports.ts';
 import { issues } from './issues.ts';
 import { layingOut } from './layingOut.ts';
 import { look } from './look.ts';
@@ -37,6 +38,7 @@ export const french: InterfaceWords = {
   findings,
   folder,
   hands,
+  imports,
   issues,
   layingOut,
   look,

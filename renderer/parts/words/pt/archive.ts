@@ -89,7 +89,7 @@ export const archive: typeof english = {
         ? 'Um furo tem entradas mais recentes que a sua folha não mostra; abra-o e faça uma revisão.'
         : `${wells} furos têm entradas mais recentes que as suas folhas não mostram; abra-os e faça uma revisão.`,
   },
-  views: { label: 'Partes do arquivo', wells: 'Furos', copies: 'Cópias' },
+  views: { label: 'Partes do arquivo', wells: 'Furos', import: 'Importar', copies: 'Cópias' },
   bin: {
     title: 'Lixo',
     show: (n) => `Lixo (${n})`,
