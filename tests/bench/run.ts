@@ -1,6 +1,6 @@
 /**
  * `npm run bench -- --machine "2 cores, Linux" --date 2026-01-15 [--rounds 20]`: runs every trial of
- * this folder and writes docs/benchmarks.md.
+ * this folder and writes docs/benchmarks.md. With `--only binder` it runs one and prints its part.
  */
 import { readdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
@@ -14,9 +14,10 @@ const { values } = parseArgs({
     machine: { type: 'string' },
     date: { type: 'string' },
     rounds: { type: 'string', default: '20' },
+    only: { type: 'string' },
   },
 });
-const { machine, date } = values;
+const { machine, date, only } = values;
 const rounds = Number(values.rounds);
 if (!machine || !date || !(rounds >= 1)) {
   console.error(
@@ -29,6 +30,7 @@ const results: [Trial, Timing[]][] = [];
 const others: string[] = [];
 for (const name of readdirSync(here)
   .filter((file) => file.endsWith('.bench.ts'))
+  .filter((file) => only === undefined || file === `${only}.bench.ts`)
   .sort()) {
   const { trial, part } = (await import(path.join(here, name))) as {
     trial?: Trial;
@@ -38,5 +40,5 @@ for (const name of readdirSync(here)
   if (part) others.push(await part());
 }
 const report = writeReport(results, others, { machine, date, rounds });
-writeFileSync(path.resolve(here, '../../docs/benchmarks.md'), report);
+if (only === undefined) writeFileSync(path.resolve(here, '../../docs/benchmarks.md'), report);
 console.log(report);
