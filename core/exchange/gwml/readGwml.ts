@@ -103,7 +103,8 @@ function elevationIn(well: XmlElement | undefined, tell: Tell) {
   const value = Number(height?.text === '' ? NaN : height?.text);
   if (!height || !Number.isFinite(value)) return {};
   const { srsName = '', uomLabels = 'm' } = height.attributes;
-  const unit = lengthUnitIn([uomLabels.toLowerCase()]);
+  // The labels are one for each axis; a name may stand behind the unit, `m NZVD2009`.
+  const unit = lengthUnitIn(uomLabels.toLowerCase().split(/\s+/));
   if (unit === undefined) {
     tell(height, `The unit "${uomLabels}" is no length; the elevation was left out.`, true);
     return {};

@@ -92,6 +92,16 @@ test('a value in a unit of something else is told and left out', () => {
   expect(troubles).toMatchObject([{ column: 'gwWellTotalLength', kept: true }]);
 });
 
+test('an elevation counts in its unit, whatever stands behind it', () => {
+  const { wells } = read(
+    '<a:GW_Well g:id="w"><a:gwWellReferenceElevation><a:Elevation><a:elevation ' +
+      'srsName="http://www.opengis.net/def/crs/EPSG/0/4440" uomLabels="m NZVD2009">14.295</a:elevation>' +
+      '<a:elevationType x:title="Relative Level Natural Surface"/></a:Elevation>' +
+      '</a:gwWellReferenceElevation></a:GW_Well>',
+  );
+  expect(wells[0]!.record.site).toEqual({ elevation: 14.295, elevationDatum: 'EPSG 4440' });
+});
+
 // Axis order of EPSG 4326 by its URI: latitude first (from memory: OGC axis order policy).
 test.each([
   ['http://www.opengis.net/def/crs/EPSG/0/4326', { latitude: 8.5, longitude: -1.25 }],
