@@ -67,6 +67,13 @@ function alike(hatches: readonly string[]): string[] {
   );
 }
 
+/** Ground that often lies on, or is taken for, another. */
+const neighbours = [
+  ['clay', 'mudstone'],
+  ['mud', 'mudstone'],
+  ['laterite', 'saprolite'],
+] as const;
+
 describe('thin beds, copied in black and white', () => {
   it.each(all.filter((hatch) => hatch !== 'coal'))(
     'of %s show their marks and do not run together',
@@ -84,6 +91,11 @@ describe('thin beds, copied in black and white', () => {
 
   it('of different ground can be told apart', () => {
     expect(alike(grounds)).toEqual([]);
+  });
+
+  it.each(neighbours)('of %s and %s are told apart at a glance', (one, other) => {
+    const [a, b] = [beds.get(one)!, beds.get(other)!];
+    for (const n of phases.keys()) expect(unlike(a[n]!, b[n]!, 12, 3)).toBeGreaterThan(0.4);
   });
 
   it('of different fills can be told apart', () => {

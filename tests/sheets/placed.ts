@@ -58,3 +58,9 @@ export function groupsNamed(items: readonly Item[], name: string): GroupItem[] {
     return item.name === name ? [item] : groupsNamed(item.items, name);
   });
 }
+
+/** A page without details, which are drawn at scales of their own. */
+export function withoutDetails(page: Page): Page {
+  const isDetails = (item: Item) => item.kind === 'group' && item.name === 'details';
+  return { ...page, items: page.items.filter((item) => !isDetails(item)) };
+}

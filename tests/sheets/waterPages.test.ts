@@ -63,7 +63,9 @@ describe('the page of samples', () => {
   });
 
   it('calls no water safe, potable or fit', () => {
-    const said = wordsOf(pagesWith(drawSheet(hand, 'A4'), 'quality'));
+    const pages = pagesWith(drawSheet(hand, 'A4'), 'quality');
+    const own = pages.map((page) => ({ ...page, items: groupsNamed(page.items, 'quality') }));
+    const said = wordsOf(own);
     const verdicts = said.match(/\b(safe|potable|fit|drinkable|harmless)\b/gi) ?? [];
     expect(verdicts).toEqual(['safe']);
     expect(said).toContain('declares water safe');

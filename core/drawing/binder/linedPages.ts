@@ -1,7 +1,8 @@
 import type { PaperMm } from '../../base/units.ts';
 import type { Box, Item } from '../items.ts';
 import { baseline, letter, lettered, widthOf, wrapped } from '../letters.ts';
-import { flowed, type Piece } from '../parts/flow/flow.ts';
+import { flowed } from '../parts/flow/flow.ts';
+import type { Piece } from '../parts/flow/part.ts';
 import { gapPiece } from '../parts/flow/pieces.ts';
 import { black, lineHeight, solid } from '../pens.ts';
 import { group, line } from '../shapes.ts';

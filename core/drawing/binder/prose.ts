@@ -1,7 +1,7 @@
 import type { PaperMm } from '../../base/units.ts';
 import type { Kit } from '../kit.ts';
 import { lettered, wrapped, type TextLook } from '../letters.ts';
-import type { Piece } from '../parts/flow/flow.ts';
+import type { Piece } from '../parts/flow/part.ts';
 import { lineHeight, solid } from '../pens.ts';
 import { line } from '../shapes.ts';
 

@@ -1,7 +1,8 @@
 import type { PaperMm } from '../../base/units.ts';
 import { wellStates } from '../../record/identity.ts';
 import { baseline, letter } from '../letters.ts';
-import { flowed, type Piece } from '../parts/flow/flow.ts';
+import { flowed } from '../parts/flow/flow.ts';
+import type { Piece } from '../parts/flow/part.ts';
 import { gapPiece } from '../parts/flow/pieces.ts';
 import { lineHeight } from '../pens.ts';
 import type { BinderContent, BinderKit, LaidPart } from './binder.ts';

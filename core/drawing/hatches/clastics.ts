@@ -2,7 +2,7 @@ import type { PathItem } from '../items.ts';
 import { hatch, type Hatch } from './hatch.ts';
 import { level } from './lines.ts';
 import * as mark from './marks.ts';
-import { alternating, at, inTurn, scattered, staggered } from './places.ts';
+import { at, inTurn, scattered, staggered } from './places.ts';
 
 /** Hardened sediments: the mark of the loose kind, with bedding. FGDC 600 series in words. */
 
@@ -35,11 +35,19 @@ const shard = mark.strokes(
 );
 const smallShard = mark.polygon(3, 1.1);
 
+/** As mud has it. */
+const mudRipple = mark.ripple(1.7, 2, 0.3);
+
 const shaleBreak = mark.dash(2.4);
 
 export const clastics = {
   claystone: hatch(6, 4, at(staggered(flat, 2, 3), twoDashes), twoDashes),
-  mudstone: hatch(6, 4, alternating(flat, 2, 4, [mark.dash(2.2), mark.dash(0.6)]), mark.dash(2)),
+  mudstone: hatch(
+    6,
+    3,
+    [level(6, 0, { pen: 'narrow' }), ...at(staggered({ width: 6, height: 3 }, 2, 2), mudRipple)],
+    mudRipple,
+  ),
   siltstone: hatch(
     4,
     3,

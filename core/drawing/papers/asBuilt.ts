@@ -6,7 +6,7 @@ import type { WellRecord } from '../../record/schema.ts';
 import type { GuidelineSet } from '../../water/guidelines/guidelineSet.ts';
 import type { Kit } from '../kit.ts';
 import { usedHatches } from '../usedHatches.ts';
-import type { Drawing, Page } from '../items.ts';
+import type { Box, Drawing, Page } from '../items.ts';
 import { paperOf, type Orientation, type PaperName } from '../paper.ts';
 import type { SwitchedColumn } from '../parts/columnNames.ts';
 import { wellCodeText } from '../parts/code/wellCodeText.ts';
@@ -17,17 +17,16 @@ import type { RevisionNote } from '../parts/revisionNote.ts';
 import { sheetWordsIn } from '../words/languages.ts';
 import type { SheetWords } from '../words/words.ts';
 import { paperMark, type Making } from './paperMark.ts';
-import { detailPages } from './asBuilt/detailPages.ts';
 import { drawFlowPage } from './asBuilt/flowPages.ts';
-import { drawParticularsPage } from './asBuilt/particularsPage.ts';
+import { documentsOn, flowPages } from './asBuilt/flowParts.ts';
+import { drawParticularsPage, spareOnOwnPage } from './asBuilt/particularsPage.ts';
 import { hasOwnPage, type Plan } from './asBuilt/page.ts';
 import { drawPhotoPage, photoPages } from './asBuilt/photoPages.ts';
 import { planSheet } from './asBuilt/plan.ts';
 import type { SheetInput, ShownJudgement } from './asBuilt/sheetInput.ts';
 import { shownColumns } from './asBuilt/shownColumns.ts';
 import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
-import { waterPages } from './asBuilt/waterPages.ts';
-import { drawWellPage } from './asBuilt/wellPage.ts';
+import { drawWellPage, spareRoom } from './asBuilt/wellPage.ts';
 
 export { isBroken, wholePlan } from './asBuilt/wholeAxis.ts';
 
@@ -111,14 +110,22 @@ export function planAsBuilt(record: WellRecord, model: WellModel, options: Basis
   return planSheet(inputOf(record, model, options));
 }
 
+/** Free room of the last page of the well, where details may begin. */
+function spareOf(input: SheetInput, plan: Plan): Box | undefined {
+  const height = hasOwnPage(plan) ? spareOnOwnPage(input, plan) : plan.spare;
+  return height > 0 && plan.rest !== 'side' ? spareRoom(input, height) : undefined;
+}
+
 function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const { kit, record } = input;
   const planned = options.plan ?? planSheet(input);
   const plan = options.memory?.share('plan', planned) ?? planned;
   const pictured = photoPages(input);
-  const flowing = [...detailPages(input), ...waterPages(input)];
+  const spare = spareOf(input, plan);
+  const flowing = flowPages(input, spare);
+  const [beside, further] = spare ? [flowing[0], flowing.slice(1)] : [undefined, flowing];
   const ofWell = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
-  const before = ofWell + flowing.length;
+  const before = ofWell + further.length;
   const sheets = before + pictured.length;
   const common = {
     madeAt: options.madeAt,
@@ -129,16 +136,20 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   };
   const fieldsFor = (facts: Partial<SheetFacts>, sheet: number) =>
     titleFields(kit, record, { ...common, ...facts, sheet });
+  const onLast = hasOwnPage(plan) ? undefined : beside;
   const wells = plan.views.map((view, at) => {
     const { widthScale } = view;
     const code = at === 0 ? wellCodeText(record, options) : undefined;
     const facts = { depthScale: plan.scale, code, ...(widthScale !== undefined && { widthScale }) };
-    return drawWellPage(input, plan, at, fieldsFor(facts, at + 1));
+    return drawWellPage(input, plan, at, fieldsFor(facts, at + 1), onLast);
   });
-  const own = hasOwnPage(plan) ? [drawParticularsPage(input, plan, fieldsFor({}, ofWell))] : [];
-  const flowed = flowing.map(({ name, document, items }, at) =>
-    drawFlowPage(input, name, items, fieldsFor({ document }, ofWell + at + 1)),
-  );
+  const own = hasOwnPage(plan)
+    ? [drawParticularsPage(input, plan, fieldsFor({}, ofWell), beside)]
+    : [];
+  const flowed = further.map((page, at) => {
+    const document = documentsOn(page, kit);
+    return drawFlowPage(input, page, fieldsFor({ document }, ofWell + at + 1));
+  });
   const photos = pictured.map((each, at) =>
     drawPhotoPage(input, each, fieldsFor({}, before + at + 1)),
   );

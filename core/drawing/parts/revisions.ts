@@ -2,7 +2,7 @@ import type { PaperMm } from '../../base/units.ts';
 import { dayFigure } from '../figures.ts';
 import type { Kit } from '../kit.ts';
 import { detailWordsIn } from './details/words/languages.ts';
-import type { Piece } from './flow/flow.ts';
+import type { Piece } from './flow/part.ts';
 import { rowPiece, titlePiece, type Cell } from './flow/pieces.ts';
 import type { RevisionNote } from './revisionNote.ts';
 

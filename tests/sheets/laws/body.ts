@@ -1,7 +1,7 @@
 import type { PathItem } from '../../../core/drawing/items.ts';
 import type { Page } from '../../../core/drawing/items.ts';
 import { extentOf } from '../extent.ts';
-import { groupsNamed, placedOn } from '../placed.ts';
+import { groupsNamed, placedOn, withoutDetails } from '../placed.ts';
 import { rulerOf } from '../ruler.ts';
 import { mm, type Law } from './law.ts';
 
@@ -21,7 +21,7 @@ export const wellInBody: Law = ({ drawing }) =>
   drawing.pages.flatMap((page, at) => {
     if (!rulerOf(page)) return [];
     const [head, foot] = rulesOn(page) as [number, number];
-    return placedOn(page)
+    return placedOn(withoutDetails(page))
       .filter(({ groups }) => parts.some((part) => groups.includes(part)))
       .filter(({ item }) => {
         const [, top, , end] = extentOf(item);

@@ -2,7 +2,7 @@ import type { PathItem, RegionItem } from '../../../core/drawing/items.ts';
 import type { AnnulusZone, PieceModel } from '../../../core/model/wellModel.ts';
 import type { DrawnSheet } from '../drawn.ts';
 import { extentOf } from '../extent.ts';
-import { placedOn, type Placed } from '../placed.ts';
+import { placedOn, withoutDetails, type Placed } from '../placed.ts';
 import { rulerOf } from '../ruler.ts';
 import type { Law } from './law.ts';
 
@@ -22,7 +22,7 @@ function shownIn({ drawing }: DrawnSheet, group: string): Shown[] {
   return drawing.pages.flatMap((page) => {
     const ruler = rulerOf(page);
     if (!ruler) return [];
-    return placedOn(page)
+    return placedOn(withoutDetails(page))
       .filter(({ groups }) => groups.includes(group))
       .map((placed) => {
         const [, top, , foot] = extentOf(placed.item);

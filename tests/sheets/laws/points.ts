@@ -1,7 +1,7 @@
 import type { GroupItem, Item, PathItem } from '../../../core/drawing/items.ts';
 import { shownLevels } from '../../../core/drawing/parts/section/waterLevels.ts';
 import type { DrawnSheet } from '../drawn.ts';
-import { groupsNamed, isText, placedOn } from '../placed.ts';
+import { groupsNamed, isText, placedOn, withoutDetails } from '../placed.ts';
 import { numberOf, rulerOf, type Ruler } from '../ruler.ts';
 import { mm, type Law } from './law.ts';
 
@@ -12,8 +12,9 @@ interface RuledPage {
 }
 
 function ruledPages({ drawing }: DrawnSheet): RuledPage[] {
-  return drawing.pages.flatMap(({ items, ...page }, at) => {
-    const ruler = rulerOf({ ...page, items });
+  return drawing.pages.flatMap((page, at) => {
+    const ruler = rulerOf(page);
+    const { items } = withoutDetails(page);
     return ruler ? [{ number: at + 1, ruler, items }] : [];
   });
 }

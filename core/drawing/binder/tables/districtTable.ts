@@ -1,6 +1,6 @@
 import type { PaperMm } from '../../../base/units.ts';
 import { depthFigure, significantFigure } from '../../figures.ts';
-import type { Piece } from '../../parts/flow/flow.ts';
+import type { Piece } from '../../parts/flow/part.ts';
 import { rowPiece, type Cell } from '../../parts/flow/pieces.ts';
 import type { BinderContent, BinderKit, Places } from '../binder.ts';
 import type { BinderWell, Outcome } from '../binderWell.ts';

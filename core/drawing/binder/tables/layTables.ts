@@ -1,4 +1,5 @@
-import { flowed, type Piece } from '../../parts/flow/flow.ts';
+import { flowed } from '../../parts/flow/flow.ts';
+import type { Piece } from '../../parts/flow/part.ts';
 import { gapPiece, textPieces } from '../../parts/flow/pieces.ts';
 import type { Page } from '../../items.ts';
 import type { BinderContent, BinderKit, LaidPart, PartMark, Places } from '../binder.ts';

@@ -1,5 +1,5 @@
 import type { PaperMm } from '../../../base/units.ts';
-import type { Piece } from '../../parts/flow/flow.ts';
+import type { Piece } from '../../parts/flow/part.ts';
 
 /** A row that leads to a page of the binder. */
 export function linkedRow(piece: Piece, width: PaperMm, page: number): Piece {

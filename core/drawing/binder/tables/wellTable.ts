@@ -1,5 +1,5 @@
 import type { PaperMm } from '../../../base/units.ts';
-import type { Piece } from '../../parts/flow/flow.ts';
+import type { Piece } from '../../parts/flow/part.ts';
 import { gapPiece, rowPiece, type Cell } from '../../parts/flow/pieces.ts';
 import type { BinderContent, BinderKit, Places } from '../binder.ts';
 import type { BinderWell } from '../binderWell.ts';

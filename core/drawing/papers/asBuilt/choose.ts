@@ -3,6 +3,7 @@ import type { View } from '../../parts/columns.ts';
 import { descriptionsFit, descriptionsHeight } from '../../parts/descriptions.ts';
 import { axisBottom, paperLength } from '../../scale.ts';
 import { layPanel } from './blocks.ts';
+import { detailsHeight } from './flowParts.ts';
 import { hasOwnPage, type Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { isBroken } from './wholeAxis.ts';
@@ -28,7 +29,7 @@ const pageCost = 12.4;
 /** What a scale costs for being small: more than a page where the series offers no better. */
 function smallScaleCost(scale: number): number {
   if (scale <= 200) return 0;
-  if (scale <= 500) return 7;
+  if (scale <= 500) return 9;
   return scale <= 1000 ? 20 : 36;
 }
 
@@ -40,17 +41,22 @@ interface OwnPages {
 
 function ownPagesOf(input: SheetInput): OwnPages {
   const { width, height } = input.paper.frame;
-  const panel = (withLegend: boolean) => layPanel(input, [], width, height, withLegend).height;
+  const details = detailsHeight(input);
+  const panel = (withLegend: boolean) =>
+    layPanel(input, [], width, height, withLegend).height + details;
   return { bandAndPage: panel(false), ownPage: panel(true) };
 }
 
 /** What it costs when the legend does not stand on the sheet of the drawing. */
-const farLegendCost = 2;
+const farLegendCost = 3.5;
 
-/** A page of its own costs less the more it has to say: 4 for a full one, 9 for a few lines. */
+/**
+ * A page of its own costs less the more it has to say: 9 for a few lines, 1 for one that is full
+ * with the details that need a page in any case.
+ */
 function ownPageCost({ rest }: Plan, pages: OwnPages): number {
   if (rest !== 'bandAndPage' && rest !== 'ownPage') return 0;
-  const lines = Math.min(9, Math.max(4, 16 - pages[rest] / 4));
+  const lines = Math.min(9, Math.max(1, 16 - pages[rest] / 8));
   return rest === 'ownPage' ? lines + farLegendCost : lines;
 }
 
@@ -101,8 +107,9 @@ function leadersCost({ kit, model, ...input }: SheetInput, { views }: Plan): num
       callsHeight({ kit, model, ...input }, view),
     ),
   );
-  const shares = views.map((view, at) => words[at]! / drawnOn(view));
-  return Math.min(20, Math.max(0, Math.max(...shares) - easyShare) * 25);
+  const longest = Math.max(...views.map(drawnOn));
+  const over = views.map((view, at) => (words[at]! - easyShare * drawnOn(view)) / longest);
+  return Math.min(20, Math.max(0, ...over) * 15);
 }
 
 /** Whether the same scale and pages leave room for the legend on the sheet of the drawing. */

@@ -41,7 +41,6 @@ export function cut(
   const [fromM, toM] = [along.of(top), along.of(foot)];
   const pages = 1 + Math.max(1, Math.ceil((toM - fromM - lastM) / fullM - 1e-9));
   if (pages > mostPages) return undefined;
-  const share = (toM - fromM) / (fullM * (pages - 1) + lastM);
   // Every page shows some of the well, also where it is hardly longer than one page.
   const someM = Math.min(lastM, fullM, (toM - fromM) / pages / 4);
   const ranges: Range[] = [];
@@ -49,8 +48,8 @@ export function cut(
   for (let left = pages - 1; left > 0; left -= 1) {
     const leastM = Math.max(toM - lastM - (left - 1) * fullM, at + someM);
     const mostM = Math.min(at + fullM, toM - left * someM);
-    const [wished, least, most] = [at + share * fullM, leastM, mostM].map(along.depthAt);
-    const end = roundCut(wished!, least!, most!, (share * fullM) / 3);
+    const [wished, least, most] = [mostM, leastM, mostM].map(along.depthAt);
+    const end = roundCut(wished!, least!, most!, fullM / 8);
     ranges.push({ fromM: from, toM: end });
     [at, from] = [along.of(end), end];
   }

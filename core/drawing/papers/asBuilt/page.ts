@@ -9,6 +9,8 @@ export interface Plan {
   readonly rest: Rest;
   /** Height kept under the well for findings and notes. */
   readonly remarksRoom: PaperMm;
+  /** Height left free between what stands under the well and the marks, for details. */
+  readonly spare: PaperMm;
 }
 
 /** Between the body's edge and the ends of the well, for half a figure; and at a match line. */

@@ -1,25 +1,45 @@
+import type { PaperMm } from '../../../base/units.ts';
 import type { Page } from '../../items.ts';
+import type { Block } from '../../parts/block.ts';
 import { shortenedStrata } from '../../parts/descriptions.ts';
 import type { TitleFields } from '../../parts/titleBlock.ts';
 import { group } from '../../shapes.ts';
 import { layPanel } from './blocks.ts';
+import type { FlowPage } from './flowParts.ts';
 import { drawMarks, drawTitle, marksTop } from './foot.ts';
 import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
-import { drawFrame } from './wellPage.ts';
+import { drawFrame, drawSpare } from './wellPage.ts';
 
-/** The page of a sheet that carries what does not stand beside the well. */
-export function drawParticularsPage(input: SheetInput, plan: Plan, fields: TitleFields): Page {
+function panelOf(input: SheetInput, plan: Plan): Block {
   const { kit, paper, model } = input;
-  const { frame } = paper;
   const cut = plan.views.flatMap((view) => shortenedStrata(kit, model.strata, view));
-  const room = marksTop(paper) - frame.y;
-  const panel = layPanel(input, cut, frame.width, room, plan.rest === 'ownPage');
+  const room = marksTop(paper) - paper.frame.y;
+  return layPanel(input, cut, paper.frame.width, room, plan.rest === 'ownPage');
+}
+
+/** What that page leaves free over its marks. */
+export function spareOnOwnPage(input: SheetInput, plan: Plan): PaperMm {
+  const { paper } = input;
+  return marksTop(paper) - paper.frame.y - panelOf(input, plan).height;
+}
+
+/** The page of a sheet that carries what does not stand beside the well, and details under it. */
+export function drawParticularsPage(
+  input: SheetInput,
+  plan: Plan,
+  fields: TitleFields,
+  details: FlowPage | undefined,
+): Page {
+  const { paper } = input;
+  const { frame } = paper;
+  const panel = panelOf(input, plan);
   return {
     width: paper.width,
     height: paper.height,
     items: [
       group('panel', panel.draw(frame.x, frame.y)),
+      ...(details ? drawSpare(input, spareOnOwnPage(input, plan), details) : []),
       drawMarks(input),
       drawTitle(input, 'own', fields),
       drawFrame(input),

@@ -16,11 +16,13 @@ import { bodyHeights, remarksKept, type Heights, type Rest } from './bodies.ts';
 import { bestPlan } from './choose.ts';
 import { cut, type Along, type Range } from './cut.ts';
 import { extentOf, widthScaleOf } from './extent.ts';
+import { detailsBegin } from './flowParts.ts';
 import { besideDrawing, drawingWidth } from './foot.ts';
 import { margin, matchMargin, type Plan } from './page.ts';
 import { plainStretches, spareDepths } from './plainStretches.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { columnsOf } from './shownColumns.ts';
+import { spareRoom } from './wellPage.ts';
 import { callsHeight } from './wellView.ts';
 
 /** What all plans of a sheet share. */
@@ -111,7 +113,7 @@ function planFor(input: SheetInput, manner: Manner, frame: Frame): Plan[] {
         );
   if (!ranges || cutsBreak(ranges, manner)) return [];
   const views = viewsOf(input, manner, frame, ranges);
-  return [{ scale, rest, views, remarksRoom: frame.remarksRoom }];
+  return [{ scale, rest, views, remarksRoom: frame.remarksRoom, spare: 0 }];
 }
 
 /** Height that the words and the well of a page need at least. */
@@ -123,17 +125,34 @@ function neededHeight({ kit, model, ...input }: SheetInput, view: View): PaperMm
   );
 }
 
-/** Gives findings and notes under the well the height that the last page has to spare. */
-function settled(input: SheetInput, plan: Plan): Plan {
+/** Less room than this stays with the drawing. */
+const leastSpare: PaperMm = 45;
+
+/** Leaves what the last page has to spare to the details, where they begin in it. */
+function sparing(input: SheetInput, plan: Plan): Plan {
   const last = plan.views.at(-1)!;
+  const needed = neededHeight(input, last) + 1;
+  const spare = last.body.height - needed;
+  if (spare < leastSpare || !detailsBegin(input, spareRoom(input, spare).height)) return plan;
+  const view = { ...last, body: { ...last.body, height: needed } };
+  return { ...plan, spare, views: [...plan.views.slice(0, -1), view] };
+}
+
+/**
+ * Gives findings and notes under the well the height that the last page has to spare, and details
+ * what is left.
+ */
+function settled(input: SheetInput, plan: Plan): Plan {
   if (plan.rest !== 'band') return plan;
+  const last = plan.views.at(-1)!;
   const spare = Math.max(0, last.body.height - neededHeight(input, last) - 1);
   const kept = plan.remarksRoom;
   const room = kept + spare;
   const used = layRemarks(input, [], input.paper.frame.width, room)?.height;
-  if (used === undefined) return plan;
+  if (used === undefined) return sparing(input, plan);
   const body = { ...last.body, height: last.body.height + kept - used };
-  return { ...plan, remarksRoom: room, views: [...plan.views.slice(0, -1), { ...last, body }] };
+  const views = [...plan.views.slice(0, -1), { ...last, body }];
+  return sparing(input, { ...plan, remarksRoom: room, views });
 }
 
 /** The rest stands beside the well where a sheet is wide; else under it, on its own page, or both. */

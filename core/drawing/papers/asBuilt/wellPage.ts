@@ -1,4 +1,5 @@
-import type { Item, Page } from '../../items.ts';
+import type { PaperMm } from '../../../base/units.ts';
+import type { Box, Item, Page } from '../../items.ts';
 import { again } from '../../kit.ts';
 import { shortenedStrata } from '../../parts/descriptions.ts';
 import { drawScaleBars } from '../../parts/scaleBars.ts';
@@ -8,6 +9,8 @@ import { group, line, rectangle } from '../../shapes.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 import type { Block } from '../../parts/block.ts';
 import { layBand, layPanel, layRemarks } from './blocks.ts';
+import { roomBetween } from './flowColumns.ts';
+import { drawParts, type FlowPage } from './flowParts.ts';
 import { drawMarks, drawTitle, marksPlace, marksTop } from './foot.ts';
 import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
@@ -23,7 +26,7 @@ export function drawFrame({ paper }: SheetInput): Item {
 function drawBand(input: SheetInput, plan: Plan): Item[] {
   const { frame } = input.paper;
   const band = layBand(input, frame.width, plan.rest === 'band');
-  const top = marksTop(input.paper) - band.height;
+  const top = marksTop(input.paper) - plan.spare - band.height;
   const remarks = plan.rest === 'band' ? remarksUnder(input, plan) : undefined;
   return [
     ...(remarks ? [group('remarks', remarks.draw(frame.x, top - remarks.height))] : []),
@@ -53,8 +56,28 @@ function drawSide(input: SheetInput, plan: Plan): Item[] {
   ];
 }
 
+/** Free room over the marks of a page of the well. */
+export function spareRoom({ paper }: SheetInput, height: PaperMm): Box {
+  const foot = marksTop(paper);
+  return roomBetween(paper, foot - height, foot);
+}
+
+/** What stands in the free room over the marks, under a line. */
+export function drawSpare(input: SheetInput, height: PaperMm, details: FlowPage): Item[] {
+  if (details.parts.length === 0) return [];
+  const { x, width } = input.paper.frame;
+  const y = marksTop(input.paper) - height;
+  return [line([x, y], [x + width, y], solid('medium')), ...drawParts(details)];
+}
+
 /** One page of the well itself. */
-export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: TitleFields): Page {
+export function drawWellPage(
+  input: SheetInput,
+  plan: Plan,
+  at: number,
+  fields: TitleFields,
+  details: FlowPage | undefined,
+): Page {
   const { kit, paper } = input;
   const { frame } = paper;
   const view = plan.views[at]!;
@@ -62,6 +85,7 @@ export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: 
   const side = plan.rest === 'side' ? drawSide(input, plan) : [];
   const banded = plan.rest === 'band' || plan.rest === 'bandAndPage';
   const band = banded && view.last ? drawBand(input, plan) : [];
+  const spare = view.last && details ? drawSpare(input, plan.spare, details) : [];
   return {
     width: paper.width,
     height: paper.height,
@@ -70,6 +94,7 @@ export function drawWellPage(input: SheetInput, plan: Plan, at: number, fields: 
       again(kit, `bars on ${at}`, drawScaleBars, plan.scale, view.widthScale, frame.x, bodyFoot),
       ...side,
       ...band,
+      ...spare,
       drawTitle(input, String(at), fields),
       drawFrame(input),
     ],

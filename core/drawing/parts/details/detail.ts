@@ -14,6 +14,8 @@ export interface Detail {
   readonly width: PaperMm;
   /** Of the drawing alone. */
   readonly height: PaperMm;
+  /** Where its bar stands from its upper left corner; under it where absent. */
+  readonly barAt?: readonly [right: PaperMm, down: PaperMm];
   draw(x: PaperMm, y: PaperMm): Item[];
 }
 
@@ -22,16 +24,17 @@ const barRoom: PaperMm = 24;
 
 /** A detail under its title, which says the scale, with a scale bar under it. */
 export function layDetail(kit: Kit, detail: Detail): Block & { readonly width: PaperMm } {
-  const { name, title, bar, width, height } = detail;
+  const { name, title, bar, width, height, barAt } = detail;
+  const [right, down] = barAt ?? [2, height + 5];
   const says = detailWordsIn(kit.words.language).scale;
   return {
     width,
-    height: blockTitleHeight + 2 + height + barHeight,
+    height: blockTitleHeight + 2 + height + (barAt ? 0 : barHeight),
     draw: (x, y) => [
       group(name, [
         ...blockTitle(kit, `${title}, ${scaleWords(bar.scale)}`, x, y, width),
         ...detail.draw(x, y + blockTitleHeight + 2),
-        drawBar(kit, { ...bar, says }, x + 2, y + blockTitleHeight + 2 + height + 5, barRoom),
+        drawBar(kit, { ...bar, says }, x + right, y + blockTitleHeight + 2 + down, barRoom),
       ]),
     ],
   };

@@ -111,17 +111,25 @@ function drawWords(kit: Kit, well: Built, view: View): Item[] {
   ];
 }
 
+/** The largest scale of a foot, and that of one that is kept low. */
+export const footScales = { usual: 5, low: 20 } as const;
+
 /**
- * Sump and bottom cap in section, at one scale down and across; undefined where the record has
- * neither or their size is not known.
+ * Sump and bottom cap in section, at one scale down and across that is no larger than `largest`;
+ * undefined where the record has neither or their size is not known.
  */
-export function footDetail(kit: Kit, well: Built, width: PaperMm): Detail | undefined {
+export function footDetail(
+  kit: Kit,
+  well: Built,
+  width: PaperMm,
+  largest: number = footScales.usual,
+): Detail | undefined {
   const foot = footOf(well);
   if (!foot) return undefined;
   const own = detailWordsIn(kit.words.language);
   const widest = Math.max(foot.holeMm ?? 0, foot.outsideMm);
   const room = width - 2 * words;
-  const scale = [5, 10, 20].find((one) => widest / one <= room - 4) ?? 50;
+  const scale = [5, 10, 20].find((one) => one >= largest && widest / one <= room - 4) ?? 50;
   const section = Math.min(room, widest / scale + 8);
   const side = (width - section) / 2;
   const { fromM, toM } = foot;

@@ -15,11 +15,13 @@ import type { Detail } from './detail.ts';
 import { detailView, shownHeight } from './detailView.ts';
 import { detailWordsIn } from './words/languages.ts';
 
-const belowM = 0.8;
+const belowM = 0.6;
 const overhead: PaperMm = 9;
-/** For what the ring round the casing is filled with. */
-const words: PaperMm = 34;
-const leftWords: PaperMm = 20;
+/** For what the ring round the casing is filled with, and what a narrow detail keeps for it. */
+const wordsWidth: PaperMm = 34;
+const wordsShare = 0.255;
+const leftWidth: PaperMm = 20;
+const leftShare = 0.13;
 /** Ground beside the pad. */
 const beside: PaperMm = 2;
 
@@ -90,6 +92,8 @@ export function headDetail(
 ): Detail | undefined {
   const { padLength, padThickness } = headworks ?? {};
   if (!headworks || padLength === undefined || well.strings.length === 0) return undefined;
+  const words = Math.min(wordsWidth, width * wordsShare);
+  const leftWords = Math.min(leftWidth, width * leftShare);
   const room = width - words - leftWords - 2 * beside;
   const upM = stickUpM(well, headworks);
   const fromM = -Math.max(upM ?? 0, padThickness ?? 0, 0.1) - 0.05;

@@ -5,7 +5,7 @@ import { baseline, fitted, letter, lettered, wrapped, type TextLook } from '../.
 import { lineHeight, solid } from '../../pens.ts';
 import { group, line } from '../../shapes.ts';
 import { blockTitle, blockTitleHeight, cellGap } from '../block.ts';
-import type { Piece } from './flow.ts';
+import type { Piece } from './part.ts';
 
 const pitch = lineHeight('small');
 

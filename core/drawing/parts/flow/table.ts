@@ -1,7 +1,7 @@
 import type { RecordPath } from '../../../base/recordPath.ts';
 import type { PaperMm } from '../../../base/units.ts';
 import type { Kit } from '../../kit.ts';
-import type { Piece } from './flow.ts';
+import type { Piece } from './part.ts';
 import { rowPiece } from './pieces.ts';
 
 export interface FlowColumn {

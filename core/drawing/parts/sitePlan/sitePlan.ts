@@ -6,18 +6,22 @@ import type { Item } from '../../items.ts';
 import type { Kit } from '../../kit.ts';
 import { baseline, letter, lettered, widthOf, wrapped } from '../../letters.ts';
 import { placeLabels } from '../../map/labels.ts';
-import { black, dashed, letterings, lineHeight, solid, white } from '../../pens.ts';
+import { black, dashed, lineHeight, solid, white } from '../../pens.ts';
 import { paperLength } from '../../scale.ts';
 import { circle, group, line, polygon, rectangle, type Point } from '../../shapes.ts';
 import type { Detail } from '../details/detail.ts';
 import { detailWordsIn } from '../details/words/languages.ts';
 import { numberOf, planMarks, type PlanMark } from './marks.ts';
 import { ringsOf, usualReach } from './reach.ts';
+import { surroundingSign } from './signs.ts';
 
 /** Length on paper of what the plan reaches, and from the well to the plan's edge. */
 const edge: PaperMm = 50;
 const half: PaperMm = 57;
-const markRadius: PaperMm = 2;
+/** Of the dashed ring round what stands farther. */
+const ringRadius: PaperMm = 2.7;
+/** Between the middle of a sign and its words. */
+const besideSign: PaperMm = 4.6;
 
 /** The reach of every plan on paper makes one of ISO 5455's steps with 50 mm (25 m is 1:500). */
 function scaleOf(reachM: number): number {
@@ -59,38 +63,63 @@ function arrow({ turn }: PlanMark, x: PaperMm, y: PaperMm): Item {
     x + out * Math.sin(along) + aside * Math.cos(along),
     y - out * Math.cos(along) + aside * Math.sin(along),
   ];
-  return polygon([at(4.2, 0), at(2.3, 1.1), at(2.3, -1.1)], { fill: black });
+  return polygon([at(4.8, 0), at(3, 1), at(3, -1)], { fill: black });
 }
 
-function drawMark(kit: Kit, mark: PlanMark, [cx, cy]: Point): Item {
+function drawMark(mark: PlanMark, kind: PlacedSurrounding['kind'], [cx, cy]: Point): Item {
   const [x, y] = [cx + mark.x, cy + mark.y];
-  const { path, number, beyond } = mark;
-  const stroke = beyond ? { ...solid('narrow'), dash: [0.8, 0.6] } : solid('narrow');
-  const baseline = y + letterings.small / 2;
+  const { path, beyond } = mark;
+  const stroke = { ...solid('thin'), dash: [0.8, 0.6] };
+  const ring = circle([x, y], ringRadius, { stroke, fill: white });
   return group(
     'surrounding',
-    [
-      ...(beyond ? [arrow(mark, x, y)] : []),
-      circle([x, y], markRadius, { stroke, fill: white, source: path }),
-      ...letter(kit, String(number), x, baseline, { anchor: 'middle', source: path }),
-    ],
+    [...(beyond ? [arrow(mark, x, y), ring] : []), ...surroundingSign(kind, [x, y])],
     { source: path },
   );
 }
 
-/** Distances beside the marks, where they find room; the list beside has them all. */
-function drawDistances(
+/** The number of a mark in the list, and how far it is from the well. */
+interface Label {
+  readonly number: string;
+  readonly distance: string;
+  /** Of both with the gap between. */
+  readonly width: PaperMm;
+  /** Where the distance begins. */
+  readonly then: PaperMm;
+}
+
+function labelOf(kit: Kit, path: RecordPath, { distanceM }: PlacedSurrounding): Label {
+  const number = String(numberOf(path));
+  const distance = `${plainFigure(kit, distanceM, 1)} m`;
+  const then = widthOf(kit, number, { face: 'bold' }) + 1.2;
+  return { number, distance, then, width: then + widthOf(kit, distance) };
+}
+
+function drawLabel(kit: Kit, { number, distance, then, width }: Label, x: PaperMm, y: PaperMm) {
+  const height = lineHeight('small');
+  return [
+    rectangle(
+      { x: x - 0.3, y: y + 0.2, width: width + 0.6, height: height - 0.4 },
+      { fill: white },
+    ),
+    ...letter(kit, number, x, y + baseline('small'), { face: 'bold' }),
+    ...letter(kit, distance, x + then, y + baseline('small')),
+  ];
+}
+
+/** Numbers and distances beside the marks, where they find room; the list beside has them all. */
+function drawLabels(
   kit: Kit,
   marks: readonly PlanMark[],
   placed: readonly PlacedSurrounding[],
   [x, y]: Point,
 ): Item[] {
-  const says = placed.map(({ distanceM }) => `${plainFigure(kit, distanceM, 1)} m`);
+  const labels = marks.map(({ path }, at) => labelOf(kit, path, placed[at]!));
   const height = lineHeight('small');
   const signs = marks.map((mark, at) => ({
     x: mark.x + half,
     y: mark.y + half,
-    width: widthOf(kit, says[at]!),
+    width: labels[at]!.width,
     height,
   }));
   // The rings' own figures and the well are kept free like marks.
@@ -102,16 +131,16 @@ function drawDistances(
   }));
   const arrowed = { x: 2 * half - 6, y: 10, width: half, height };
   const frame = { width: 2 * half - 1, height: 2 * half - 1 };
-  const places = placeLabels([...kept, arrowed, ...signs], 2 * markRadius + 1, frame);
+  const places = placeLabels([...kept, arrowed, ...signs], besideSign, frame);
   return marks.flatMap(({ path }, at) => {
     const place = places[at + kept.length + 1];
     if (!place) return [];
     const [left, top] = [x - half + place.x, y - half + place.y];
-    return lettered(kit, [says[at]!], left, top, { source: path });
+    return [group('label', drawLabel(kit, labels[at]!, left, top), { source: path })];
   });
 }
 
-/** The well in the middle: a ring with a dot, since what stands round it is numbered. */
+/** The well in the middle: a ring with a dot. */
 function drawWell([x, y]: Point): Item {
   return group('well', [
     circle([x, y], 1.6, { stroke: solid('wide'), fill: white }),
@@ -121,6 +150,7 @@ function drawWell([x, y]: Point): Item {
 
 interface Row {
   readonly path: RecordPath;
+  readonly kind: PlacedSurrounding['kind'];
   readonly says: readonly string[];
 }
 
@@ -130,6 +160,7 @@ function rowsOf(kit: Kit, plan: SitingPlan): Row[] {
   const figure = (value: number) => plainFigure(kit, value, 1);
   const placed = plan.placed.map(({ path, kind, distanceM, directionDegrees, slope }) => ({
     path,
+    kind,
     says: [
       kinds[kind],
       `${figure(distanceM)} m`,
@@ -140,44 +171,67 @@ function rowsOf(kit: Kit, plan: SitingPlan): Row[] {
   const others = [
     ...plan.withoutDirection.map(({ path, kind, distanceM }) => ({
       path,
+      kind,
       says: [kinds[kind], `${figure(distanceM)} m`],
     })),
-    ...plan.withoutDistance.map(({ path, kind }) => ({ path, says: [kinds[kind]] })),
+    ...plan.withoutDistance.map(({ path, kind }) => ({ path, kind, says: [kinds[kind]] })),
   ];
   return [...placed, ...others].sort((a, b) => numberOf(a.path) - numberOf(b.path));
 }
 
-const mostRows = 24;
+/** What the list may take over its notes and the scale bar. */
+const listRoom: PaperMm = 2 * half - 30;
+/** From one row of the list to the next, so that signs stand apart; where the words of a row begin. */
+const signPitch: PaperMm = 4.4;
+const listWords: PaperMm = 10.5;
 
 /** Sentences under the list: what was left out of it, and what the plan could not show. */
-function notesOf(kit: Kit, plan: SitingPlan, rows: readonly Row[]): string[] {
+function notesOf(kit: Kit, plan: SitingPlan, left: number): string[] {
   const own = detailWordsIn(kit.words.language);
-  const left = rows.length - mostRows;
   const beyond = plan.placed.some(({ distanceM }) => distanceM > usualReach(plan.reachM ?? 0));
   return [
     ...(left > 0 ? [`${left} ${kit.words.moreFindings}`] : []),
     ...(beyond ? [own.beyond] : []),
-    ...(plan.placed.length < rows.length ? [own.notPlaced] : []),
+    ...(plan.withoutDirection.length + plan.withoutDistance.length > 0 ? [own.notPlaced] : []),
   ];
+}
+
+interface LaidRow extends Row {
+  readonly lines: readonly string[];
+  readonly down: PaperMm;
+}
+
+/** As many rows as have room, each with its lines and how far down it stands; and where they end. */
+function laidRows(kit: Kit, rows: readonly Row[], width: PaperMm) {
+  const laid: LaidRow[] = [];
+  let down = 0;
+  for (const row of rows) {
+    const lines = wrapped(kit, row.says.filter(Boolean).join(', '), width - listWords);
+    const height = Math.max(lines.length * lineHeight('small') + 0.6, signPitch);
+    if (down + height > listRoom) break;
+    laid.push({ ...row, lines, down });
+    down += height;
+  }
+  return { laid, end: down };
 }
 
 /** What stands round the well, as a list beside the plan. */
 function drawList(kit: Kit, plan: SitingPlan, x: PaperMm, y: PaperMm, width: PaperMm): Item[] {
-  const pitch = lineHeight('small');
   const rows = rowsOf(kit, plan);
-  let top = y;
-  const items = rows.slice(0, mostRows).flatMap(({ path, says }): Item[] => {
-    const lines = wrapped(kit, says.filter(Boolean).join(', '), width - 6);
+  const { laid, end } = laidRows(kit, rows, width);
+  const items = laid.flatMap(({ path, kind, lines, down }): Item[] => {
+    const top = y + down;
+    const middle = top + lineHeight('small') / 2 + 0.1;
     const look = { anchor: 'end', face: 'bold', source: path } as const;
-    const drawn = [
+    return [
       ...letter(kit, String(numberOf(path)), x + 4, top + baseline('small'), look),
-      ...lettered(kit, lines, x + 6, top, { source: path }),
+      group('sign', surroundingSign(kind, [x + 7.4, middle]), { source: path }),
+      ...lettered(kit, lines, x + listWords, top, { source: path }),
     ];
-    top += lines.length * pitch + 0.6;
-    return drawn;
   });
-  const under = notesOf(kit, plan, rows).flatMap((note) => wrapped(kit, note, width - 1));
-  return [...items, ...lettered(kit, under, x + 1, top + 1.5)];
+  const notes = notesOf(kit, plan, rows.length - laid.length);
+  const under = notes.flatMap((note) => wrapped(kit, note, width - 1));
+  return [...items, ...lettered(kit, under, x + 1, y + end + 1.5)];
 }
 
 /**
@@ -195,15 +249,16 @@ export function sitePlanDetail(kit: Kit, plan: SitingPlan, width: PaperMm): Deta
     bar: { scale: scaleOf(reachM), unit: 'm' },
     width,
     height: 2 * half,
+    barAt: [2 * half + 4, 2 * half - 5],
     draw: (x, y) => {
       const centre: Point = [x + half, y + half];
       return [
         ...drawGround(kit, reachM, centre),
         drawNorth(kit, centre),
         drawWell(centre),
-        ...marks.map((mark) => drawMark(kit, mark, centre)),
-        ...drawDistances(kit, marks, plan.placed, centre),
-        ...drawList(kit, plan, x + 2 * half + 2, y, width - 2 * half - 2),
+        ...marks.map((mark, at) => drawMark(mark, plan.placed[at]!.kind, centre)),
+        ...drawLabels(kit, marks, plan.placed, centre),
+        ...drawList(kit, plan, x + 2 * half + 2, y + 0.6, width - 2 * half - 2),
       ];
     },
   };

@@ -5,7 +5,7 @@ import type { ParameterId } from '../../../../water/guidelines/guidelineSet.ts';
 import type { QualityResult } from '../../../../water/results.ts';
 import { sayNote, waterWords } from '../../../../water/sayWater.ts';
 import type { Kit } from '../../../kit.ts';
-import type { Piece } from '../../../parts/flow/flow.ts';
+import type { Piece } from '../../../parts/flow/part.ts';
 import { gapPiece, textPieces, titlePiece } from '../../../parts/flow/pieces.ts';
 import { qualityWordsIn } from '../words/qualityLanguages.ts';
 import { intervalFigure, type QualityKit } from './figures.ts';

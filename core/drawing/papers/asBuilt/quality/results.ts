@@ -7,7 +7,7 @@ import type {
   ValueState,
 } from '../../../../water/results.ts';
 import { tablePieces, type FlowColumn, type FlowRow } from '../../../parts/flow/table.ts';
-import type { Piece } from '../../../parts/flow/flow.ts';
+import type { Piece } from '../../../parts/flow/part.ts';
 import { gapPiece, titlePiece } from '../../../parts/flow/pieces.ts';
 import {
   convertedFigure,

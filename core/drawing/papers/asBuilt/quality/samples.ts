@@ -1,7 +1,7 @@
 import type { PaperMm } from '../../../../base/units.ts';
 import type { WellRecord } from '../../../../record/schema.ts';
 import { momentFigure, plainFigure } from '../../../figures.ts';
-import type { Piece } from '../../../parts/flow/flow.ts';
+import type { Piece } from '../../../parts/flow/part.ts';
 import { gapPiece, textPieces, titlePiece } from '../../../parts/flow/pieces.ts';
 import { tablePieces } from '../../../parts/flow/table.ts';
 import type { QualityKit } from './figures.ts';

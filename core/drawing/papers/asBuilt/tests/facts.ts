@@ -2,7 +2,7 @@ import type { PaperMm } from '../../../../base/units.ts';
 import type { TestAnalysis } from '../../../../hydraulics/results.ts';
 import { sayFigure, sayHint } from '../../../../hydraulics/sayHydraulics.ts';
 import { depthFigure, momentFigure } from '../../../figures.ts';
-import type { Piece } from '../../../parts/flow/flow.ts';
+import type { Piece } from '../../../parts/flow/part.ts';
 import { gapPiece, rowPiece, textPieces, titlePiece } from '../../../parts/flow/pieces.ts';
 import type { TestKit } from './testKit.ts';
 

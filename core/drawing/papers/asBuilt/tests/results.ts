@@ -4,7 +4,7 @@ import type { Estimate, Interval, MethodResult } from '../../../../hydraulics/re
 import { sayBasis, sayCheck, sayFigure } from '../../../../hydraulics/sayHydraulics.ts';
 import type { RecordPath } from '../../../../base/recordPath.ts';
 import { bound } from '../../../letters.ts';
-import type { Piece } from '../../../parts/flow/flow.ts';
+import type { Piece } from '../../../parts/flow/part.ts';
 import { gapPiece, textPieces, titlePiece } from '../../../parts/flow/pieces.ts';
 import { tablePieces, type FlowRow } from '../../../parts/flow/table.ts';
 import type { TestKit } from './testKit.ts';

@@ -1,7 +1,7 @@
 import type { PaperMm } from '../../../../base/units.ts';
 import type { Estimate, SafeRate, SafeRateAnswer } from '../../../../hydraulics/results.ts';
 import { sayAssumption, sayCheck, sayFigure } from '../../../../hydraulics/sayHydraulics.ts';
-import type { Piece } from '../../../parts/flow/flow.ts';
+import type { Piece } from '../../../parts/flow/part.ts';
 import { gapPiece, rowPiece, textPieces, titlePiece } from '../../../parts/flow/pieces.ts';
 import type { CheckCode } from '../../../../hydraulics/codes.ts';
 import { estimateTable, figureWithUnit } from './results.ts';

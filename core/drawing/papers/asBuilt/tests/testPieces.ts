@@ -6,9 +6,10 @@ import type { RecordPath } from '../../../../base/recordPath.ts';
 import { group } from '../../../shapes.ts';
 import type { Kit } from '../../../kit.ts';
 import type { Block } from '../../../parts/block.ts';
-import type { Piece } from '../../../parts/flow/flow.ts';
+import type { Piece } from '../../../parts/flow/part.ts';
 import { gapPiece, textPieces, titlePiece } from '../../../parts/flow/pieces.ts';
 import { drawPlot, type Plot } from '../../../parts/plots/plot.ts';
+import type { Closeness } from '../closeness.ts';
 import { factPieces } from './facts.ts';
 import {
   linearPlot,
@@ -23,12 +24,21 @@ import { methodPieces } from './results.ts';
 import { safeRatePieces } from './safeRate.ts';
 import { testKit, type ShownTests, type TestKit } from './testKit.ts';
 
-/** Height of a plot with its titles, and the share of the width that it takes. */
-const plotHeight: PaperMm = 52;
-/** The same of a method's residuals, under the plot of its fit. */
-const residualsHeight: PaperMm = 30;
+/** Heights of plots with their titles, by how closely a page is set. */
+const heights: Readonly<Record<Closeness, PlotHeights>> = {
+  0: { plot: 52, residuals: 30 },
+  1: { plot: 47, residuals: 28 },
+  2: { plot: 43, residuals: 26 },
+};
+/** The share of the width that a plot takes. */
 const plotShare = 0.54;
 const gutter: PaperMm = 4;
+
+interface PlotHeights {
+  readonly plot: PaperMm;
+  /** Of a method's residuals, under the plot of its fit. */
+  readonly residuals: PaperMm;
+}
 
 interface StackedPlot {
   readonly plot: Plot;
@@ -88,12 +98,15 @@ function stacked(plot: Plot | undefined, height: PaperMm): StackedPlot[] {
 }
 
 /** A plot of fits over the residuals of each. */
-function withResiduals(kit: TestKit, test: TestAnalysis, { plot, methods }: Row): StackedPlot[] {
+function withResiduals(
+  kit: TestKit,
+  test: TestAnalysis,
+  { plot, methods }: Row,
+  high: PlotHeights,
+): StackedPlot[] {
   return [
-    ...stacked(plot, plotHeight),
-    ...methods.flatMap((method) =>
-      stacked(residualsPlot(kit, test, method, plot), residualsHeight),
-    ),
+    ...stacked(plot, high.plot),
+    ...methods.flatMap((method) => stacked(residualsPlot(kit, test, method, plot), high.residuals)),
   ];
 }
 
@@ -139,7 +152,7 @@ function assumptionPieces(
   ];
 }
 
-function onTest(kit: TestKit, test: TestAnalysis, width: PaperMm): Piece[] {
+function onTest(kit: TestKit, test: TestAnalysis, width: PaperMm, high: PlotHeights): Piece[] {
   const { own } = kit;
   const side = width * (1 - plotShare) - gutter;
   const title = `${test.index + 1}. ${own.kinds[test.kind]}`;
@@ -149,9 +162,9 @@ function onTest(kit: TestKit, test: TestAnalysis, width: PaperMm): Piece[] {
   ];
   return [
     titlePiece(kit, title, width),
-    ...besidePlots(kit, stacked(linearPlot(kit, test), plotHeight), first, width, test.path),
+    ...besidePlots(kit, stacked(linearPlot(kit, test), high.plot), first, width, test.path),
     ...rowsOf(kit, test).flatMap((row) => {
-      const plots = withResiduals(kit, test, row);
+      const plots = withResiduals(kit, test, row, high);
       const said = resultsBeside(kit, test, row.methods, side);
       return besidePlots(kit, plots, said, width, test.path);
     }),
@@ -160,12 +173,17 @@ function onTest(kit: TestKit, test: TestAnalysis, width: PaperMm): Piece[] {
 }
 
 /** What the pages of pumping tests show: each test with its plots, then the safe rate. */
-export function testPieces(base: Kit, { analyses, safe }: ShownTests, width: PaperMm): Piece[] {
+export function testPieces(
+  base: Kit,
+  { analyses, safe }: ShownTests,
+  width: PaperMm,
+  closeness: Closeness,
+): Piece[] {
   const kit = testKit(base);
   return [
     ...textPieces(kit, kit.own.reservation, width),
     gapPiece(1.6),
-    ...analyses.flatMap((test) => onTest(kit, test, width)),
+    ...analyses.flatMap((test) => onTest(kit, test, width, heights[closeness])),
     ...assumptionPieces(kit, analyses, width),
     ...(safe ? safeRatePieces(kit, safe, width) : []),
   ];

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { english } from '../../../../../core/drawing/parts/details/words/en.ts';
 import { planMarks } from '../../../../../core/drawing/parts/sitePlan/marks.ts';
 import { sitePlanDetail } from '../../../../../core/drawing/parts/sitePlan/sitePlan.ts';
+import { signReach, surroundingSign } from '../../../../../core/drawing/parts/sitePlan/signs.ts';
 import { group } from '../../../../../core/drawing/shapes.ts';
 import { sitingPlan } from '../../../../../core/water/siting/sitingPlan.ts';
 import { boundsOf, kit, pathsIn, within, wordsIn } from '../../trial.ts';
@@ -12,16 +14,52 @@ const surroundings = [
 ] as const;
 const plan = sitingPlan({ surroundings: [...surroundings] });
 
-/** Middle of the ring of the surrounding with a number, right and down of the well. */
+/** Middle of the sign of the surrounding with a number, right and down of the well. */
 function markOf(number: number): [number, number] {
   const drawn = group('all', sitePlanDetail(kit, plan, 176)!.draw(0, 0));
   const mark = within(drawn).find(
     (one) => one.kind === 'group' && one.source === `site.surroundings[${number - 1}]`,
   )!;
-  const ring = pathsIn(mark).at(-1)!;
-  const [, x, y] = ring.segments[0] as readonly ['M', number, number];
-  return [x - 2 - 57, y - 57];
+  const white = pathsIn(mark).find(({ segments }) => segments.length === 5)!;
+  const [left, top, right, bottom] = boundsOf(white);
+  return [(left + right) / 2 - 57, (top + bottom) / 2 - 57];
 }
+
+const surroundingKinds = Object.keys(english.kinds) as (keyof typeof english.kinds)[];
+
+const everyKind = surroundingKinds.map((kind, at) => ({
+  kind,
+  distance: 20 + 5 * at,
+  direction: 30 * at,
+}));
+
+describe('the signs of surroundings', () => {
+  it('are each of their own, and stay within their square', () => {
+    const signs = surroundingKinds.map((kind) => surroundingSign(kind, [0, 0]));
+    const drawn = signs.map((items) => JSON.stringify(items));
+    expect(new Set(drawn).size).toBe(surroundingKinds.length);
+    for (const path of signs.flat())
+      for (const edge of boundsOf(path)) expect(Math.abs(edge)).toBeLessThanOrEqual(signReach);
+  });
+
+  it('stand on the plan and, with number and words, in the list beside it', () => {
+    const all = sitingPlan({ surroundings: everyKind });
+    const drawn = within(group('all', sitePlanDetail(kit, all, 176)!.draw(0, 0)));
+    for (const at of surroundingKinds.keys()) {
+      const own = drawn.filter((one) => one.source === `site.surroundings[${at}]`);
+      const groups = own.flatMap((one) => (one.kind === 'group' ? [one.name] : []));
+      expect(groups).toEqual(expect.arrayContaining(['surrounding', 'sign', 'label']));
+    }
+  });
+
+  it('are counted in the list where it has no room for all', () => {
+    const many = Array.from({ length: 60 }, (_, at) => ({ ...everyKind[0]!, direction: 6 * at }));
+    const detail = sitePlanDetail(kit, sitingPlan({ surroundings: many }), 176)!;
+    const words = wordsIn(group('all', detail.draw(0, 0)));
+    const listed = words.filter((one) => one.startsWith('latrine,')).length;
+    expect(words.join(' ')).toContain(`${60 - listed} ${kit.words.moreFindings}`);
+  });
+});
 
 describe('the site sketch plan', () => {
   it('is true to its scale, north up: 40 m east at 1:2000 is 20 mm to the right', () => {

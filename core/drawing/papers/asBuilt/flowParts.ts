@@ -1,0 +1,80 @@
+import type { PaperMm } from '../../../base/units.ts';
+import type { Box, Item } from '../../items.ts';
+import { again, type Kit } from '../../kit.ts';
+import type { Paper } from '../../paper.ts';
+import type { Block } from '../../parts/block.ts';
+import { detailWordsIn } from '../../parts/details/words/languages.ts';
+import { beginning, flowedParts, type FlowedPage } from '../../parts/flow/flow.ts';
+import type { Part } from '../../parts/flow/part.ts';
+import { solid } from '../../pens.ts';
+import { group, line } from '../../shapes.ts';
+import { closenesses } from './closeness.ts';
+import { detailsPart } from './detailsPart.ts';
+import { flowColumns, pad } from './flowColumns.ts';
+import { besideDrawing } from './foot.ts';
+import type { SheetInput } from './sheetInput.ts';
+import { waterParts } from './waterParts.ts';
+import { qualityWordsIn } from './words/qualityLanguages.ts';
+import { testWordsIn } from './words/testLanguages.ts';
+
+/** What stands on a page that flows, by its parts. */
+export type FlowPage = FlowedPage<'details' | 'tests' | 'quality'>;
+
+/** A line between two parts on one page. */
+function parting(paper: Paper): Block {
+  const { width } = paper.frame;
+  return {
+    height: 5,
+    draw: (x, y) => {
+      const end = besideDrawing(paper) ? width / 2 : width;
+      return [line([x - pad, y + 2], [x - pad + end, y + 2], solid('medium'))];
+    },
+  };
+}
+
+function layFlow(
+  _: Kit,
+  manners: readonly (readonly Part<'details' | 'tests' | 'quality'>[])[],
+  paper: Paper,
+  free: Box | undefined,
+): FlowPage[] {
+  return flowedParts(manners, { columns: flowColumns(paper), free, between: parting(paper) });
+}
+
+/**
+ * Details, what tests tell and what samples tell, on as few pages as hold them. With free room on a
+ * page of the well, the first page that is given stands there.
+ */
+export function flowPages(input: SheetInput, free: Box | undefined): FlowPage[] {
+  const manners = closenesses.map((closeness) => [
+    detailsPart(input, closeness),
+    ...waterParts(input, closeness),
+  ]);
+  return again(input.kit, 'flow', layFlow, manners, input.paper, free);
+}
+
+/** Whether the details begin in a height of paper. */
+export function detailsBegin(input: SheetInput, height: PaperMm): boolean {
+  const part = detailsPart(input, 2);
+  return part.pieces.length > 0 && beginning(part) <= height;
+}
+
+/** Height that all details take, set closely. */
+export function detailsHeight(input: SheetInput): PaperMm {
+  return detailsPart(input, 2).pieces.reduce((sum, { height }) => sum + height, 0);
+}
+
+/** Names of the documents on a page, for the title block. */
+export function documentsOn({ parts }: FlowPage, { words: { language } }: Kit): string {
+  const names = {
+    details: detailWordsIn(language).document,
+    tests: testWordsIn(language).document,
+    quality: qualityWordsIn(language).document,
+  } as const;
+  return parts.map(({ name }) => names[name]).join(' · ');
+}
+
+/** The parts of a page, each in a group of its name. */
+export function drawParts({ parts }: FlowPage): Item[] {
+  return parts.map(({ name, items }) => group(name, items));
+}
