@@ -1,4 +1,4 @@
-import { copyFileSync, existsSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, readdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { ok, refused, type Result } from '../../core/base/result.ts';
 import type { Archive } from './archive.ts';
@@ -62,8 +62,9 @@ export async function restoreBackup(
   world: ArchiveWorld,
 ): Promise<Result<string>> {
   if (archive.readOnly !== undefined) return refused('readOnly', archive.readOnly);
-  const backup = path.join(backupFolder(archive.file), fileName);
-  if (path.basename(fileName) !== fileName || !existsSync(backup)) return noBackup(fileName);
+  const folder = backupFolder(archive.file);
+  if (!existsSync(folder) || !readdirSync(folder).includes(fileName)) return noBackup(fileName);
+  const backup = path.join(folder, fileName);
   return withCopy(backup, world, async (copy) => {
     const fault = faultOf(copy, fileName);
     if (!fault.ok) return fault;

@@ -75,7 +75,7 @@ describe('a backup that is put back', () => {
   it('is looked for in the folder of backups alone', async () => {
     const { archive } = await afterBackup();
     const outside = path.join('..', path.basename(archive.file));
-    for (const name of ['none.borefolio', outside])
+    for (const name of ['none.borefolio', outside, ''])
       expect(await restoreBackup(archive, name, world)).toMatchObject({
         error: { code: 'noSuchBackup' },
       });
