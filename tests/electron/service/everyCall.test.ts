@@ -222,6 +222,7 @@ describe('each call of the service', () => {
         fileName: '',
         text: '',
         name: 'Adéwa',
+        wish: {},
         passphrase: 'a long passphrase',
         file: '',
         pdf: '',
