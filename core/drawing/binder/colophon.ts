@@ -71,13 +71,15 @@ function failedPieces(
     ...failed.flatMap(({ wellId, sentence }) => {
       const page = places.pageOf(wellId);
       const number = numbers.get(wellId) ?? own.noNumber;
-      return prosePieces(kit, `${number}: ${sentence}`, width).map((piece): Piece => ({
-        ...piece,
-        draw: (x, y): Item[] => [
-          ...piece.draw(x, y),
-          { kind: 'link', box: { x, y, width, height: piece.height }, to: { page } },
-        ],
-      }));
+      return prosePieces(kit, `${number}${kit.words.colon} ${sentence}`, width).map(
+        (piece): Piece => ({
+          ...piece,
+          draw: (x, y): Item[] => [
+            ...piece.draw(x, y),
+            { kind: 'link', box: { x, y, width, height: piece.height }, to: { page } },
+          ],
+        }),
+      );
     }),
     gapPiece(3),
   ];

@@ -3,7 +3,7 @@ import type { PaperMm } from '../../base/units.ts';
 import { wellStates } from '../../record/identity.ts';
 import { dayFigure } from '../figures.ts';
 import type { Box, Item } from '../items.ts';
-import { letter, lettered, wrapped, type TextLook } from '../letters.ts';
+import { bound, letter, lettered, wrapped, type TextLook } from '../letters.ts';
 import { mostLines, mostLogos, type Template } from '../parts/headStrip.ts';
 import { lineHeight, solid } from '../pens.ts';
 import { group, line, rectangle } from '../shapes.ts';
@@ -69,7 +69,7 @@ function statesOf(kit: BinderKit, wells: readonly BinderWell[]): string {
   return [...wellStates, '' as const]
     .map((state) => ({ state, n: wells.filter((well) => well.state === state).length }))
     .filter(({ n }) => n > 0)
-    .map(({ state, n }) => `${sayState(kit, state)} ${n}`)
+    .map(({ state, n }) => `${sayState(kit, state)}${bound}${n}`)
     .join(', ');
 }
 

@@ -43,7 +43,7 @@ export function layTables(kit: BinderKit, content: BinderContent, places: Places
   for (const [title, pieces] of all) {
     marks.push({ title, page: pages.length });
     const laid = flowed(pieces, [under(body, partTitleHeight)]);
-    const name = `${parts.tables}: ${title}`;
+    const name = `${parts.tables}${kit.words.colon} ${title}`;
     pages.push(
       ...laid.map((items) =>
         binderPage(kit, content, parts.tables, [partTitle(kit, name, body), ...items]),

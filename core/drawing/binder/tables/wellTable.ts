@@ -82,7 +82,13 @@ export function wellTable(
       { ...sumRow(kit, own.tables.median, district.wells, columns, width), head },
     ];
   });
-  const all = sumRow(kit, `${own.tables.all}: ${own.tables.median}`, wells, columns, width);
+  const all = sumRow(
+    kit,
+    `${own.tables.all}${kit.words.colon} ${own.tables.median}`,
+    wells,
+    columns,
+    width,
+  );
   return [
     { ...head, keeps: true },
     ...bodies,
