@@ -106,6 +106,7 @@ export const rooms: readonly Room[] = [
       'core/drawing/binder/binder.ts',
       'core/drawing/paper.ts',
       'core/exchange/writtenFormats.ts',
+      'core/drawing/parts/headStrip.ts',
       'core/drawing/parts/columnNames.ts',
       'core/drawing/parts/revisionNote.ts',
     ],

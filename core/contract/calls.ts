@@ -17,6 +17,7 @@ import type { PaperCalls } from './papersShape.ts';
 import type { PracticeCalls } from './practicesShape.ts';
 import type { PrintingCalls } from './printingShape.ts';
 import type { Settings } from './settingsShape.ts';
+import type { TemplateCalls } from './templatesShape.ts';
 import type { WellRow } from './wellRow.ts';
 
 /** A revision of a well as the archive holds it. */
@@ -103,6 +104,7 @@ export interface Calls
     GuidelineCalls,
     ImportCalls,
     ExportCalls,
+    TemplateCalls,
     PaperCalls,
     IssueCalls,
     IdentityCalls,

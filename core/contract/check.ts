@@ -17,6 +17,7 @@ import { papersArguments } from './papers.ts';
 import { practicesArguments } from './practices.ts';
 import { printingArguments } from './printing.ts';
 import { settingsArguments } from './settings.ts';
+import { templatesArguments } from './templates.ts';
 import { wellsArguments } from './wells.ts';
 
 /** A call whose arguments were looked at. */
@@ -51,6 +52,7 @@ const schemas = joinAreas<z.ZodType>([
   papersArguments,
   practicesArguments,
   guidelinesArguments,
+  templatesArguments,
   issuesArguments,
   identitiesArguments,
   sealsArguments,

@@ -15,6 +15,8 @@ export interface HostEvents {
   'practices.changed': Record<string, never>;
   /** The like of the user's sets of guideline values. */
   'guidelines.changed': Record<string, never>;
+  /** The like of templates, or another one was chosen. */
+  'templates.changed': Record<string, never>;
   /** A paper of the well was issued or signed. */
   'issues.changed': { readonly id: string };
   /** A certificate was made, taken in or taken away on this computer. */

@@ -33,6 +33,7 @@ import {
 import { revertWell } from './revert.ts';
 import { findMark, listMarks, type WellMark } from './tables/marks.ts';
 import { countWells, listWells, type ListedWell } from './tables/wells.ts';
+import { templatesIn, type Templates } from './templates.ts';
 import { guarded } from './trouble.ts';
 import { openWorking, type WorkingCopy } from './working.ts';
 import type { ArchiveWorld } from './world.ts';
@@ -51,6 +52,7 @@ export interface Archive {
   readonly backdrops: Backdrops;
   readonly practices: Practices;
   readonly guidelines: Guidelines;
+  readonly templates: Templates;
   readonly issues: Issues;
   readonly mappings: Mappings;
   readonly merging: Merging;
@@ -126,6 +128,7 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     backdrops: backdropsOf(access, world.now),
     practices: practicesOf(access, world.now),
     guidelines: guidelinesIn(access, world.now),
+    templates: templatesIn(access, world.now),
     issues: issuesIn(access, world.now),
     mappings: mappingsOf(access, world.now),
     merging: mergingOf(access, file, world),

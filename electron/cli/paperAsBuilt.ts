@@ -1,12 +1,9 @@
-import path from 'node:path';
 import type { Language } from '../../core/base/language.ts';
 import { ok, type Result } from '../../core/base/result.ts';
 import { readFonts, type ShippedFonts } from '../files/fonts.ts';
 import { switchedColumns } from '../../core/drawing/parts/columnNames.ts';
 import { shownPhotos, type PhotoImages } from '../../core/drawing/parts/photos.ts';
 import type { RevisionNote } from '../../core/drawing/parts/revisionNote.ts';
-import type { Template } from '../../core/drawing/parts/headStrip.ts';
-import { loadTemplate } from '../service/loadTemplate.ts';
 import { paperFileName } from '../service/paperNames.ts';
 import { joinSheets } from '../service/joinedSheet.ts';
 import { makeAsBuilt, type Sheet, type SheetOptions } from '../service/sheet.ts';
@@ -23,6 +20,7 @@ import { readPaper } from './readPaper.ts';
 import { printWells, revisionOf, type Printing } from './printWells.ts';
 import { readSheetLanguage } from './sheetLanguage.ts';
 import { readSheetShape, type SheetShape } from './sheetShape.ts';
+import { readTemplateOption, templateOptions, templateTakes } from './templateOption.ts';
 import { wellsToPrint, type WellsToPrint, type WellToPrint } from './wellsToPrint.ts';
 import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 
@@ -36,16 +34,6 @@ interface Wanted extends WellsToPrint {
   readonly attachRecord: boolean;
   /** All wells in one PDF. */
   readonly inOne: boolean;
-  /** Absent where no template was named. */
-  readonly template?: Template;
-}
-
-/** The template named by `--template`; none where nothing was. */
-function readTemplateOption(given: Given, { folder }: World): Result<Pick<Wanted, 'template'>> {
-  const file = textOption(given, 'template');
-  if (file === undefined) return ok({});
-  const template = loadTemplate(path.resolve(folder, file));
-  return template.ok ? ok({ template: template.value }) : template;
 }
 
 function readWanted(given: Given, world: World): Result<Wanted> {
@@ -59,8 +47,8 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!language.ok) return language;
   const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
   if (!target.ok) return target;
-  const template = readTemplateOption(given, world);
-  if (!template.ok) return template;
+  const headed = readTemplateOption(given, world);
+  if (!headed.ok) return headed;
   const number = textOption(given, 'well');
   const inOne = given.options['all'] === true && target.value.kind !== 'folder';
   if (inOne && target.value.kind !== 'pdf') return misused('--all makes one PDF: -o OUT.pdf.');
@@ -72,6 +60,7 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   const choice = {
     all: inOne || target.value.kind === 'folder',
     ...(number === undefined ? {} : { number }),
+    headed: headed.value,
   };
   const wells = wellsToPrint(file.value, choice, world);
   if (!wells.ok) return wells;
@@ -82,7 +71,6 @@ function readWanted(given: Given, world: World): Result<Wanted> {
     target: target.value,
     attachRecord,
     inOne,
-    ...template.value,
     ...wells.value,
   });
 }
@@ -129,9 +117,9 @@ function sheetOfWell(well: WellToPrint, common: SheetOptions, world: World): Res
 }
 
 async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
-  const { paper, shape, language, target, attachRecord, wells, own, ownGuidelines } = wanted;
+  const { paper, shape, language, target, attachRecord, wells, own } = wanted;
   const made = { paper, ...shape, language, attachRecord, fonts: readFonts(), madeAt: world.now() };
-  const headed = wanted.template && { template: wanted.template };
+  const { ownGuidelines, headed } = wanted;
   const common = { ...made, own, ownGuidelines, ...headed };
   const sheets: Sheet[] = [];
   const printing: Printing = {
@@ -150,8 +138,7 @@ async function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>>
 /** `paper as-built`: the as-built sheets of one well or of an archive’s. */
 export const paperAsBuilt: Command = {
   name: 'paper as-built',
-  takes:
-    'RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--orientation portrait|landscape] [--columns LIST] [--whole-axis] [--language en|fr|pt] [--template FILE] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
+  takes: `RECORD.json|ARCHIVE [--well NUMBER|--all] [--paper A4|A3] [--orientation portrait|landscape] [--columns LIST] [--whole-axis] [--language en|fr|pt] ${templateTakes} [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/`,
   says: `Writes the as-built sheet; several pages of a drawing file become OUT-1 and so on; --all puts the sheets of all wells into one PDF to print; LIST is some of ${switchedColumns.join(',')}, or none; --whole-axis leaves no depths out`,
   options: {
     well: { type: 'string' },
@@ -160,7 +147,7 @@ export const paperAsBuilt: Command = {
     columns: { type: 'string' },
     'whole-axis': { type: 'boolean' },
     language: { type: 'string' },
-    template: { type: 'string' },
+    ...templateOptions,
     'attach-record': { type: 'boolean' },
     all: { type: 'boolean' },
     dpi: { type: 'string' },

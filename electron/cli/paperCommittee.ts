@@ -15,6 +15,7 @@ import {
 import { onlyWord } from './readInput.ts';
 import { printWells, revisionOf, type Printing } from './printWells.ts';
 import { readSheetLanguages } from './sheetLanguage.ts';
+import { readTemplateOption, templateOptions, templateTakes } from './templateOption.ts';
 import { wellsToPrint, type WellsToPrint, type WellToPrint } from './wellsToPrint.ts';
 import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 
@@ -41,9 +42,12 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!paper.ok) return paper;
   const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
   if (!target.ok) return target;
+  const headed = readTemplateOption(given, world);
+  if (!headed.ok) return headed;
   const number = textOption(given, 'well');
   const all = target.value.kind === 'folder';
-  const wells = wellsToPrint(file.value, { all, ...(number !== undefined && { number }) }, world);
+  const choice = { all, headed: headed.value, ...(number !== undefined && { number }) };
+  const wells = wellsToPrint(file.value, choice, world);
   if (!wells.ok) return wells;
   const attachRecord = given.options['attach-record'] === true;
   const said = { languages: spoken.value, paper: paper.value, attachRecord };
@@ -61,7 +65,7 @@ function sheetOfWell(well: WellToPrint, common: CommitteeSheetOptions): Result<S
 function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
   const { languages, paper, attachRecord, target, wells, own, ownGuidelines } = wanted;
   const made = { languages, paper, attachRecord, fonts: readFonts(), madeAt: world.now() };
-  const common = { ...made, own, ownGuidelines };
+  const common = { ...made, own, ownGuidelines, ...wanted.headed };
   const printing: Printing = {
     nameOf: ({ record, revision = 1 }) => committeeFileName(record, revision, languages),
     draw: (well) => sheetOfWell(well, common),
@@ -73,13 +77,13 @@ function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
 /** `paper committee`: the sheets for water users committees, of one well or of an archive’s. */
 export const paperCommittee: Command = {
   name: 'paper committee',
-  takes:
-    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt or two as fr,en] [--paper A4|A3] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
+  takes: `RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt or two as fr,en] [--paper A4|A3] ${templateTakes} [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/`,
   says: 'Writes the sheet for the water users committee, a page a language or two side by side on A3',
   options: {
     well: { type: 'string' },
     language: { type: 'string' },
     paper: { type: 'string' },
+    ...templateOptions,
     'attach-record': { type: 'boolean' },
     dpi: { type: 'string' },
     output: { type: 'string', short: 'o' },

@@ -7,6 +7,7 @@ import { textOption, type Command, type ExitCode, type Given, type World } from 
 import { onlyWord } from './readInput.ts';
 import { printWells, revisionOf, type Printing } from './printWells.ts';
 import { readSheetLanguage } from './sheetLanguage.ts';
+import { readTemplateOption, templateOptions, templateTakes } from './templateOption.ts';
 import { wellsToPrint, type WellsToPrint } from './wellsToPrint.ts';
 import { readTarget, writeSheet, type Target } from './writeSheet.ts';
 
@@ -23,17 +24,27 @@ function readWanted(given: Given, world: World): Result<Wanted> {
   if (!language.ok) return language;
   const target = readTarget(textOption(given, 'output'), world, textOption(given, 'dpi'));
   if (!target.ok) return target;
+  const headed = readTemplateOption(given, world);
+  if (!headed.ok) return headed;
   const number = textOption(given, 'well');
   const all = target.value.kind === 'folder';
-  const wells = wellsToPrint(file.value, { all, ...(number !== undefined && { number }) }, world);
+  const choice = { all, headed: headed.value, ...(number !== undefined && { number }) };
+  const wells = wellsToPrint(file.value, choice, world);
   if (!wells.ok) return wells;
   const attachRecord = given.options['attach-record'] === true;
   return ok({ language: language.value, target: target.value, attachRecord, ...wells.value });
 }
 
 function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
-  const { language, target, attachRecord, wells, own } = wanted;
-  const common = { language, attachRecord, fonts: readFonts(), madeAt: world.now(), own };
+  const { language, target, attachRecord, wells, own, headed } = wanted;
+  const common = {
+    language,
+    attachRecord,
+    fonts: readFonts(),
+    madeAt: world.now(),
+    own,
+    ...headed,
+  };
   const printing: Printing = {
     nameOf: ({ record, revision = 1 }) => layingOutFileName(record, revision, language),
     draw: (well) => ok(makeLayingOut(well.record, { ...common, ...revisionOf(well) })),
@@ -45,12 +56,12 @@ function printAll(wanted: Wanted, world: World): Promise<Result<ExitCode>> {
 /** `paper laying-out`: the laying-out sheets of one well or of an archive’s. */
 export const paperLayingOut: Command = {
   name: 'paper laying-out',
-  takes:
-    'RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt] [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/',
+  takes: `RECORD.json|ARCHIVE [--well NUMBER] [--language en|fr|pt] ${templateTakes} [--attach-record] [--dpi N] -o OUT.pdf|svg|dxf|png|FOLDER/`,
   says: 'Writes the laying-out sheet for the crew at the hole, on A4',
   options: {
     well: { type: 'string' },
     language: { type: 'string' },
+    ...templateOptions,
     'attach-record': { type: 'boolean' },
     dpi: { type: 'string' },
     output: { type: 'string', short: 'o' },

@@ -9,6 +9,7 @@ import type { WellRecord } from '../../core/record/schema.ts';
 import type { GuidelineFile } from '../../core/water/guidelines/guidelineSet.ts';
 import { ownGuidelineFiles } from '../service/ownGuidelines.ts';
 import { ownPracticeFiles } from '../service/ownPractices.ts';
+import { usualTemplate, type Headed } from '../service/ownTemplates.ts';
 import { photoImages } from '../service/photoImages.ts';
 import { revisionNotes } from '../service/revisionNotes.ts';
 import { storedWell } from '../service/stored.ts';
@@ -38,6 +39,8 @@ export interface WellsToPrint {
   readonly own: readonly PracticeFile[];
   /** The like of sets of guideline values. */
   readonly ownGuidelines: readonly GuidelineFile[];
+  /** The archive's template, where none is named or forbidden. */
+  readonly headed: Headed;
   close(): void;
 }
 
@@ -46,6 +49,8 @@ export interface Choice {
   readonly number?: string;
   /** True where every well of an archive will do. */
   readonly all: boolean;
+  /** What papers are to be made with, where that is not the archive's template. */
+  readonly headed?: Headed | undefined;
 }
 
 const shownNumbers = 8;
@@ -93,26 +98,29 @@ function openWells(archive: Archive, choice: Choice, world: World): Result<reado
   return ok(wells);
 }
 
-function wellInRecord(file: string, world: World): Result<WellsToPrint> {
+function wellInRecord(file: string, { headed = {} }: Choice, world: World): Result<WellsToPrint> {
   const read = readRecordFile(file, world);
   if (!read.ok) return read;
   const calledBy = path.basename(file);
   const wells = [{ ...read.value, calledBy }];
-  return ok({ wells, own: [], ownGuidelines: [], close: () => undefined });
+  return ok({ wells, own: [], ownGuidelines: [], headed, close: () => undefined });
 }
 
 /** The wells that a file holds, be it an archive or one record. */
 export function wellsToPrint(file: string, choice: Choice, world: World): Result<WellsToPrint> {
   const first = readFirstBytes(file, world);
   if (!first.ok) return first;
-  if (!isArchive(first.value)) return wellInRecord(file, world);
+  if (!isArchive(first.value)) return wellInRecord(file, choice, world);
   const opened = openArchive(path.resolve(world.folder, file), { now: world.now, mustExist: true });
   if (!opened.ok) return opened;
   const archive = opened.value;
   const wells = openWells(archive, choice, world);
+  const headed = choice.headed ? ok(choice.headed) : usualTemplate(archive.templates);
   const own = ownPracticeFiles(archive.practices);
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
-  if (wells.ok) return ok({ wells: wells.value, own, ownGuidelines, close: () => archive.close() });
-  archive.close();
-  return wells;
+  const close = () => archive.close();
+  if (!wells.ok || !headed.ok) close();
+  if (!wells.ok) return wells;
+  if (!headed.ok) return headed;
+  return ok({ wells: wells.value, own, ownGuidelines, headed: headed.value, close });
 }

@@ -8,6 +8,7 @@ import type { FreeMarkOnPage } from '../archive/issues.ts';
 import type { ServiceParts } from './handlers.ts';
 import { ownGuidelineFiles } from './ownGuidelines.ts';
 import { ownPracticeFiles } from './ownPractices.ts';
+import { usualTemplate, type Headed } from './ownTemplates.ts';
 import { committeeFileName, layingOutFileName, paperFileName } from './paperNames.ts';
 import { photoImages } from './photoImages.ts';
 import { revisionNotes } from './revisionNotes.ts';
@@ -47,6 +48,17 @@ export function newestOf({ archive }: PaperParts, id: string): Result<Newest> {
   return ok({ record, revision, unrevised: mark.value.unrevised });
 }
 
+/** The newest revision of a well, and what its papers are made with. */
+function headedNewest(
+  parts: PaperParts,
+  id: string,
+): Result<{ readonly newest: Newest; readonly headed: Headed }> {
+  const newest = newestOf(parts, id);
+  if (!newest.ok) return newest;
+  const headed = usualTemplate(parts.archive.templates);
+  return headed.ok ? ok({ newest: newest.value, headed: headed.value }) : headed;
+}
+
 /** A paper of a well's newest revision, of which no file is made yet. */
 export interface NewestSheet extends Newest {
   /** Of the PDF. */
@@ -71,9 +83,10 @@ export function asBuiltSheet(
   const { archive, fonts, clock } = parts;
   const { id, paper, orientation, columns, brokenAxis, language = 'en' } = takes;
   const { attachRecord = false } = takes;
-  const newest = newestOf(parts, id);
-  if (!newest.ok) return newest;
-  const { record, revision } = newest.value;
+  const stored = headedNewest(parts, id);
+  if (!stored.ok) return stored;
+  const { newest, headed } = stored.value;
+  const { record, revision } = newest;
   const pictures = photoImages(archive, record);
   if (!pictures.ok) return pictures;
   const told = revisionNotes(archive, id, revision, language);
@@ -88,8 +101,8 @@ export function asBuiltSheet(
   };
   const made = { paper, language, fonts, madeAt: clock(), revision, attachRecord, issued };
   const fileName = paperFileName(record, paper, revision, takes.language, orientation);
-  const sheet = makeAsBuilt(record, { ...made, ...shown, ...shape, own, ownGuidelines });
-  return ok({ ...newest.value, fileName, sheet });
+  const sheet = makeAsBuilt(record, { ...made, ...headed, ...shown, ...shape, own, ownGuidelines });
+  return ok({ ...newest, fileName, sheet });
 }
 
 export function layingOutSheet(
@@ -97,14 +110,15 @@ export function layingOutSheet(
   { id, language = 'en', attachRecord = false }: Takes<'papers.layingOut'>,
 ): Result<NewestSheet> {
   const { archive, fonts, clock } = parts;
-  const newest = newestOf(parts, id);
-  if (!newest.ok) return newest;
-  const { record, revision } = newest.value;
+  const stored = headedNewest(parts, id);
+  if (!stored.ok) return stored;
+  const { newest, headed } = stored.value;
+  const { record, revision } = newest;
   const own = ownPracticeFiles(archive.practices);
   const made = { language, fonts, madeAt: clock(), revision, attachRecord };
-  const sheet = makeLayingOut(record, { ...made, own });
+  const sheet = makeLayingOut(record, { ...made, ...headed, own });
   const fileName = layingOutFileName(record, revision, language);
-  return ok({ ...newest.value, fileName, sheet });
+  return ok({ ...newest, fileName, sheet });
 }
 
 export function committeeSheet(
@@ -112,18 +126,19 @@ export function committeeSheet(
   { id, languages, paper = 'A4', attachRecord = false }: Takes<'papers.committee'>,
 ): Result<NewestSheet> {
   const { archive, fonts, clock } = parts;
-  const newest = newestOf(parts, id);
-  if (!newest.ok) return newest;
-  const { record, revision } = newest.value;
+  const stored = headedNewest(parts, id);
+  if (!stored.ok) return stored;
+  const { newest, headed } = stored.value;
+  const { record, revision } = newest;
   const own = ownPracticeFiles(archive.practices);
   const ownGuidelines = ownGuidelineFiles(archive.guidelines);
   const pictures = photoImages(archive, record);
   if (!pictures.ok) return pictures;
   const images = pictures.value;
   const made = { languages, paper, fonts, madeAt: clock(), revision, images, attachRecord };
-  const sheet = makeCommittee(record, { ...made, own, ownGuidelines });
+  const sheet = makeCommittee(record, { ...made, ...headed, own, ownGuidelines });
   const fileName = committeeFileName(record, revision, languages);
-  return ok({ ...newest.value, fileName, sheet });
+  return ok({ ...newest, fileName, sheet });
 }
 
 /** The paper that is wished for; `issued` where it is to be kept as it is, which it then says. */

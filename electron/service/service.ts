@@ -20,6 +20,7 @@ import { papersHandlers } from './papers.ts';
 import { practicesHandlers } from './practices.ts';
 import { printingHandlers } from './printing.ts';
 import { settingsHandlers } from './settings.ts';
+import { templatesHandlers } from './templates.ts';
 import { watchArchive } from './watch.ts';
 import { wellsHandlers } from './wells.ts';
 
@@ -53,6 +54,7 @@ function handlersOf(parts: ServiceParts): Map<string, AnyHandler> {
     papersHandlers(parts),
     practicesHandlers(parts),
     guidelinesHandlers(parts),
+    templatesHandlers(parts),
     issuesHandlers(parts),
     identitiesHandlers(parts),
     sealsHandlers(parts),

@@ -194,16 +194,15 @@ export type LayingOutSheetOptions = Omit<
   | 'images'
   | 'ownGuidelines'
   | 'revisions'
-  | 'template'
   | 'issued'
 >;
 
 /** The laying-out sheet of a record that was read, which has one size and shows no pictures. */
 export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions): Sheet {
-  const { language = 'en', fonts, madeAt, revision, own } = options;
+  const { language = 'en', fonts, madeAt, revision, own, template } = options;
   const model = resolveWell(record);
   const { practice, findings } = judgedWell(record, model, practiceOf(record, own));
-  const said = options.attachRecord ? ['with record'] : [];
+  const said = [...(options.attachRecord ? ['with record'] : []), ...(template ? [template] : [])];
   const named = JSON.stringify([
     record,
     practice,
@@ -220,6 +219,7 @@ export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions
     paperId: sha256Hex(named).slice(0, 32),
     recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
+    ...(template && { template }),
   });
   const attached = recordAttachment(record, options);
   return sheetOf(drawing, [...model.findings, ...findings], { fonts, attached });
@@ -234,13 +234,14 @@ export interface CommitteeSheetOptions extends Omit<SheetOptions, 'paper' | 'lan
 
 /** The sheet of a record that was read for the well's water users committee. */
 export function makeCommittee(record: WellRecord, options: CommitteeSheetOptions): Sheet {
-  const { languages, paper = 'A4', fonts, madeAt, revision, own, images = {} } = options;
+  const { languages, paper = 'A4', fonts, madeAt, revision, own } = options;
+  const { images = {}, template } = options;
   const model = resolveWell(record);
   const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
   const judgement = judgedWell(record, model, practiceOf(record, own), { guidelines });
   const { practice, findings } = judgement;
   const pictures = printedHashes(record).filter((hash) => hash in images);
-  const said = [paper, languages, revision ?? null, pictures];
+  const said = [paper, languages, revision ?? null, pictures, ...(template ? [template] : [])];
   const named = JSON.stringify([record, practice, guidelines, 'committee', ...said]);
   const drawing = drawCommittee(record, model, {
     languages,
@@ -253,6 +254,7 @@ export function makeCommittee(record: WellRecord, options: CommitteeSheetOptions
     paperId: sha256Hex(named).slice(0, 32),
     recordHash: recordHash(record),
     ...(revision === undefined ? {} : { revision }),
+    ...(template && { template }),
   });
   const attached = recordAttachment(record, options);
   return sheetOf(drawing, [...model.findings, ...findings], { fonts, attached });

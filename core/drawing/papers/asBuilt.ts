@@ -10,12 +10,11 @@ import type { Box, Drawing, Page } from '../items.ts';
 import { paperOf, type Orientation, type PaperName } from '../paper.ts';
 import type { SwitchedColumn } from '../parts/columnNames.ts';
 import { wellCodeText } from '../parts/code/wellCodeText.ts';
-import { drawHeadStrip, underStrip, type Template } from '../parts/headStrip.ts';
+import { drawHeadStrip, labelled, underStrip, type Template } from '../parts/headStrip.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import { detailWordsIn } from '../parts/details/words/languages.ts';
 import type { RevisionNote } from '../parts/revisionNote.ts';
 import { sheetWordsIn } from '../words/languages.ts';
-import type { SheetWords } from '../words/words.ts';
 import { paperMark, type Making } from './paperMark.ts';
 import { drawFlowPage } from './asBuilt/flowPages.ts';
 import { documentsOn, flowPages } from './asBuilt/flowParts.ts';
@@ -76,12 +75,6 @@ type Basis = Pick<
   | 'template'
 >;
 
-/** The sheet's words with the labels of an organisation. */
-function wordsOf(language: Language, template: Template | undefined): SheetWords {
-  const words = sheetWordsIn(language);
-  return template ? { ...words, title: { ...words.title, ...template.labels } } : words;
-}
-
 /** Pages with the head strip of an organisation over their frames. */
 function headed(pages: readonly Page[], { kit, paper, template }: SheetInput): readonly Page[] {
   if (!template) return pages;
@@ -92,7 +85,7 @@ function headed(pages: readonly Page[], { kit, paper, template }: SheetInput): r
 function inputOf(record: WellRecord, model: WellModel, options: Basis): SheetInput {
   const { fonts, memory, judgement, guidelines, columns, template } = options;
   const { images = {}, brokenAxis = true } = options;
-  const words = wordsOf(options.language ?? 'en', template);
+  const words = labelled(sheetWordsIn(options.language ?? 'en'), template);
   const kit: Kit = { fonts, words, ...(memory && { memory }) };
   const shared = memory?.share('model', model) ?? model;
   const judged = judgement && { judgement };

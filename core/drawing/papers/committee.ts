@@ -9,6 +9,7 @@ import { guidelinesOf } from '../../water/guidelines/chooseGuidelines.ts';
 import type { GuidelineSet } from '../../water/guidelines/guidelineSet.ts';
 import type { Drawing, Item, Page } from '../items.ts';
 import { paperOf, type PaperName } from '../paper.ts';
+import type { Template } from '../parts/headStrip.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import { usedHatches } from '../usedHatches.ts';
 import { sheetWordsIn } from '../words/languages.ts';
@@ -31,9 +32,12 @@ export interface CommitteeOptions extends Making {
   readonly guidelines?: GuidelineSet;
   /** Pictures of marks that are at hand, by hash. */
   readonly images?: PhotoImages;
+  /** What the organisation has on its papers; no head strip where absent. */
+  readonly template?: Template;
 }
 
-const { width, height, frame } = paperOf('A4');
+const a4 = paperOf('A4');
+const { width, height } = a4;
 const wide = paperOf('A3');
 
 /** Pages of an A4 sheet, the front of each language before its back. */
@@ -63,15 +67,17 @@ export function drawCommittee(
   model: WellModel,
   options: CommitteeOptions,
 ): Drawing {
-  const { fonts, languages = ['en'], paper = 'A4', madeAt, revision, images = {} } = options;
+  const { fonts, languages = ['en'], paper = 'A4', madeAt, revision } = options;
+  const { images = {}, template } = options;
   const practice = options.practice ?? practiceOf(record);
   const guidelines = options.guidelines ?? guidelinesOf(record.identity?.guidelines);
   const facts = { madeAt, ...known({ revision }) };
-  const content: CommitteeContent = { record, model, guidelines, facts, images };
+  const shown = { record, model, guidelines, facts, images };
+  const content: CommitteeContent = { ...shown, ...(template && { template }) };
   const kits = languages.slice(0, 2).map((language): CommitteeKit => {
     return { fonts, words: sheetWordsIn(language), own: committeeWordsIn(language), practice };
   });
-  const laid = kits.map((kit) => layCommittee(kit, content, frame));
+  const laid = kits.map((kit) => layCommittee(kit, content, a4));
   const pages = paper === 'A3' && laid.length === 2 ? onA3(laid) : onA4(laid);
   const [first = 'en'] = languages;
   return {

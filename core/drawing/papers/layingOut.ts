@@ -1,3 +1,4 @@
+import { known } from '../../base/known.ts';
 import type { Language } from '../../base/language.ts';
 import type { Fonts } from '../../base/text/metrics.ts';
 import type { WellModel } from '../../model/wellModel.ts';
@@ -6,7 +7,8 @@ import type { Practice } from '../../practice/practice.ts';
 import { reckonQuantities } from '../../quantities/reckonQuantities.ts';
 import type { WellRecord } from '../../record/schema.ts';
 import type { Drawing, Item, Page } from '../items.ts';
-import { paperOf } from '../paper.ts';
+import { paperOf, type Paper } from '../paper.ts';
+import { drawHeadStrip, labelled, underStrip, type Template } from '../parts/headStrip.ts';
 import { solid } from '../pens.ts';
 import { group, rectangle } from '../shapes.ts';
 import { usedHatches } from '../usedHatches.ts';
@@ -26,25 +28,28 @@ export interface LayingOutOptions extends Making {
   readonly language?: Language;
   /** That sacks are reckoned by; the record's own among the shipped ones where absent. */
   readonly practice?: Practice;
+  /** What the organisation has on its papers; no head strip where absent. */
+  readonly template?: Template;
 }
 
-const paper = paperOf('A4');
+const whole = paperOf('A4');
 
 function bodiesOf(kit: SheetKit, content: Content): Item[][] {
   const plan = planOnePage(kit, content);
   return plan ? [drawOnePage(kit, content, plan)] : drawSeveralPages(kit, content);
 }
 
-function pagesOf(kit: SheetKit, laid: LaidOut, options: LayingOutOptions): Page[] {
+function pagesOf(kit: SheetKit, laid: LaidOut, paper: Paper, options: LayingOutOptions): Page[] {
   const { record, model } = laid;
   const quantities = reckonQuantities(record, model, kit.practice);
   const bodies = bodiesOf(kit, contentOf(kit, laid, paper, quantities));
-  const { madeAt, revision } = options;
+  const { madeAt, revision, template } = options;
   const { x, y } = paper.frame;
   return bodies.map((body, at) => {
     const which = { sheet: at + 1, sheets: bodies.length };
     const facts = { madeAt, ...which, ...(revision !== undefined && { revision }) };
     const items = [
+      ...(template ? [drawHeadStrip(kit, template, paper)] : []),
       drawHead(kit, laid, facts, x, y),
       ...body,
       group('frame', [rectangle(paper.frame, { stroke: solid('frame') })]),
@@ -68,11 +73,14 @@ export function drawLayingOut(
   model: WellModel,
   options: LayingOutOptions,
 ): Drawing {
-  const { fonts, language = 'en' } = options;
+  const { fonts, language = 'en', template } = options;
   const own = layingOutWordsIn(language);
   const practice = options.practice ?? practiceOf(record);
-  const kit: SheetKit = { fonts, words: sheetWordsIn(language), own, practice };
-  const pages = pagesOf(kit, laidOutOf(record, model), options);
+  const words = labelled(sheetWordsIn(language), template);
+  const disclaimer = template?.disclaimer;
+  const kit: SheetKit = { fonts, words, own, practice, ...known({ disclaimer }) };
+  const paper = template ? underStrip(whole) : whole;
+  const pages = pagesOf(kit, laidOutOf(record, model), paper, options);
   return {
     ...paperMark(record, options),
     subject: own.title,

@@ -8,6 +8,7 @@ import {
 } from '../tables/attachments.ts';
 import { listGuidelines, putGuidelines } from '../tables/guidelines.ts';
 import { listPractices, putPractice } from '../tables/practices.ts';
+import { listTemplates, putTemplate } from '../tables/templates.ts';
 
 interface Kept {
   readonly id: string;
@@ -38,9 +39,13 @@ function bringFiles(db: WriteHandle, theirs: ReadHandle): void {
   }
 }
 
+/** Which one is the usual one stays as it is here. */
+const templatesByName = (db: ReadHandle) =>
+  listTemplates(db).map((one) => ({ ...one, id: one.name }));
+
 /**
- * Brings over what stands beside the wells: files, practices, guideline values, backdrops. What is
- * here under the same id stays as it is; the ids of those that the other archive has otherwise are
+ * Brings over what stands beside the wells: files, practices, guideline values, templates, backdrops.
+ * What is here under the same id or name stays as it is; the ids of those that the other archive has otherwise are
  * given.
  */
 export function bringBeside(db: WriteHandle, theirs: ReadHandle): string[] {
@@ -57,6 +62,12 @@ export function bringBeside(db: WriteHandle, theirs: ReadHandle): string[] {
       listGuidelines(db),
       ({ json }) => json,
       (one) => putGuidelines(db, one),
+    ),
+    ...putMissing(
+      templatesByName(theirs),
+      templatesByName(db),
+      ({ json }) => json,
+      (one) => putTemplate(db, one),
     ),
     ...putMissing(
       listBackdrops(theirs),

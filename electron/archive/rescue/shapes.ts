@@ -19,6 +19,7 @@ export interface Shape {
 const keysOfJson: Readonly<Record<string, string>> = {
   practice: 'scope',
   guidelines: 'parameters',
+  template: 'logos',
 };
 
 /** Tables that are not made out of others. */

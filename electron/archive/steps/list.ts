@@ -14,6 +14,7 @@ import { paperHashes } from './0150-paper-hashes.ts';
 import { longLists } from './0160-long-lists.ts';
 import { binders } from './0170-binders.ts';
 import { whollyUnknown } from './0180-wholly-unknown.ts';
+import { templates } from './0190-templates.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -34,6 +35,7 @@ export const steps = inOrder([
   longLists,
   binders,
   whollyUnknown,
+  templates,
 ]);
 
 /** Version of an archive that has taken every step. */

@@ -231,6 +231,8 @@ describe('each call of the service', () => {
         table: 0,
         mapping: {},
         choices: { known: 'leave' },
+        template: {},
+        logos: [],
       } as never;
       await expect(service.call(name, args)).resolves.toHaveProperty('ok');
     }

@@ -1,6 +1,7 @@
 import type { WellModel } from '../../../model/wellModel.ts';
 import type { WellRecord } from '../../../record/schema.ts';
 import type { GuidelineSet } from '../../../water/guidelines/guidelineSet.ts';
+import type { Template } from '../../parts/headStrip.ts';
 import type { PhotoImages } from '../../parts/photos.ts';
 import type { SheetFacts } from './titleBlock.ts';
 
@@ -12,4 +13,6 @@ export interface CommitteeContent {
   readonly facts: SheetFacts;
   /** Pictures of marks that are at hand, by hash. */
   readonly images: PhotoImages;
+  /** What the organisation has on its papers. */
+  readonly template?: Template;
 }

@@ -1,6 +1,8 @@
 import type { PaperMm } from '../../../base/units.ts';
 import type { Box, Item } from '../../items.ts';
+import type { Paper } from '../../paper.ts';
 import type { Block } from '../../parts/block.ts';
+import { drawHeadStrip, readStrip, underStrip } from '../../parts/headStrip.ts';
 import { group } from '../../shapes.ts';
 import { layCalendar } from './calendar.ts';
 import { carePlan } from './care.ts';
@@ -16,6 +18,7 @@ import { mirrored } from './mirror.ts';
 import { drawPicture } from './picture/picture.ts';
 import { drawDown, stacked, stackedHeight } from './stack.ts';
 import { closedState } from './stages.ts';
+import { linesOf, pitch, saidLines } from './text.ts';
 import { layBanner, layTitle } from './titleBlock.ts';
 import { yieldOf } from './yieldOf.ts';
 
@@ -24,6 +27,8 @@ const leastPicture: PaperMm = 70;
 /** A page with room to spare gives it to the picture up to here, and then to notes. */
 const mostPicture: PaperMm = 105;
 const shareOfPicture = 0.6;
+/** Between the head strip of an organisation and the sheet's own head. */
+const stripGap: PaperMm = 2.4;
 
 /** The picture beside the figures; higher than it must be where there is room to spare. */
 function layWell(
@@ -49,6 +54,14 @@ function layWell(
       ...figures(height).draw(x + at, y),
     ],
   };
+}
+
+/** The disclaimer of an organisation, over the boxes that are signed in. */
+function layDisclaimer(kit: CommitteeKit, { template }: CommitteeContent, width: PaperMm): Block[] {
+  const lines = linesOf(kit, template?.disclaimer ?? '', width);
+  if (lines.length === 0) return [];
+  const draw = (x: PaperMm, y: PaperMm) => [group('disclaimer', saidLines(kit, lines, x, y))];
+  return [{ height: lines.length * pitch, draw }];
 }
 
 /** What is done and what is not, of a well that somebody draws from. */
@@ -101,20 +114,34 @@ function twoPages(
 function pagesOf(kit: CommitteeKit, content: CommitteeContent, box: Box): Block[][] {
   const { record, facts } = content;
   const banner = layBanner(kit, record, box.width);
+  const disclaimer = layDisclaimer(kit, content, box.width);
   const parts: Parts = {
     head: [layTitle(kit, record, facts, box.width), ...(banner ? [banner] : [])],
     deeds: layDeeds(kit, content, box.width),
-    foot: layFoot(kit, record, content.images, box.width),
+    foot: stacked([...disclaimer, layFoot(kit, record, content.images, box.width)]),
   };
   const page = onePage(kit, content, parts, box, false) ?? onePage(kit, content, parts, box, true);
   return page ? [page] : twoPages(kit, content, parts, box);
 }
 
-/** The sheet of one language in its frame: one page, or a second where it does not stand on one. */
-export function layCommittee(kit: CommitteeKit, content: CommitteeContent, box: Box): Item[][] {
+/** The frame under the head strip of an organisation, clear of it. */
+function frameOf({ template }: CommitteeContent, paper: Paper): Box {
+  if (!template) return paper.frame;
+  const { frame } = underStrip(paper, readStrip);
+  return { ...frame, y: frame.y + stripGap, height: frame.height - stripGap };
+}
+
+/** The sheet of one language on a paper: one page, or a second where it does not stand on one. */
+export function layCommittee(kit: CommitteeKit, content: CommitteeContent, paper: Paper): Item[][] {
+  const { template } = content;
+  const box = frameOf(content, paper);
+  const strip = template
+    ? [drawHeadStrip(kit, template, underStrip(paper, readStrip), readStrip)]
+    : [];
   return pagesOf(kit, content, box).map((blocks) => {
     const items = [group('body', drawDown(blocks, box.x, box.y))];
     const middle = box.x + box.width / 2;
-    return kit.own.direction === 'rtl' ? items.map((one) => mirrored(one, middle)) : items;
+    const turned = kit.own.direction === 'rtl' ? items.map((one) => mirrored(one, middle)) : items;
+    return [...strip, ...turned];
   });
 }

@@ -146,6 +146,16 @@ function notesHeight(kit: SheetKit, laid: LaidOut, lettering: FootLettering, wri
   return titleHeight + lines + writing * writingLine + 1;
 }
 
+/** The disclaimer of an organisation, in small letters; none where it has none. */
+function disclaimerLines(kit: SheetKit): string[] {
+  return wrapped(kit, kit.disclaimer ?? '', width);
+}
+
+function disclaimerHeight(kit: SheetKit): PaperMm {
+  const lines = disclaimerLines(kit).length;
+  return lines === 0 ? 0 : lines * lineHeight('small') + 1;
+}
+
 /** What the foot of the last page takes with a number of lines to write on. */
 export function footHeight(
   kit: SheetKit,
@@ -154,7 +164,7 @@ export function footHeight(
   writing: number,
 ): PaperMm {
   const words = cautionsHeight(kit, lettering) + notesHeight(kit, laid, lettering, writing);
-  return words + 2 * blockGap + signHeight;
+  return words + disclaimerHeight(kit) + 2 * blockGap + signHeight;
 }
 
 /** How many lines to write on stand in a height that is to spare, at most. */
@@ -162,7 +172,7 @@ export function linesWithin(spare: PaperMm): number {
   return Math.max(0, Math.floor(spare / writingLine));
 }
 
-/** Cautions, notes and boxes for marks, down to the foot of the last page. */
+/** Cautions, notes, disclaimer and boxes for marks, down to the foot of the last page. */
 export function drawFoot(
   kit: SheetKit,
   laid: LaidOut,
@@ -173,9 +183,12 @@ export function drawFoot(
 ): Item {
   const top = foot - footHeight(kit, laid, lettering, writing);
   const notes = top + cautionsHeight(kit, lettering) + blockGap;
+  const signs = foot - signHeight;
+  const disclaimer = signs - blockGap / 2 - disclaimerHeight(kit);
   return group('foot', [
     group('cautions', drawCautions(kit, lettering, x, top)),
     group('notes', drawNotes(kit, laid, lettering, writing, x, notes)),
-    drawSigns(kit, x, foot - signHeight),
+    group('disclaimer', lettered(kit, disclaimerLines(kit), x, disclaimer)),
+    drawSigns(kit, x, signs),
   ]);
 }

@@ -7,6 +7,8 @@ export interface SheetKit extends Kit {
   /** The words of this sheet alone; `words` are those of all sheets. */
   readonly own: LayingOutWords;
   readonly practice: Practice;
+  /** Of the organisation whose paper it is; the sheet has none of its own. */
+  readonly disclaimer?: string;
 }
 
 /** Space between blocks. */

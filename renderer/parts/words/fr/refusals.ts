@@ -152,6 +152,9 @@ export const refusals = {
     'Il manque à cette règle de l’art une valeur ou sa source. Faites-la partir d’une autre qui l’a, ou ajoutez-la.',
   templateUnread:
     'Ce fichier n’est pas encore un modèle de papier, ou un logo ne s’ouvre pas. Corrigez-le et recommencez.',
+  noSuchTemplate: 'L’archive n’a plus ce modèle de papier. Choisissez-en un de la liste.',
+  tooManyTemplates:
+    'L’archive a déjà tous les modèles de papier qu’elle peut avoir. Retirez-en un d’abord.',
   practiceUnread:
     'Ce fichier n’est pas encore une règle de l’art entière. Reprenez un fichier que ce programme a écrit, ou corrigez-le d’après docs/practices.md.',
   practiceShipped:

@@ -138,6 +138,8 @@ export const refusals: typeof french = {
     'Falta a esta regra de boa prática um valor ou a sua fonte. Baseie-a numa que o tenha, ou acrescente-o.',
   templateUnread:
     'Este ficheiro ainda não é um modelo de papel, ou um logótipo não se abre. Corrija-o e tente de novo.',
+  noSuchTemplate: 'O arquivo já não tem este modelo de papel. Escolha um da lista.',
+  tooManyTemplates: 'O arquivo já tem todos os modelos de papel que pode ter. Retire um primeiro.',
   practiceUnread:
     'Este ficheiro ainda não é uma regra de boa prática inteira. Use um ficheiro escrito por este programa, ou corrija-o segundo docs/practices.md.',
   practiceShipped:

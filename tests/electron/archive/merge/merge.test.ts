@@ -180,6 +180,22 @@ describe('taking another archive in', () => {
     closeAll(ours, theirs);
   });
 
+  it('brings templates, and leaves it to this archive which one is its usual one', () => {
+    const [ours, theirs] = shared();
+    valueOf(ours.templates.put('office', '{"name":["Ours"],"logos":[]}'));
+    valueOf(theirs.templates.put('office', '{"name":["Theirs"],"logos":[]}'));
+    valueOf(theirs.templates.put('north', '{"name":["North"],"logos":[]}'));
+    valueOf(theirs.templates.choose('north'));
+    expect(take(ours, theirs).differing).toEqual(['office']);
+    const kept = valueOf(ours.templates.list()).map(({ name, usual }) => [name, usual]);
+    expect(kept).toEqual([
+      ['north', false],
+      ['office', true],
+    ]);
+    expect(valueOf(ours.templates.usual())?.json).toContain('Ours');
+    closeAll(ours, theirs);
+  });
+
   it('brings issued papers with their signatures, each once', () => {
     const [ours, theirs] = shared();
     const paper = (name: string) => ({

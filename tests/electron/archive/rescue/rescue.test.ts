@@ -36,6 +36,7 @@ function fullArchive(): Archive {
   valueOf(archive.attach({ mediaType: 'image/jpeg', bytes: jpeg }));
   valueOf(archive.practices.put('own', JSON.stringify({ id: 'own', scope: 'ours' })));
   valueOf(archive.guidelines.put('ours', JSON.stringify({ id: 'ours', parameters: [] })));
+  valueOf(archive.templates.put('office', JSON.stringify({ name: ['Office'], logos: [] })));
   return archive;
 }
 
@@ -76,6 +77,7 @@ describe('an archive that is whole', () => {
     expect(valueOf(archive.bin.list()).map(({ id }) => id)).toEqual(['w2']);
     expect(valueOf(archive.practices.list()).map(({ id }) => id)).toEqual(['own']);
     expect(valueOf(archive.guidelines.list()).map(({ id }) => id)).toEqual(['ours']);
+    expect(valueOf(archive.templates.usual())?.name).toBe('office');
     expect(valueOf(archive.check())).toEqual({ revisions: 303, broken: [] });
     expect(valueOf(archive.list('termite')).map(({ id }) => id)).toContain('a');
     [source, archive].forEach((one) => one.close());

@@ -82,11 +82,12 @@ describe('a sheet in a language that is written from right to left', () => {
     facts: { madeAt: '2026-01-31' },
     images: {},
   };
-  const { width, height, frame } = paperOf('A4');
+  const a4 = paperOf('A4');
+  const { width, height, frame } = a4;
   const pageOf = (one: typeof kit) => ({
     width,
     height,
-    items: layCommittee(one, content, frame)[0]!,
+    items: layCommittee(one, content, a4)[0]!,
   });
   const [plain, turned] = [pageOf(kit), pageOf(mirroredKit)];
   const middle = frame.x + frame.width / 2;
