@@ -81,8 +81,8 @@ function alongOf({ fromM, toM }: Range, { scale, leftOut }: Manner): Along {
   };
 }
 
-/** A page may end no nearer to a break than this. */
-const offBreak: PaperMm = 4;
+/** A page may end no nearer to a break than this, so that the ruler has a figure between. */
+const offBreak: PaperMm = 25;
 
 /** Whether a page would end within a break or at it. */
 function cutsBreak(ranges: readonly Range[], { scale, leftOut }: Manner): boolean {
