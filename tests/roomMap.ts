@@ -293,6 +293,12 @@ export const rooms: readonly Room[] = [
     world: 'page',
   },
   {
+    room: 'renderer/revisions',
+    doors: [...pureCore, 'renderer/state', 'renderer/parts'],
+    packages: ['svelte'],
+    world: 'page',
+  },
+  {
     room: 'renderer/marks',
     doors: [...pureCore, 'renderer/state', 'renderer/parts', 'renderer/photos/keepFile.ts'],
     packages: ['svelte'],

@@ -17,6 +17,8 @@ export interface SheetShape {
 /** What a person chose for this computer; one for the whole page. */
 class Preferences {
   contrast = $state<'system' | 'high'>('system');
+  /** The name beside revisions; empty where none was given. */
+  author = $state('');
   /** Share of the window that the tables take, per cent. */
   tablesPercent = $state(50);
   /** How as-built sheets lie. */
@@ -43,6 +45,10 @@ class Preferences {
 
   speak(language: Language) {
     this.#choose({ language });
+  }
+
+  sign(author: string) {
+    this.#choose({ author });
   }
 
   see(contrast: 'system' | 'high') {
@@ -84,6 +90,7 @@ class Preferences {
   #take({ language, contrast, tablesPercent, ...sheet }: Settings) {
     speech.language = language ?? speech.language;
     this.contrast = contrast ?? this.contrast;
+    this.author = sheet.author ?? this.author;
     this.tablesPercent = tablesPercent ?? this.tablesPercent;
     this.sheetOrientation = sheet.sheetOrientation ?? this.sheetOrientation;
     this.sheetColumns = sheet.sheetColumns ?? this.sheetColumns;

@@ -18,6 +18,7 @@ import { pumpChoice } from './pumpChoice.ts';
 import { disinfection, quality } from './quality.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
+import { revisions } from './revisions.ts';
 import { sheet } from './sheet.ts';
 import { siting } from './siting.ts';
 import { table } from './table.ts';
@@ -53,6 +54,7 @@ export const english = {
   quality,
   siting,
   reading,
+  revisions,
   sheet,
   water,
   /** Places of a file, as its keys name them, and how many more there are. */

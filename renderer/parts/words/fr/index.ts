@@ -19,6 +19,7 @@ import { pumpChoice } from './pumpChoice.ts';
 import { disinfection, quality } from './quality.ts';
 import { reading } from './reading.ts';
 import { saving } from './saving.ts';
+import { revisions } from './revisions.ts';
 import { sheet } from './sheet.ts';
 import { siting } from './siting.ts';
 import { table } from './table.ts';
@@ -50,6 +51,7 @@ export const french: InterfaceWords = {
   quality,
   siting,
   reading,
+  revisions,
   saving,
   sheet,
   water,

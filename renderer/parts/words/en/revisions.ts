@@ -1,0 +1,20 @@
+export const revisions = {
+  title: 'Revisions of this well',
+  open: 'Revisions',
+  close: 'Close',
+  author: 'Your name',
+  authorHint: 'stands beside the revisions that are made on this computer',
+  before: 'From',
+  now: 'To',
+  number: 'No.',
+  time: 'Made',
+  by: 'By',
+  reason: 'Reason',
+  reasonHint: 'why it is to stand again',
+  compareFrom: (revision: number) => `Compare from revision ${revision}`,
+  compareTo: (revision: number) => `Compare to revision ${revision}`,
+  differences: (before: number, now: number) => `From revision ${before} to ${now}`,
+  restore: (revision: number) => `Make a new revision of ${revision}`,
+  restored: (revision: number, now: number) =>
+    `Revision ${revision} stands again, as revision ${now}.`,
+};
