@@ -4,10 +4,11 @@ import type { WellFilter } from '../../core/record/wellFilter.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { SightedWell } from '../archive/tables/lists.ts';
 import { sha256Hex } from '../seal/hash.ts';
+import { usualTemplate, type Headed } from '../service/ownTemplates.ts';
 import type { WellToLay } from './messages.ts';
 import { programVersion } from './programVersion.ts';
 
-export interface ChosenWells {
+export interface ChosenWells extends Headed {
   readonly wells: readonly WellToLay[];
   /** Which were asked for, in words; empty for all. */
   readonly filterSays: string;
@@ -49,13 +50,19 @@ function saidOf(filter: WellFilter): string {
 }
 
 /** All that a well's papers are made from besides its record, as text. */
-function madeWith(archive: Archive, { papers, paper }: BinderWish, madeAt: string): Result<string> {
+function madeWith(
+  archive: Archive,
+  { papers, paper }: BinderWish,
+  madeAt: string,
+  { template }: Headed,
+): Result<string> {
   const practices = archive.practices.list();
   if (!practices.ok) return practices;
   const guidelines = archive.guidelines.list();
   if (!guidelines.ok) return guidelines;
   const own = [practices.value, guidelines.value];
-  return ok(JSON.stringify([programVersion, papers, paper, madeAt, own]));
+  const headed = template ? [template] : [];
+  return ok(JSON.stringify([programVersion, papers, paper, madeAt, own, ...headed]));
 }
 
 function hashOf(archive: Archive, id: string): Result<string> {
@@ -69,7 +76,7 @@ function wellToLay(well: SightedWell, revision: string, made: string): WellToLay
   return { id, key, number, name, region, district, village, revision: count, changedAt };
 }
 
-/** The wells of a wish. Refused where none fits. */
+/** The wells of a wish. Refused where none fits, or where the archive's template cannot be read. */
 export function chooseWells(
   archive: Archive,
   wish: BinderWish,
@@ -79,7 +86,9 @@ export function chooseWells(
   if (!found.ok) return found;
   if (found.value.length === 0)
     return refused('noWellsToBind', 'No well fits the choice. Choose others, then bind again.');
-  const made = madeWith(archive, wish, madeAt);
+  const headed = usualTemplate(archive.templates);
+  if (!headed.ok) return headed;
+  const made = madeWith(archive, wish, madeAt, headed.value);
   if (!made.ok) return made;
   const wells: WellToLay[] = [];
   const hashes: string[] = [];
@@ -90,5 +99,6 @@ export function chooseWells(
     wells.push(wellToLay(well, hash.value, made.value));
   }
   const archiveHash = sha256Hex(hashes.sort().join('\n'));
-  return ok({ wells, filterSays: saidOf(wish.wells.filter ?? {}), archiveHash });
+  const filterSays = saidOf(wish.wells.filter ?? {});
+  return ok({ wells, filterSays, archiveHash, ...headed.value });
 }

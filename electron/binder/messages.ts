@@ -1,4 +1,5 @@
 import type { BinderWish } from '../../core/contract/binderShape.ts';
+import type { Template } from '../../core/drawing/parts/headStrip.ts';
 
 /** What all workers of a binder know. */
 export interface WorkerSetup {
@@ -33,6 +34,7 @@ export type Work =
       readonly wells: readonly WellToLay[];
       readonly filterSays: string;
       readonly archiveHash: string;
+      readonly template?: Template;
     }
   | { readonly kind: 'paint'; readonly volume: number; readonly file: string };
 

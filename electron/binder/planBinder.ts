@@ -38,7 +38,7 @@ interface Gathered {
 
 function gather(
   { wish, madeAt, programVersion }: WorkerSetup,
-  { wells, filterSays, archiveHash }: Planning,
+  { wells, filterSays, archiveHash, template }: Planning,
   work: WorkFolder,
   outside: { readonly fonts: Fonts; readonly backdrop: readonly MapShape[] },
 ): Gathered {
@@ -58,6 +58,7 @@ function gather(
     filterSays,
     programVersion,
     archiveHash,
+    ...(template && { template }),
   };
   const cover = (part: PartId) => part !== 'cover';
   return {

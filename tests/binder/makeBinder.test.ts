@@ -9,6 +9,7 @@ import { openArchive } from '../../electron/archive/open.ts';
 import type { Archive } from '../../electron/archive/archive.ts';
 import { makeBinder } from '../../electron/binder/makeBinder.ts';
 import { volumeFileName } from '../../electron/binder/volumeFileName.ts';
+import { templateText } from '../../electron/service/ownTemplates.ts';
 import { fileNames, well } from '../demo-data/wells.ts';
 import { valueOf } from '../electron/archive/sample.ts';
 import { complaintsAbout } from '../reading/tools.ts';
@@ -209,5 +210,57 @@ it('a wish is refused where no well fits', async () => {
   const nobody = { ...wish, wells: { filter: { districts: ['Nowhere'] } } };
   expect(await make({ folder: 'nobody', wish: nobody })).toMatchObject({
     error: { code: 'noWellsToBind' },
+  });
+});
+
+describe('a binder of an archive with a template', () => {
+  const template = {
+    name: ['Kelumvara Water Office'],
+    address: ['12 Long Quay'],
+    logos: [],
+    labels: {},
+    disclaimer: 'Drawn from reports.',
+  };
+  const two = { ...wish, wells: { ids: fileNames.slice(0, 2).map((name) => name.slice(0, 60)) } };
+  const keysIn = (folder: string) =>
+    readdirSync(path.join(top, folder, 'work')).filter((name) => name.endsWith('.well'));
+
+  /** Stops when both wells are laid; gives the names of their files. */
+  async function laidIn(folder: string) {
+    const stop = new AbortController();
+    await make({
+      folder,
+      wish: two,
+      signal: stop.signal,
+      onProgress: ({ done }) => {
+        if (done === 2) stop.abort();
+      },
+    });
+    return keysIn(folder);
+  }
+
+  afterAll(() => valueOf(archive.templates.remove('office')));
+
+  it('has it on the cover and on each page of the wells, and lays anew what was laid without', async () => {
+    const before = await laidIn('headed');
+    valueOf(archive.templates.put('office', templateText(template)));
+    const after = await laidIn('headed');
+    expect(before).toHaveLength(2);
+    expect(after).toEqual(expect.arrayContaining(before));
+    expect(after).toHaveLength(4);
+    valueOf(await make({ folder: 'headed', wish: two }));
+    const texts = (await Promise.all(pdfsIn('headed').map(textsOf))).flat();
+    expect(texts[0]).toContain('Kelumvara Water Office');
+    expect(texts[0]).toContain('Drawn from reports.');
+    const ofWells = texts.filter((text) => text.includes('revision 1'));
+    expect(ofWells.length).toBeGreaterThan(3);
+    for (const text of ofWells) expect(text).toContain('Kelumvara Water Office');
+  });
+
+  it('is refused where the template cannot be read', async () => {
+    valueOf(archive.templates.put('office', '{}'));
+    expect(await make({ folder: 'unread', wish: two })).toMatchObject({
+      error: { code: 'templateUnread' },
+    });
   });
 });

@@ -9,6 +9,7 @@ import { layParts } from '../../core/drawing/binder/parts.ts';
 import { presentParts } from '../../core/drawing/binder/presentParts.ts';
 import type { Page } from '../../core/drawing/items.ts';
 import type { PaperName } from '../../core/drawing/paper.ts';
+import type { Template } from '../../core/drawing/parts/headStrip.ts';
 import { usedHatches } from '../../core/drawing/usedHatches.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import {
@@ -70,6 +71,10 @@ function broken(kit: BinderKit, content: BinderContent, places: Places) {
   return brokenBy({ record, model, paper: kit.paper, drawing, words: kit.words }, pageLaws);
 }
 
+/** One pixel. */
+const drop =
+  'data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNk+A8AAQUBAScY42YAAAAASUVORK5CYII=';
+
 const sentence =
   'strings[0].components[3].length: the casing of 45.20 m does not go into the hole of 44.00 m. Measure again which of both is right, and change the record.';
 
@@ -110,3 +115,39 @@ describe.each(Object.entries(made))('the pages of a binder %s', (_, content) => 
 it.each<PaperName>(['A3'])('the pages keep the laws on %s', (paper) => {
   expect(broken(kitIn('fr', paper), withAll(contentOf(manyWells(60))), farPlaces)).toEqual({});
 });
+
+const full: Template = {
+  name: ['Water Directorate of the Kelumvara Basin and its Northern Districts', 'Wells', 'Archive'],
+  address: ['12 Long Quay', 'Kelumvara', 'office@example.org'],
+  logos: [1, 2, 3].map((at) => ({ data: drop, width: 300, height: 90, says: `Drop ${at}` })),
+  labels: { programme: 'Programme of the directorate and all of its partners' },
+  disclaimer: 'Drawn from what was reported by those who worked at the well. '.repeat(6).trim(),
+};
+
+describe.each(['A4', 'A3'] as const)(
+  'the cover on %s with all that a template may have',
+  (paper) => {
+    const long = {
+      ...contentOf(longNamed(manyWells(40))),
+      title: 'Wells of a wide district '.repeat(9),
+    };
+    const content = { ...long, template: full };
+
+    it.each(languages)('keeps the laws of sheets in %s', (language) => {
+      expect(broken(kitIn(language, paper), content, farPlaces)).toEqual({});
+    });
+
+    it('says who made the binder, and keeps the caution beside their disclaimer', () => {
+      const kit = kitIn('en', paper);
+      const [cover] = layParts.cover(kit, content, farPlaces).pages;
+      const said = JSON.stringify(cover!.items);
+      for (const text of [
+        full.address[1],
+        'Drop 3',
+        'Drawn from what was',
+        'It declares no water safe',
+      ])
+        expect(said).toContain(text);
+    });
+  },
+);

@@ -77,12 +77,15 @@ type Row = readonly [what: string, says: string];
 
 function factsOf(kit: BinderKit, content: BinderContent, width: PaperMm, look: TextLook): Row[] {
   const { own } = kit;
-  const { wells, papers, madeAt, madeBy } = content;
+  const { wells, papers, madeAt, madeBy, template } = content;
   const districts = distinct(wells.map(({ district }) => district));
   const programmes = distinct(wells.map(({ programme }) => programme));
   const rows: Row[] = [
     [own.cover.district, named(kit, districts, own.counts.districts, width, look)],
-    [own.cover.programme, named(kit, programmes, own.counts.programmes, width, look)],
+    [
+      template?.labels.programme ?? own.cover.programme,
+      named(kit, programmes, own.counts.programmes, width, look),
+    ],
     [own.cover.wells, String(wells.length)],
     [own.cover.states, statesOf(kit, wells)],
     [own.cover.period, periodOf(wells) ?? own.cover.noPeriod],
@@ -137,23 +140,39 @@ function drawVolume(kit: BinderKit, volume: Volume, { x, width }: Box, y: PaperM
   return letter(kit, says, x, y, { lettering: 'large', widest: width });
 }
 
+/** The disclaimer of an organisation over the binder's caution, at the foot of the box. */
+function drawFoot(kit: BinderKit, { template }: BinderContent, box: Box): Item[] {
+  const { x, width } = box;
+  const disclaimer = template?.disclaimer ? wrapped(kit, template.disclaimer, width) : [];
+  const caution = wrapped(kit, kit.own.cover.caution, width, { face: 'bold' });
+  const cautionTop = box.y + box.height - caution.length * lineHeight('small');
+  const top = cautionTop - 1.5 - disclaimer.length * lineHeight('small');
+  return [
+    ...lettered(kit, disclaimer, x, top),
+    ...lettered(kit, caution, x, cautionTop, { face: 'bold' }),
+  ];
+}
+
 /** One page; of a binder in volumes, one for each of them. */
 export function layCover(kit: BinderKit, content: BinderContent, volume?: Volume): LaidPart {
   const { frame, width, height } = kit.paper;
-  const inner = { x: frame.x + pad, y: frame.y + pad, width: frame.width - 2 * pad, height: 0 };
+  const inner = {
+    x: frame.x + pad,
+    y: frame.y + pad,
+    width: frame.width - 2 * pad,
+    height: frame.height - 2 * pad,
+  };
   const { look, lines } = titleLines(kit, content.title, inner.width);
   const titleTop = frame.y + frame.height * 0.27;
   const titleEnd = titleTop + lines.length * lineHeight(look.lettering);
   const facts = drawFacts(kit, content, { ...inner, y: titleEnd + 16 });
-  const caution = wrapped(kit, kit.own.cover.caution, inner.width, { face: 'bold' });
-  const cautionTop = frame.y + frame.height - pad - caution.length * lineHeight('small');
   const items = [
     rectangle(frame, { stroke: solid('frame') }),
     ...(content.template ? drawSender(kit, content.template, inner) : []),
     ...lettered(kit, lines, inner.x, titleTop, look),
     ...(volume ? drawVolume(kit, volume, inner, titleEnd + 7) : []),
     ...facts.items,
-    ...lettered(kit, caution, inner.x, cautionTop, { face: 'bold' }),
+    ...drawFoot(kit, content, inner),
   ];
   return { pages: [{ width, height, items: [group('cover', items)] }], marks: [] };
 }
