@@ -17,6 +17,9 @@ export const callPath = '/call/';
 /** Loopback host: server-sent events, each one's data a HostEvent as JSON. */
 export const eventsPath = '/events';
 
+/** Loopback host: a PDF made a moment ago, by its SHA-256 in hexadecimal. */
+export const madePath = '/made/';
+
 /** Desktop host: channel of calls, taking the call's name and its arguments. */
 export const callChannel = 'borefolio:call';
 

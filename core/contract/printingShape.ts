@@ -5,7 +5,7 @@ export interface PrinterRow {
   readonly usual: boolean;
 }
 
-/** How this host prints. Where it does not, the page hands the PDF to its browser. */
+/** How this host prints. Where it does not, the page has its browser show the PDF. */
 export interface PrintWays {
   readonly printers: readonly PrinterRow[];
   /** The system's program for PDFs can be asked to show one. */

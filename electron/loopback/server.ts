@@ -1,11 +1,12 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { callPath, eventsPath } from '../../core/contract/host.ts';
+import { callPath, eventsPath, madePath } from '../../core/contract/host.ts';
 import { contentPolicy, readPageFile } from '../files/pageFiles.ts';
 import type { Service } from '../service/service.ts';
 import { respondToCall } from './callRoute.ts';
 import { streamEvents } from './eventStream.ts';
 import { guardOf, type Guard } from './guard.ts';
+import { inlineHeaders, madeFiles, type MadeFiles } from './madeFiles.ts';
 
 export interface LoopbackOptions {
   readonly service: Service;
@@ -25,6 +26,7 @@ export interface Loopback {
 
 interface Desk extends Required<LoopbackOptions> {
   readonly guard: Guard;
+  readonly made: MadeFiles;
 }
 
 const headers: Readonly<Record<string, string>> = {
@@ -52,6 +54,12 @@ async function sendPage(folder: string, pathName: string, response: ServerRespon
   response.writeHead(200, { 'Content-Type': file.type }).end(file.bytes);
 }
 
+function sendMade(made: MadeFiles, hash: string, response: ServerResponse): void {
+  const file = made.get(hash);
+  if (!file) return sayText(response, 404, 'This PDF is no longer kept. Print the sheet again.');
+  response.writeHead(200, inlineHeaders(file)).end(file.pdf);
+}
+
 async function answer(
   desk: Desk,
   request: IncomingMessage,
@@ -59,6 +67,7 @@ async function answer(
   path: string,
 ) {
   const { status, answer } = await respondToCall(desk.service, request, path, desk.report);
+  desk.made.keep(path.slice(callPath.length), answer);
   const body = JSON.stringify(answer);
   response.writeHead(status, { 'Content-Type': 'application/json; charset=utf-8' });
   response.end(body);
@@ -67,7 +76,7 @@ async function answer(
 /** Order: made to us by our page, then an entry, then the cookie, then what is asked for. */
 async function handle(desk: Desk, request: IncomingMessage, response: ServerResponse) {
   for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
-  const { guard, service, pageFolder } = desk;
+  const { guard, made, service, pageFolder } = desk;
   const url = URL.parse(request.url ?? '', 'http://127.0.0.1');
   if (!url || !guard.isOurs(request)) return forbid(response);
   const entry = url.pathname === '/' ? url.searchParams.get('k') : null;
@@ -78,6 +87,8 @@ async function handle(desk: Desk, request: IncomingMessage, response: ServerResp
     return answer(desk, request, response, url.pathname);
   if (request.method !== 'GET') return sayText(response, 405, 'Only pages and calls are served.');
   if (url.pathname === eventsPath) return streamEvents(service, response);
+  if (url.pathname.startsWith(madePath))
+    return sendMade(made, url.pathname.slice(madePath.length), response);
   return sendPage(pageFolder, url.pathname, response);
 }
 
@@ -89,7 +100,7 @@ export async function startLoopback(options: LoopbackOptions): Promise<Loopback>
     server.once('error', failed).listen(0, '127.0.0.1', listening);
   });
   const { port } = server.address() as AddressInfo;
-  const desk: Desk = { ...options, report, guard: guardOf(port) };
+  const desk: Desk = { ...options, report, guard: guardOf(port), made: madeFiles() };
   server.on('request', (request, response) => {
     handle(desk, request, response).catch((thrown: unknown) => {
       report('request', thrown);

@@ -7,6 +7,7 @@ import { say } from '../parts/words.ts';
 import { exportDrawing, exportPaper, partedCode, type WantedPaper } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
 import { download } from './download.ts';
+import { showMade } from './showMade.ts';
 
 type Said = (sentence: string) => string;
 
@@ -61,7 +62,7 @@ export class PaperWork {
     });
   }
 
-  /** Prints where the host can; else the PDF is handed over with how to print it. */
+  /** Prints where the host can; else the browser shows the PDF, or takes it as a download. */
   print(wanted: WantedPaper, printer?: string): Promise<void> {
     return this.#work(say.sheet.exporting, say.sheet.printFailed, async () => {
       const made = await exportPaper(this.#host, this.#folder, wanted);
@@ -69,9 +70,8 @@ export class PaperWork {
       const { fileName, pdf, unrevised } = made.value;
       const older = this.#older(unrevised);
       if (printer === undefined && !this.ways.viewer) {
-        download(fileName, pdf, 'application/pdf');
-        const value = `${say.sheet.exported(fileName)} ${say.sheet.atActualSize}${older}`;
-        return { ok: true, value };
+        const given = await this.#given(fileName, pdf);
+        return { ok: true, value: `${given} ${say.sheet.atActualSize}${older}` };
       }
       const job = { fileName, pdf, ...(printer !== undefined && { printer }) };
       const printed = await this.#host.send('printing.print', job);
@@ -79,6 +79,13 @@ export class PaperWork {
       const sent = printer === undefined ? say.sheet.atActualSize : say.sheet.sentTo(printer);
       return { ok: true, value: sent + older };
     });
+  }
+
+  /** Has the browser show a PDF, or take it where it shows none; gives what was done. */
+  async #given(fileName: string, pdf: string): Promise<string> {
+    if (await showMade(pdf)) return say.sheet.shownInTab(fileName);
+    download(fileName, pdf, 'application/pdf');
+    return say.sheet.exported(fileName);
   }
 
   #older(unrevised: boolean): string {

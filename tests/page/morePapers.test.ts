@@ -28,6 +28,26 @@ it('gives the page in sight as a drawing file by the keyboard, and the list fits
   await page.context().close();
 });
 
+it('prints from a tab where the browser shows the PDF, or from its downloads where it opens none', async () => {
+  const page = await openWell(program, 'KV-25-011', 1024, 768);
+  const print = async () => {
+    await page.getByRole('button', { name: 'More', exact: true }).click();
+    await page.getByRole('button', { name: 'Print', exact: true }).click();
+  };
+  const [tab] = await Promise.all([page.context().waitForEvent('page'), print()]);
+  expect(new URL(tab.url()).pathname).toMatch(/^\/made\/[0-9a-f]{64}$/);
+  await page.getByText(/is open in a new tab.* at actual size, 100 %/).waitFor();
+  await tab.close();
+  await page.evaluate(() => {
+    window.open = () => null;
+  });
+  const [file] = await Promise.all([page.waitForEvent('download'), print()]);
+  await page.getByText(`${file.suggestedFilename()} was made. Print the PDF at actual`).waitFor();
+  expect(await page.evaluate(textFaults)).toEqual([]);
+  expect(program.complaints).toEqual([]);
+  await page.context().close();
+});
+
 it.each(languages)(
   'the lists that open from the sheet’s bar stand whole in a small window, in %s',
   async (language) => {

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import path from 'node:path';
@@ -182,6 +183,49 @@ describe('a file', () => {
     const refusal = await call('attachments.put', { data: further });
     expect(refusal.status).toBe(413);
     expect(JSON.parse(refusal.body)).toMatchObject({ error: { code: 'tooLarge' } });
+  });
+});
+
+describe('a PDF just made', () => {
+  async function made() {
+    const cookie = await enter();
+    const valueOf = async (name: string, args: unknown) =>
+      JSON.parse((await call(name, args, { cookie })).body).value;
+    const { id } = await valueOf('wells.create', { record });
+    const { fileName, pdf } = await valueOf('papers.asBuilt', { id, paper: 'A4' });
+    const bytes = Buffer.from(pdf, 'base64');
+    const target = `/made/${createHash('sha256').update(bytes).digest('hex')}`;
+    return { cookie, bytes, fileName: String(fileName), target };
+  }
+
+  it('is shown by the browser itself, under its name, and by nothing that guesses its kind', async () => {
+    const { cookie, bytes, fileName, target } = await made();
+    const shown = await fetch(`${origin()}${target}`, { headers: { cookie } });
+    expect(shown.status).toBe(200);
+    expect(Object.fromEntries(shown.headers)).toMatchObject({
+      'content-type': 'application/pdf',
+      'content-disposition': `inline; filename*=UTF-8''${encodeURIComponent(fileName)}`,
+      'x-content-type-options': 'nosniff',
+      'x-frame-options': 'DENY',
+      'cache-control': 'no-store',
+      'content-security-policy': "frame-ancestors 'none'",
+    });
+    expect(Buffer.compare(Buffer.from(await shown.arrayBuffer()), bytes)).toBe(0);
+  });
+
+  it('is shut without the cookie, under another host’s name and to another origin', async () => {
+    const { cookie, target } = await made();
+    expect((await send('GET', target)).status).toBe(403);
+    const host = `localhost:${port}`;
+    expect((await send('GET', target, { cookie, host })).status).toBe(403);
+    const elsewhere = 'http://borefolio.example';
+    expect((await send('GET', target, { cookie, origin: elsewhere })).status).toBe(403);
+  });
+
+  it('is all that lies there', async () => {
+    const { cookie, target } = await made();
+    for (const other of ['/made/', '/made/a.pdf', `/made/${'0'.repeat(64)}`, `${target}/..`])
+      expect([other, (await send('GET', other, { cookie })).status]).toEqual([other, 404]);
   });
 });
 

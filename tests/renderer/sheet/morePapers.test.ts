@@ -5,7 +5,9 @@ import type { PageHost } from '../../../core/contract/host.ts';
 import ExportButton from '../../../renderer/sheet/ExportButton.svelte';
 
 const handed = vi.hoisted(() => vi.fn());
+const shown = vi.hoisted(() => vi.fn());
 vi.mock('../../../renderer/sheet/download.ts', () => ({ download: handed }));
+vi.mock('../../../renderer/sheet/showMade.ts', () => ({ showMade: shown }));
 
 const paper = { fileName: 'a.pdf', pdf: 'JVBERi0=', findings: [], unrevised: false };
 let asked: [string, unknown][];
@@ -37,6 +39,7 @@ async function choose(entry: string) {
 beforeEach(() => {
   asked = [];
   handed.mockClear();
+  shown.mockReset().mockResolvedValue(true);
   const drawing = { fileName: 'a-2.svg', data: 'PHN2', mediaType: 'image/svg+xml' };
   answers = {
     'papers.asBuilt': paper,
@@ -90,7 +93,19 @@ describe('the list behind More', () => {
     expect(texts('[role=status]')[0]).toContain('at actual size, 100 %');
   });
 
-  it('hands the PDF over where the host does not print, and says at what size to print it', async () => {
+  it('has the browser show the PDF where the host does not print, and says at what size to print it', async () => {
+    await open();
+    const asking = await choose('Print');
+    expect(asking.map(([name]) => name)).toEqual(['papers.asBuilt']);
+    expect(shown).toHaveBeenCalledExactlyOnceWith('JVBERi0=');
+    expect(handed).not.toHaveBeenCalled();
+    expect(texts('[role=status]')).toEqual([
+      'a.pdf is open in a new tab. Print the PDF at actual size, 100 %, not fitted to the page.',
+    ]);
+  });
+
+  it('hands the PDF over where the browser shows none, and says the same', async () => {
+    shown.mockResolvedValue(false);
     await open();
     const asking = await choose('Print');
     expect(asking.map(([name]) => name)).toEqual(['papers.asBuilt']);
@@ -112,6 +127,7 @@ describe('the list behind More', () => {
     await choose('Print');
     expect(texts('[role=status]')).toEqual(['Nothing was printed: No paper.']);
     expect(handed).not.toHaveBeenCalled();
+    expect(shown).not.toHaveBeenCalled();
   });
 
   it('is walked by arrows and closed by Escape', async () => {

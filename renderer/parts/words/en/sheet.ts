@@ -61,6 +61,7 @@ export const sheet = {
   fileFailed: (sentence: string) => `No file was made: ${sentence}`,
   printFailed: (sentence: string) => `Nothing was printed: ${sentence}`,
   sentTo: (printer: string) => `The sheet was sent to ${printer} at actual size.`,
+  shownInTab: (name: string) => `${name} is open in a new tab.`,
   atActualSize: 'Print the PDF at actual size, 100 %, not fitted to the page.',
   broken:
     'The sheet cannot be drawn with what was typed last. What is shown is the sheet before that.',

@@ -63,6 +63,7 @@ export const sheet: InterfaceWords['sheet'] = {
   fileFailed: (sentence) => `Pas de fichier : ${sentence}`,
   printFailed: (sentence) => `Rien n’a été imprimé : ${sentence}`,
   sentTo: (printer) => `La feuille a été envoyée à ${printer} en taille réelle.`,
+  shownInTab: (name) => `${name} est ouvert dans un nouvel onglet.`,
   atActualSize: 'Imprimez le PDF en taille réelle, à 100 %, sans l’ajuster à la page.',
   broken:
     'La feuille ne peut pas être dessinée avec la dernière saisie. Elle est montrée telle qu’elle était avant.',

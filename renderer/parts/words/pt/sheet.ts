@@ -63,6 +63,7 @@ export const sheet: InterfaceWords['sheet'] = {
   fileFailed: (sentence) => `Não foi feito nenhum ficheiro: ${sentence}`,
   printFailed: (sentence) => `Nada foi impresso: ${sentence}`,
   sentTo: (printer) => `A folha foi enviada para ${printer} em tamanho real.`,
+  shownInTab: (name) => `${name} está aberto num novo separador.`,
   atActualSize: 'Imprima o PDF em tamanho real, a 100 %, sem o ajustar à página.',
   broken:
     'A folha não pode ser desenhada com o que foi escrito por último. Mostra-se a folha anterior.',
