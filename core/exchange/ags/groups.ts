@@ -127,6 +127,8 @@ export const writtenGroups: Readonly<Record<string, readonly Heading[]>> = {
     ['MONG_ID', '', 'X'],
     ['MONG_DIS', 'm', '2DP'],
     ['PIPE_REF', '', 'X'],
+    ['MONG_TRZ', 'm', '3DP'],
+    ['MONG_BRZ', 'm', '3DP'],
   ],
   MOND: [
     ['LOCA_ID', '', 'ID'],

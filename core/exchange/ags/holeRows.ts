@@ -5,6 +5,7 @@ import type { GroundSample } from '../../record/samples.ts';
 import type { Level, Strike } from '../../record/water.ts';
 import { known } from '../../base/known.ts';
 import type { Piece } from '../tables/joinPieces.ts';
+import { convertLength, lengthUnitOf } from '../tables/units.ts';
 import { inWords } from '../laid/words.ts';
 import { understandWords } from '../words/understandWords.ts';
 import type { Cells } from './cells.ts';
@@ -138,7 +139,8 @@ const levelTypes: Readonly<Record<string, Level['datum']>> = { WDEP: 'ground', W
 
 const states = ['static', 'pumping', 'recovering'] as const;
 
-export function levelOf(cells: Cells): Level | undefined {
+/** @param point Which of several points in the hole it was read at. */
+export function levelOf(cells: Cells, point: string | undefined): Level | undefined {
   const type = cells.text('MOND_TYPE') ?? '';
   const datum = levelTypes[type];
   if (!datum) {
@@ -151,17 +153,24 @@ export function levelOf(cells: Cells): Level | undefined {
   }
   const reading = cells.number('MOND_RDNG');
   if (reading === undefined) return undefined;
-  const unit = cells.text('MOND_UNIT') ?? 'm';
-  if (unit !== 'm') {
-    cells.tell('MOND_UNIT', `A level in "${unit}" is not read; give it in metres.`, false);
+  const written = cells.text('MOND_UNIT') ?? 'm';
+  const unit = lengthUnitOf(written);
+  if (unit === undefined) {
+    cells.tell('MOND_UNIT', `A level in "${written}" is not read; give it in metres.`, false);
     return undefined;
   }
   const time = cells.time('MOND_DTIM');
   const [first = '', ...rest] = (cells.text('MOND_REM') ?? '').split('; ');
   const state = states.find((one) => one === first);
   const said = state === undefined ? cells.text('MOND_REM') : rest.join('; ') || undefined;
-  const remark = joined(said, time?.asWritten && `Time as written: ${time.asWritten}`);
-  return { ...known({ at: time?.at }), reading, datum, ...known({ state, remark }) } as Level;
+  const remark = joined(point, said, time?.asWritten && `Time as written: ${time.asWritten}`);
+  const depth = convertLength(reading, unit, 'm');
+  return {
+    ...known({ at: time?.at }),
+    reading: depth,
+    datum,
+    ...known({ state, remark }),
+  } as Level;
 }
 
 /** Water and gas are sampled too; a record's samples are of the ground (types: the list of 4.1). */

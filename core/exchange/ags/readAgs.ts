@@ -10,8 +10,10 @@ import type { TableTrouble } from '../tables/trouble.ts';
 import { cellsOf, type Cells } from './cells.ts';
 import { leftOpen, methodOf } from './codes.ts';
 import { readDegrees } from './degrees.ts';
+import { withCasings } from './drillingCasing.ts';
 import { abbreviationsOf, type SaidByFile } from './fileWords.ts';
 import { fillRowOf, intervalOf, levelOf, pieceOf, sampleOf, strikeOf } from './holeRows.ts';
+import { pointOfReading, pointsOf } from './monitoring.ts';
 import { readGroups, type AgsGroups } from './readGroups.ts';
 import { leftOut } from './takenHeadings.ts';
 
@@ -119,7 +121,7 @@ function sectionsOf(hole: Hole) {
   return rows.map((row, at) => ({ from: rows[at - 1]?.to ?? 0, ...row }));
 }
 
-function boreOf(hole: Hole) {
+function boreOf(hole: Hole, casings: string | undefined) {
   const [loca] = hole.rows('LOCA');
   const drilling = hole.rows('HDPH');
   const method = methodOf(
@@ -127,21 +129,22 @@ function boreOf(hole: Hole) {
     drilling[0]?.text('HDPH_TYPE') ?? loca?.text('LOCA_TYPE'),
   );
   const sections = sectionsOf(hole);
+  const remark = present([loca?.text('LOCA_REM'), casings]).join('; ');
   return {
     ...known({ method, rig: drilling[0]?.text('HDPH_EXC') }),
     ...known({ startedOn: loca?.day('LOCA_STAR'), finishedOn: loca?.day('LOCA_ENDD') }),
-    ...known({ depthReached: loca?.metres('LOCA_FDEP'), remark: loca?.text('LOCA_REM') }),
+    ...known({ depthReached: loca?.metres('LOCA_FDEP'), remark: remark || undefined }),
     ...(sections.length === 0 ? {} : { sections }),
   };
 }
 
 /** A row of water strikes without a depth tells in its remark that no water came. */
-function notesOf(hole: Hole): string | undefined {
+function notesOf(hole: Hole, points: readonly string[]): string | undefined {
   const said = hole
     .rows('WSTG')
     .filter((row) => row.text('WSTG_DPTH') === undefined)
     .map((row) => row.text('WSTG_REM'));
-  return present(said).join('; ') || undefined;
+  return [...present(said), ...points].join('; ') || undefined;
 }
 
 function wellOf(file: string, hole: Hole, project: Project, said: SaidByFile): WellFrom {
@@ -151,19 +154,23 @@ function wellOf(file: string, hole: Hole, project: Project, said: SaidByFile): W
     const sentence = `${hole.id} has no row in LOCA; what the other groups tell of it comes in.`;
     hole.rows(group ?? '')[0]?.tell('LOCA_ID', sentence, true);
   }
-  const pieces = present<Piece>(hole.rows('PIPE').map((row) => pieceOf(row, said)));
+  const piped = present<Piece>(hole.rows('PIPE').map((row) => pieceOf(row, said)));
+  const { pieces, remark } = withCasings(piped, hole.rows('CDIA'));
+  const filled = present(hole.rows('BKFL').map((row) => fillRowOf(row, said)));
+  const monitored = hole.rows('MONG');
+  const points = pointsOf(monitored, said, { pieces, fills: filled });
   const rises = hole.rows('WSTD');
   const chapters = {
     identity: identityOf(hole, project),
     site: siteOf(hole),
-    bore: boreOf(hole),
+    bore: boreOf(hole, remark),
     samples: present(hole.rows('SAMP').map(sampleOf)),
     log: present(hole.rows('GEOL').map((row) => intervalOf(row, said))).sort(byDepth),
     strings: stringsFrom(pieces),
-    annulus: present(hole.rows('BKFL').map((row) => fillRowOf(row, said))).sort(byDepth),
-    levels: present(hole.rows('MOND').map(levelOf)),
+    annulus: [...filled, ...points.fills].sort(byDepth),
+    levels: present(hole.rows('MOND').map((row) => levelOf(row, pointOfReading(row, monitored)))),
     strikes: present(hole.rows('WSTG').map((row) => strikeOf(row, rises))),
-    notes: notesOf(hole),
+    notes: notesOf(hole, points.notes),
   };
   return wellFrom(withoutEmpty(chapters), { file, line: hole.line });
 }

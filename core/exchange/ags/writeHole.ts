@@ -8,6 +8,7 @@ import { readPosition, type PositionRead } from '../points/position.ts';
 import { fillCodes, groundCode, laidOut, methodCodes, pieceCodes, type Code } from './codes.ts';
 import { writeDegrees } from './degrees.ts';
 import { fieldsOf, fixed, type FieldsOf, type RowFields } from './holeText.ts';
+import { screenRuns, type Range } from './screenRuns.ts';
 
 /** A row of a group, with the codes that it uses by their headings. */
 export interface HoleRow {
@@ -62,13 +63,8 @@ function keyed<T>(
   return sorted;
 }
 
-interface Ranged {
-  readonly from: number;
-  readonly to: number;
-}
-
 /** Thickness that is left of an interval when its depths are rounded to the millimetre. */
-const ranged = ({ from, to }: Ranged) =>
+const ranged = ({ from, to }: Range) =>
   Number(to.toFixed(3)) > Number(from.toFixed(3)) ? [from, to] : undefined;
 
 function locaRow(hole: Hole): HoleRow {
@@ -224,7 +220,13 @@ function pipeRefs({ losing, fields: { text } }: Hole, strings: readonly LaidStri
   });
 }
 
-function pipeRows(hole: Hole): { rows: HoleRow[]; refs: readonly string[] } {
+/** The string whose water the levels are taken to be: the first one. */
+interface Monitored {
+  readonly ref: string;
+  readonly screens: readonly Range[];
+}
+
+function pipeRows(hole: Hole): { rows: HoleRow[]; monitored: Monitored | undefined } {
   const {
     id,
     record,
@@ -250,7 +252,9 @@ function pipeRows(hole: Hole): { rows: HoleRow[]; refs: readonly string[] } {
       return row('PIPE', id, fields, { PIPE_TYPE: pieceCodes[component.kind], ...cons });
     });
   });
-  return { rows, refs };
+  const [first] = strings;
+  const monitored = first && { ref: refs[0]!, screens: screenRuns(first.pieces) };
+  return { rows, monitored };
 }
 
 function fillRows(hole: Hole): HoleRow[] {
@@ -306,7 +310,23 @@ const levelCodes = {
   casingTop: { code: 'WDEPC', says: 'Depth to water below the top of the casing' },
 } as const;
 
-function levelRows({ id, record, fields: { text, moment } }: Hole, ref?: string): HoleRow[] {
+/** The point where levels are read; its response zone is the screen, where it is a single one. */
+function pointRow(id: string, point: RowFields, monitored: Monitored | undefined): HoleRow {
+  const [screen, ...more] = monitored?.screens ?? [];
+  const zone = screen && more.length === 0 ? ranged(screen) : undefined;
+  const [top, base] = zone ?? [];
+  return row('MONG', id, {
+    ...point,
+    PIPE_REF: monitored?.ref,
+    MONG_TRZ: top === undefined ? undefined : fixed(top, 3),
+    MONG_BRZ: base === undefined ? undefined : fixed(base, 3),
+  });
+}
+
+function levelRows(
+  { id, record, fields: { text, moment } }: Hole,
+  monitored: Monitored | undefined,
+): HoleRow[] {
   const levels = record.levels ?? [];
   if (levels.length === 0) return [];
   const point = { MONG_ID: '1', MONG_DIS: '0.00' };
@@ -322,7 +342,7 @@ function levelRows({ id, record, fields: { text, moment } }: Hole, ref?: string)
     };
     return row('MOND', id, fields, { MOND_TYPE: levelCodes[datum] });
   });
-  return [row('MONG', id, { ...point, PIPE_REF: ref }), ...rows];
+  return [pointRow(id, point, monitored), ...rows];
 }
 
 /** All rows of one hole, group by group. */
@@ -338,6 +358,6 @@ export function holeRows(id: string, record: WellRecord, losing: Losing): HoleRo
     ...pipes.rows,
     ...fillRows(hole),
     ...strikeRows(hole),
-    ...levelRows(hole, pipes.refs[0]),
+    ...levelRows(hole, pipes.monitored),
   ];
 }

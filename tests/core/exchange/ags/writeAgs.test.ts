@@ -126,6 +126,28 @@ test('every row belongs to a hole of LOCA, and holes of one number are told apar
   expect(losses.filter(({ path }) => path === 'identity.number')).toHaveLength(1);
 });
 
+test('the response zone of the point of levels is the one screen of the string', async () => {
+  const groups = groupsOf(await written());
+  const rowsOf = (name: string) => {
+    const { headings, rows } = groups.find((one) => one.name === name)!;
+    return rows.map((row) => new Map(headings.map((heading, at) => [heading, row[at]!])));
+  };
+  const points = rowsOf('MONG').filter((one) => one.get('MONG_TRZ') !== '');
+  expect(points.length).toBeGreaterThan(0);
+  for (const point of points) {
+    const screens = rowsOf('PIPE').filter(
+      (one) =>
+        one.get('PIPE_TYPE') === 'SLOTTED' &&
+        ['LOCA_ID', 'PIPE_REF'].every((key) => one.get(key) === point.get(key)),
+    );
+    const [tops, bases] = ['PIPE_TOP', 'PIPE_BASE'].map((key) =>
+      screens.map((one) => Number(one.get(key))),
+    );
+    expect(Number(point.get('MONG_TRZ'))).toBe(Math.min(...tops!));
+    expect(Number(point.get('MONG_BRZ'))).toBe(Math.max(...bases!));
+  }
+});
+
 test('the same wells give the same bytes', async () => {
   expect(await written()).toBe(await written());
 });
