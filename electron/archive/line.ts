@@ -1,5 +1,5 @@
 import type { WriteHandle } from './handles.ts';
-import { newestDocument } from './lists.ts';
+import { newestDocument } from './tables/newest.ts';
 import { putSearchText } from './tables/search.ts';
 import { sightOf } from './tables/sights.ts';
 import { findWell, listed, listOutdated, putWell, type WrittenWell } from './tables/wells.ts';

@@ -16,10 +16,8 @@ import {
   type PlacedWell,
   type SightedWell,
 } from './tables/lists.ts';
+import { newestDocument } from './tables/newest.ts';
 import { countUncounted, listUncounted, putCounts, type FindingCounts } from './tables/sights.ts';
-import { findRevision } from './tables/revisions.ts';
-import { findWell } from './tables/wells.ts';
-import { findWorking } from './tables/working.ts';
 
 /** Counts the findings of a record in any condition, by the count of that number. */
 export interface FindingCount {
@@ -61,15 +59,6 @@ export interface Lists {
 export interface Access {
   reading<T>(query: (db: ReadHandle) => Result<T>): Result<T>;
   writing<T>(change: (db: WriteHandle) => Result<T>): Result<T>;
-}
-
-/** A well's record as it is being worked on, or else its newest revision. */
-export function newestDocument(db: ReadHandle, id: string): unknown {
-  const working = findWorking(db, id);
-  if (working) return working.desk.record;
-  const well = findWell(db, id);
-  const newest = well && findRevision(db, id, well.revision);
-  return newest && (JSON.parse(newest.record) as unknown);
 }
 
 function valuesOf(db: ReadHandle): ListValues {

@@ -1,5 +1,3 @@
-import { valueAt } from '../../core/base/recordPath.ts';
-
 /** What a well is found by, column by column. */
 export interface SearchText {
   readonly number: string;
@@ -16,35 +14,48 @@ const people = ['client', 'contractor', 'driller', 'supervisor', 'programme'];
 const committee = ['name', 'chair', 'caretaker'];
 const remarkKeys = new Set(['remark', 'remarks', 'notes', 'words', 'caption']);
 
-function textsAt(record: unknown, chapter: string, keys: readonly string[]): string[] {
-  return keys
-    .map((key) => valueAt(record, `${chapter}.${key}`))
-    .filter((value): value is string => typeof value === 'string');
+function field(value: unknown, key: string): unknown {
+  if (typeof value !== 'object' || value === null) return undefined;
+  return (value as Readonly<Record<string, unknown>>)[key];
 }
 
-/** Texts under the keys of remarks, wherever in the record they stand. */
-function remarksIn(value: unknown): string[] {
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, one]) =>
-    typeof one === 'string' && remarkKeys.has(key) ? [one] : remarksIn(one),
-  );
+function textsOf(value: unknown, keys: readonly string[]): string[] {
+  return keys
+    .map((key) => field(value, key))
+    .filter((text): text is string => typeof text === 'string');
+}
+
+/** Adds the texts under the keys of remarks, wherever in the record they stand. */
+function addRemarks(value: unknown, remarks: string[]): void {
+  if (typeof value !== 'object' || value === null) return;
+  for (const key of Object.keys(value)) {
+    const one = field(value, key);
+    if (typeof one !== 'string') addRemarks(one, remarks);
+    else if (remarkKeys.has(key)) remarks.push(one);
+  }
+}
+
+function remarksIn(record: unknown): string[] {
+  const remarks: string[] = [];
+  addRemarks(record, remarks);
+  return remarks;
 }
 
 function signersOf(record: unknown): string[] {
-  const marks = valueAt(record, 'marks');
+  const marks = field(record, 'marks');
   if (!Array.isArray(marks)) return [];
-  return marks.flatMap((mark) => textsAt({ mark }, 'mark', ['name', 'organisation']));
+  return marks.flatMap((mark) => textsOf(mark, ['name', 'organisation']));
 }
 
 function logWords(record: unknown): string[] {
-  const log = valueAt(record, 'log');
+  const log = field(record, 'log');
   if (!Array.isArray(log)) return [];
   const described = log.flatMap((interval) => {
-    const qualifiers = valueAt({ interval }, 'interval.qualifiers');
+    const qualifiers = field(interval, 'qualifiers');
     const second = Array.isArray(qualifiers) ? qualifiers : [];
     return [
-      ...textsAt({ interval }, 'interval', ['material', 'colour', 'consistency']),
-      ...second.flatMap((qualifier) => textsAt({ qualifier }, 'qualifier', ['material'])),
+      ...textsOf(interval, ['material', 'colour', 'consistency']),
+      ...second.flatMap((qualifier) => textsOf(qualifier, ['material'])),
     ];
   });
   return [...new Set(described)];
@@ -53,13 +64,14 @@ function logWords(record: unknown): string[] {
 /** Gathers the words of a record in any condition. */
 export function searchText(record: unknown): SearchText {
   const line = (texts: string[]) => texts.join('\n').normalize('NFC');
+  const [identity, site] = [field(record, 'identity'), field(record, 'site')];
   return {
-    number: line(textsAt(record, 'identity', ['number', 'contract', 'permit'])),
-    name: line(textsAt(record, 'identity', ['name'])),
-    places: line(textsAt(record, 'site', places)),
+    number: line(textsOf(identity, ['number', 'contract', 'permit'])),
+    name: line(textsOf(identity, ['name'])),
+    places: line(textsOf(site, places)),
     people: line([
-      ...textsAt(record, 'identity', people),
-      ...textsAt(record, 'site.committee', committee),
+      ...textsOf(identity, people),
+      ...textsOf(field(site, 'committee'), committee),
       ...signersOf(record),
     ]),
     remarks: line(remarksIn(record)),

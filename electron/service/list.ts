@@ -5,7 +5,7 @@ import type { Archive } from '../archive/archive.ts';
 import type { SightedWell } from '../archive/tables/lists.ts';
 import { findingCountBy } from './findingCounts.ts';
 import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
-import { matchIn } from './match.ts';
+import { matchIn, unseenWords } from './match.ts';
 import { ownGuidelineFiles } from './ownGuidelines.ts';
 import { ownPracticeFiles } from './ownPractices.ts';
 
@@ -34,18 +34,25 @@ function goThrough(
   return gone.ok ? lists.uncounted(count.number) : gone;
 }
 
+/** Rows with where the search was found; a record is read only where no column shows that. */
 function withMatches(
   { lists }: Archive,
   rows: readonly SightedWell[],
   search = '',
 ): Result<readonly ListRow[]> {
-  if (search.trim() === '') return ok(rows);
-  const documents = lists.documents(rows.map(({ id }) => id));
+  const unseen = new Map<string, readonly string[]>();
+  for (const { id, number, name, village, district } of rows) {
+    const words = unseenWords(search, [number, name, village, district]);
+    if (words.length > 0) unseen.set(id, words);
+  }
+  const documents = lists.documents([...unseen.keys()]);
   if (!documents.ok) return documents;
+  const matches = new Map(
+    [...unseen].map(([id, words], at) => [id, matchIn(documents.value[at], words)]),
+  );
   return ok(
-    rows.map((row, at) => {
-      const shown = [row.number, row.name, row.village, row.district];
-      const match = matchIn(documents.value[at], search, shown);
+    rows.map((row) => {
+      const match = matches.get(row.id);
       return match ? { ...row, match } : row;
     }),
   );

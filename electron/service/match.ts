@@ -12,6 +12,14 @@ function plain(word: string): string {
   return word.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
 }
 
+/** Words that were looked for and that texts which are shown do not begin a word with, plain. */
+export function unseenWords(search: string, shown: readonly string[]): readonly string[] {
+  const seen = shown.flatMap(wordsOf).map(plain);
+  return wordsOf(search)
+    .map(plain)
+    .filter((word) => !seen.some((one) => one.startsWith(word)));
+}
+
 /** A line cut to a few words about the first one that begins as wanted. */
 function excerpt(line: string, wanted: string): string | undefined {
   const words = line.split(/\s+/);
@@ -25,25 +33,17 @@ function excerpt(line: string, wanted: string): string | undefined {
 /** Where the list itself cannot show what was found, best first. */
 const hidden = ['remarks', 'people', 'places', 'log', 'number'] as const;
 
-/**
- * Where the first word stands that was looked for and that the list's own columns do not show;
- * undefined where they show all.
- */
-export function matchIn(
-  document: unknown,
-  search: string,
-  shown: readonly string[],
-): Match | undefined {
-  const seen = shown.flatMap(wordsOf).map(plain);
-  const wanted = wordsOf(search)
-    .map(plain)
-    .filter((word) => !seen.some((one) => one.startsWith(word)));
-  if (wanted.length === 0) return undefined;
+/** Where the first of some plain words stands that the list's own columns do not show. */
+export function matchIn(document: unknown, words: readonly string[]): Match | undefined {
   const texts = searchText(document);
-  for (const where of hidden)
+  for (const where of hidden) {
+    const column = plain(texts[where]);
+    const within = words.filter((word) => column.includes(word));
+    if (within.length === 0) continue;
     for (const line of texts[where].split('\n')) {
-      const text = wanted.map((word) => excerpt(line, word)).find((one) => one !== undefined);
+      const text = within.map((word) => excerpt(line, word)).find((one) => one !== undefined);
       if (text !== undefined) return { where, text };
     }
+  }
   return undefined;
 }
