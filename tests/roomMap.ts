@@ -333,6 +333,7 @@ export const rooms: readonly Room[] = [
     room: 'renderer/archive',
     doors: [
       ...pureCore,
+      'core/template',
       'renderer/state',
       'renderer/exchange/ImportView.svelte',
       'renderer/parts',

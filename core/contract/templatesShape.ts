@@ -24,6 +24,8 @@ export interface OwnTemplate {
 /** One that the archive keeps but this version cannot read, as from a newer one. */
 export interface UnreadTemplate {
   readonly name: string;
+  /** Papers are refused until another one, or none, is chosen. */
+  readonly usual: boolean;
   readonly sentence: string;
 }
 

@@ -31,7 +31,7 @@ function readAll(kept: readonly KeptTemplate[]): ReadTemplates {
     const { name, usual, changedAt } = one;
     const read = readKept(one);
     if (read.ok) templates.push({ name, template: read.value, usual, changedAt });
-    else unread.push({ name, sentence: read.error.sentence });
+    else unread.push({ name, usual, sentence: read.error.sentence });
   }
   return { templates, unread };
 }

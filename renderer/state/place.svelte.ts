@@ -6,6 +6,7 @@ import type { WellRecord } from '../../core/record/schema.ts';
 import { Folder } from './folder.svelte.ts';
 import { Guidelines } from './guidelines.svelte.ts';
 import { Practices } from './practices.svelte.ts';
+import { Templates } from './templates.svelte.ts';
 import { Wells } from './wells.svelte.ts';
 
 /** Where the page is: at the archive's list, or in one well folder. */
@@ -22,18 +23,22 @@ export class Place {
   readonly practices: Practices;
   /** The user's sets of guideline values. */
   readonly guidelines: Guidelines;
+  /** Templates of organisations that head papers. */
+  readonly templates: Templates;
 
   constructor(host: PageHost) {
     this.host = host;
     this.wells = new Wells(host);
     this.practices = new Practices(host);
     this.guidelines = new Guidelines(host);
+    this.templates = new Templates(host);
     host.onEvent((event) => this.#heard(event));
   }
 
   #heard({ name, data }: HostEvent) {
     if (name === 'practices.changed') void this.#readPractices();
     if (name === 'guidelines.changed') void this.guidelines.read();
+    if (name === 'templates.changed') void this.templates.read();
     if (name === 'page.undo') this.folder?.undo();
     if (name === 'page.redo') this.folder?.redo();
     if (name === 'well.changed' && this.folder?.id === data.id) this.folder.saving.heard(data);

@@ -22,6 +22,7 @@ import { revisions } from './revisions.ts';
 import { sheet } from './sheet.ts';
 import { siting } from './siting.ts';
 import { table } from './table.ts';
+import { templates } from './templates.ts';
 import { water } from './water.ts';
 
 /** Every text of the interface in British English. Texts of the sheets stand with the sheets. */
@@ -56,6 +57,7 @@ export const english = {
   reading,
   revisions,
   sheet,
+  templates,
   water,
   /** Places of a file, as its keys name them, and how many more there are. */
   inFile: (places: string, more: number) =>

@@ -23,6 +23,7 @@ import { revisions } from './revisions.ts';
 import { sheet } from './sheet.ts';
 import { siting } from './siting.ts';
 import { table } from './table.ts';
+import { templates } from './templates.ts';
 import { water } from './water.ts';
 
 /** Every text of the interface in French. */
@@ -54,6 +55,7 @@ export const french: InterfaceWords = {
   revisions,
   saving,
   sheet,
+  templates,
   water,
   table,
   inFile: (places, more) =>

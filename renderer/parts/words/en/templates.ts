@@ -1,0 +1,31 @@
+/** Templates of organisations that head papers. */
+export const templates = {
+  title: 'Paper templates',
+  about:
+    'A template puts an organisation’s names, address and logos at the head of papers, and words labels and the disclaimer its way. It is a JSON file; choose it together with the pictures that it names.',
+  issued: 'Papers that were issued stay as they were made.',
+  add: 'Take a template from a file …',
+  addPictures: 'Choose its pictures …',
+  giveUp: 'Leave it out',
+  waits: (name: string, pictures: string) => `${name} still lacks its pictures: ${pictures}.`,
+  several: 'More than one template was chosen. Take them one by one, each with its pictures.',
+  noTemplate: 'No template is among these files. Choose its JSON file together with the pictures.',
+  empty: 'There is no template yet. Papers have no head strip.',
+  usual: 'Papers of this archive are made with',
+  none: 'no template',
+  changed: (moment: string) => `taken ${moment}`,
+  unread: 'cannot be read.',
+  remove: 'Take away',
+  removeOf: (name: string) => `Take away: ${name}`,
+  keep: 'Leave it as it is',
+  askRemoveTitle: 'Take this template away?',
+  askRemove: (name: string) =>
+    `${name} goes out of the archive; its file on your disk stays. Papers that were made with it stay too.`,
+  askReplaceTitle: 'Replace this template?',
+  askReplace: (name: string) => `${name} is in the archive already. The file takes its place.`,
+  replace: 'Replace it',
+  taken: (name: string) => `${name} was taken into the archive.`,
+  chose: (name: string) => `Papers are made with ${name}.`,
+  choseNone: 'Papers are made without a template.',
+  removed: (name: string) => `${name} was taken away.`,
+};
