@@ -72,7 +72,7 @@ function mapped({ lists }: Archive, filter: WellFilter) {
 }
 
 /** Calls about many wells at once. */
-export function listHandlers({ archive }: ServiceParts): Handlers<'list'> {
+export function listHandlers({ archive }: Pick<ServiceParts, 'archive'>): Handlers<'list'> {
   const { lists } = archive;
   return {
     'list.find': writes(({ filter, order = byNumber, from = 0, limit = 100 }) => {
