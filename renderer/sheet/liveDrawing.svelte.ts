@@ -9,12 +9,14 @@ import {
 } from '../../core/drawing/papers/asBuilt.ts';
 import { drawCommittee } from '../../core/drawing/papers/committee.ts';
 import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
+import type { Template } from '../../core/drawing/parts/headStrip.ts';
 import type { PaperChoice } from '../state/exportPaper.ts';
 import type { Folder } from '../state/folder.svelte.ts';
 import { speech } from '../state/language.svelte.ts';
 import { preferences } from '../state/preferences.svelte.ts';
 import type { NewestRevision } from './newestRevision.svelte.ts';
 import type { PrintCopies } from '../state/printCopies.svelte.ts';
+import type { Templates } from '../state/templates.svelte.ts';
 import { fonts } from './fonts.ts';
 
 /** Milliseconds of rest after a letter before a sheet that takes long is drawn anew. */
@@ -51,11 +53,14 @@ export class LiveDrawing {
 
   /** Milliseconds that the last drawing took. */
   #took = Infinity;
-  readonly #memory = new Memory();
+  #memory = new Memory();
+  /** What the memory's drawings were made with: what they remember has its labels. */
+  #headed: Template | undefined;
 
   readonly #folder: Folder;
   readonly #copies: Pick<PrintCopies, 'imagesFor'>;
   readonly #newest: Pick<NewestRevision, 'in'>;
+  readonly #templates: Pick<Templates, 'usual'>;
   /** ISO 8601. */
   readonly #madeAt: string;
 
@@ -65,10 +70,12 @@ export class LiveDrawing {
     madeAt: string,
     copies: Pick<PrintCopies, 'imagesFor'>,
     newest: Pick<NewestRevision, 'in'>,
+    templates: Pick<Templates, 'usual'>,
   ) {
     this.#folder = folder;
     this.#copies = copies;
     this.#newest = newest;
+    this.#templates = templates;
     this.#madeAt = madeAt;
     $effect(() => this.#plan());
   }
@@ -94,6 +101,7 @@ export class LiveDrawing {
         language: this.language,
         judgement,
         guidelines,
+        ...this.#head(),
       });
     } catch {
       // What cannot be drawn is said by the drawing itself.
@@ -121,6 +129,7 @@ export class LiveDrawing {
       this.second,
       preferences.sheetShape,
       saving.shownRevision,
+      this.#templates.usual,
       this.#newest.in(this.language),
       this.#copies.imagesFor(desk.record),
     ];
@@ -133,6 +142,7 @@ export class LiveDrawing {
 
   #draw(record: Folder['desk']['record'], model: Folder['model']) {
     const { judgement } = this.#folder;
+    const head = this.#head();
     const plan = this.#held && { plan: this.#held };
     const images = this.#copies.imagesFor(record);
     const { language } = this;
@@ -143,6 +153,7 @@ export class LiveDrawing {
       paperId,
       images,
       ...this.#standing(),
+      ...head,
       ...plan,
     };
     const options = { ...made, fonts, memory: this.#memory };
@@ -155,6 +166,14 @@ export class LiveDrawing {
       console.error(thrown);
       this.broken = true;
     }
+  }
+
+  /** What organisation heads the sheet; another one than before begins a new memory. */
+  #head(): Pick<AsBuiltOptions, 'template'> {
+    const { usual } = this.#templates;
+    if (usual !== this.#headed) this.#memory = new Memory();
+    this.#headed = usual;
+    return usual ? { template: usual } : {};
   }
 
   /** Which revision is shown, with its hash as its paper has it; else that it is a draft. */

@@ -67,6 +67,22 @@ it('a template waits for the pictures that it names', async () => {
   ]);
 });
 
+it('the sheet of an open well is headed by the chosen one, and by another as soon as it is', async () => {
+  const other = await program.newPage();
+  await other.locator('tbody button').first().click();
+  const sheet = other.locator('#sheet');
+  const second = sheet.getByText('Service des puits villageois');
+  await second.waitFor();
+  expect(await sheet.getByText('Maître d’ouvrage').count()).toBe(1);
+  expect(await sheet.locator('image').count()).toBe(1);
+  await page.getByRole('radio', { name: 'no template' }).check();
+  await eventually(() => second.count()).toBe(0);
+  expect(await sheet.getByText('Maître d’ouvrage').count()).toBe(0);
+  await page.getByRole('radio', { name: /^Kelumvara/ }).check();
+  await second.waitFor();
+  await other.context().close();
+});
+
 it('what cannot be taken is said, and nothing changes', async () => {
   const said = page.getByRole('alert');
   await choose(file('Broken.json', '{"name": '));

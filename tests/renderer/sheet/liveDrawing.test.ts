@@ -3,6 +3,7 @@ import { openFolder, settled } from '../mounted.ts';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
+import type { PageHost } from '../../../core/contract/host.ts';
 import type { Item } from '../../../core/drawing/items.ts';
 import { drawAsBuilt } from '../../../core/drawing/papers/asBuilt.ts';
 import { practiceOf } from '../../../core/practice/choosePractice.ts';
@@ -13,6 +14,7 @@ import { LiveDrawing } from '../../../renderer/sheet/liveDrawing.svelte.ts';
 import type { WellRecord } from '../../../core/record/schema.ts';
 import { setAt } from '../../../renderer/state/edit.ts';
 import type { Folder } from '../../../renderer/state/folder.svelte.ts';
+import { Templates } from '../../../renderer/state/templates.svelte.ts';
 import { rooted } from './rooted.svelte.ts';
 
 const madeAt = '2026-01-15T08:00:00Z';
@@ -25,6 +27,7 @@ const revisions = [
   { number: 2, on: madeAt, changes: ['Notes added: dry'] },
 ];
 const recordHash = '5'.repeat(64);
+const bare = { usual: undefined };
 const newest = { in: () => ({ revision: 2, recordHash, revisions }) };
 
 /** A folder whose newest revision is the second, and lies there as it was saved. */
@@ -73,7 +76,7 @@ const fromNothing = ({ desk: { record }, saving: { shownRevision } }: Folder) =>
 
 it('what is shown while somebody types is what would be drawn from nothing', async () => {
   const folder = openFolder(well('sixty-intervals-58m.json'));
-  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest));
+  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest, bare));
   await settled();
   await expect.poll(() => live.drawing, { timeout: 5000 }).toBeDefined();
   for (const [path, value] of typed) {
@@ -87,7 +90,7 @@ it('what is shown while somebody types is what would be drawn from nothing', asy
 
 it('shows the newest revision as its paper does, and what is typed since as a draft', async () => {
   const folder = openSecond();
-  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest));
+  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest, bare));
   await expect.poll(() => live.drawing?.recordHash, { timeout: 5000 }).toBe(recordHash);
   const { record } = folder.desk;
   const paper = drawAsBuilt(record, resolveWell(record), {
@@ -106,9 +109,28 @@ it('shows the newest revision as its paper does, and what is typed since as a dr
   end();
 });
 
+it('shows the template that was chosen meanwhile, with its labels, as a paper does', async () => {
+  const folder = openSecond();
+  const templates = new Templates({} as PageHost);
+  const { made: live, end } = rooted(
+    () => new LiveDrawing(folder, madeAt, copies, newest, templates),
+  );
+  await expect.poll(() => live.drawing, { timeout: 5000 }).toBeDefined();
+  const bareWords = wordsOf(live);
+  const labels = { client: 'Owner of the works' };
+  const name = ['Wells of the north'];
+  const template = { name, address: [], logos: [], labels, disclaimer: 'Ours' };
+  templates.kept = [{ name: 'North', template, usual: true, changedAt: madeAt }];
+  await expect.poll(() => wordsOf(live), { timeout: 5000 }).toContain('Wells of the north');
+  expect(wordsOf(live)).toEqual(expect.arrayContaining(['Owner of the works', 'Ours']));
+  templates.kept = [];
+  await expect.poll(() => wordsOf(live), { timeout: 5000 }).toEqual(bareWords);
+  end();
+});
+
 it('shows a draft while an edge is held', async () => {
   const folder = openSecond();
-  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest));
+  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest, bare));
   await expect.poll(() => live.drawing?.recordHash, { timeout: 5000 }).toBe(recordHash);
   folder.lift((desk) => ({ ...desk, record: setAt(desk.record, 'log[0].to', 0.7) }));
   await expect.poll(() => live.drawing?.recordHash, { timeout: 5000 }).toBeUndefined();
@@ -119,7 +141,7 @@ it('shows a draft while an edge is held', async () => {
 
 it('a sheet that nobody changes is not drawn again', async () => {
   const folder = openFolder(well('shallow-direct-action-9m.json'));
-  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest));
+  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest, bare));
   await settled();
   await expect.poll(() => live.drawing, { timeout: 5000 }).toBeDefined();
   const first = live.drawing;
@@ -130,7 +152,7 @@ it('a sheet that nobody changes is not drawn again', async () => {
 
 it('shows the laying-out sheet where that is chosen, and the as-built one again', async () => {
   const folder = openFolder(well('laid-out-45m.json'));
-  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest));
+  const { made: live, end } = rooted(() => new LiveDrawing(folder, madeAt, copies, newest, bare));
   const subject = () => live.drawing?.subject;
   await expect.poll(subject).toBe('Laying-out of the completion');
   live.paper = 'layingOut';
