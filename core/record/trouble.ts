@@ -10,9 +10,17 @@ export interface Trouble extends Phrase {
   readonly sentence: string;
 }
 
+/** What a trouble says as a phrase that starts with its place. */
+export function troublePhrase({
+  path,
+  code,
+  values,
+}: Pick<Trouble, 'path' | keyof Phrase>): Phrase {
+  return phrase('trouble', { place: path || phrase('record'), says: { code, values } });
+}
+
 function said(path: RecordPath, says: Phrase, language: Language): string {
-  const place = path || phrase('record');
-  return sayPhrase(phrase('trouble', { place, says }), language);
+  return sayPhrase(troublePhrase({ path, ...says }), language);
 }
 
 /** A trouble whose sentence starts with its place; the empty path is the whole record. */

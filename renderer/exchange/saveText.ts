@@ -1,4 +1,6 @@
+import type { Language } from '../../core/base/language.ts';
 import type { TableTrouble } from '../../core/contract/importsShape.ts';
+import { sayTableTrouble } from '../../core/exchange/tables/trouble.ts';
 import { download } from '../sheet/download.ts';
 
 /** Base64 of a text in UTF-8. */
@@ -19,7 +21,12 @@ function cell(text: string | number): string {
 }
 
 /** What does not come, as a table of text that spreadsheets open. */
-export function troubleList(troubles: readonly TableTrouble[]): string {
-  const rows = troubles.map(({ file, line, column, sentence }) => [file, line, column, sentence]);
+export function troubleList(troubles: readonly TableTrouble[], language: Language): string {
+  const rows = troubles.map((one) => [
+    one.file,
+    one.line,
+    one.column,
+    sayTableTrouble(one, language),
+  ]);
   return `\uFEFF${rows.map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
 }

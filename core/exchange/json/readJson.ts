@@ -1,8 +1,10 @@
 import { ok, type Result } from '../../base/result.ts';
 import { readRecord } from '../../record/read.ts';
+import { troublePhrase } from '../../record/trouble.ts';
 import type { GivenFile, Incoming, IncomingWell } from '../incoming.ts';
 import { decode } from '../tables/decode.ts';
-import type { TableTrouble } from '../tables/trouble.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 import { jsonParts, type JsonPart } from './places.ts';
 
 interface Part {
@@ -26,23 +28,25 @@ function recordIn(json: unknown): unknown {
 }
 
 function readPart(name: string, { text, line }: JsonPart): Part {
-  const trouble = (column: string, sentence: string, kept: boolean): TableTrouble => ({
-    ...{ file: name, line, column, kept },
-    sentence: kept ? `${sentence}; the rest of the record comes in.` : sentence,
+  const place = { file: name, line, column: '', kept: false };
+  const trouble = (column: string, kept: boolean, says: Reason): TableTrouble => ({
+    ...{ ...place, column, kept },
+    ...told(says),
   });
   let json: unknown;
   try {
     json = JSON.parse(text);
   } catch {
-    const sentence =
-      'The record that begins here is not whole JSON, so it was not read. Write the file again.';
-    return { troubles: [trouble('', sentence, false)] };
+    return { troubles: [trouble('', false, reason('brokenJson'))] };
   }
   const reading = readRecord(recordIn(json));
-  if (reading.kind === 'tooNew') return { troubles: [trouble('', `${reading.sentence}.`, false)] };
-  const troubles = reading.troubles.map(({ path, sentence }) =>
-    trouble(path, reading.kind === 'ok' ? sentence : `${sentence}.`, reading.kind === 'ok'),
-  );
+  if (reading.kind === 'tooNew')
+    return { troubles: [{ ...place, sentence: `${reading.sentence}.` }] };
+  const kept = reading.kind === 'ok';
+  const troubles = reading.troubles.map((one) => {
+    const says = { phrase: troublePhrase(one) };
+    return trouble(one.path, kept, reason(kept ? 'restComes' : 'ofRecord', { says }));
+  });
   if (reading.kind === 'failed') return { troubles };
   return { well: { record: reading.record, file: name, line }, troubles };
 }

@@ -1,7 +1,9 @@
 import { readRecord } from '../../record/read.ts';
 import { currentVersion } from '../../record/schema.ts';
+import { troublePhrase } from '../../record/trouble.ts';
 import type { IncomingWell } from '../incoming.ts';
-import type { TableTrouble } from '../tables/trouble.ts';
+import { reason } from '../reasons/reason.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 
 /** Where in a file a well stands. */
 export interface Place {
@@ -31,9 +33,9 @@ export function withoutEmpty(chapters: object): object {
 export function wellFrom(chapters: object, { file, line }: Place): WellFrom {
   const reading = readRecord({ schemaVersion: currentVersion, ...withoutEmpty(chapters) });
   if (reading.kind !== 'ok') throw new Error(`${file}:${line}: no record was made`);
-  const troubles = reading.troubles.map(({ path, sentence }) => ({
-    ...{ file, line, column: path, kept: true },
-    sentence: `${sentence}; the rest of the well comes in.`,
+  const troubles = reading.troubles.map((one) => ({
+    ...{ file, line, column: one.path, kept: true },
+    ...told(reason('restOfWellComes', { says: { phrase: troublePhrase(one) } })),
   }));
   return { well: { record: reading.record, file, line }, troubles };
 }

@@ -1,14 +1,16 @@
 import { materials } from '../../record/materials.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
 import { understandWords } from '../words/understandWords.ts';
 import type { Field } from './fields.ts';
 import type { MappedTable, Source, TableMapping } from './mapping.ts';
+import { told } from './trouble.ts';
 import { convertLength, lengthUnitOf, lengthUnits } from './units.ts';
 
 /** What a field's sources say in one row. A trouble names the column and the reason. */
 export type Cell =
   | { readonly value: unknown }
   | { readonly nothing: true }
-  | { readonly column: string; readonly sentence: string };
+  | { readonly column: string; readonly sentence: string; readonly reason: Reason };
 
 /** A time without its offset from UTC: the day stands, the rest is kept as it was written. */
 export interface HalfTime {
@@ -58,14 +60,13 @@ function readNumber(text: string, decimal: '.' | ','): number | undefined {
 function numberCell(text: string, one: Source, writing: Writing): Cell {
   const value = readNumber(text, writing.decimal);
   if (value !== undefined) return { value };
-  const mark = writing.decimal === ',' ? 'comma' : 'point';
-  const sentence = `"${text}" is not a number with a decimal ${mark}.`;
-  return { column: columnOf(one), sentence };
+  const code = writing.decimal === ',' ? 'noCommaNumber' : 'noPointNumber';
+  return { column: columnOf(one), ...told(reason(code, { text })) };
 }
 
 function countCell(text: string, one: Source): Cell {
   if (/^\d+$/.test(text)) return { value: Number(text) };
-  return { column: columnOf(one), sentence: `"${text}" is not a whole number.` };
+  return { column: columnOf(one), ...told(reason('notWhole', { text })) };
 }
 
 /** A length in the record's unit; the unit comes from the mapping or from the row itself. */
@@ -79,8 +80,8 @@ function lengthCell(
   const written = one.unitColumn === undefined ? one.unit! : cells.get(one.unitColumn)!.trim();
   const unit = lengthUnitOf(written);
   if (unit === undefined) {
-    const sentence = `"${written}" is not a unit of length; known are ${lengthUnits.join(', ')}.`;
-    return { column: one.unitColumn!, sentence };
+    const says = reason('noUnit', { written, units: lengthUnits.join(', ') });
+    return { column: one.unitColumn!, ...told(says) };
   }
   const read = numberCell(text, one, writing);
   if (!('value' in read)) return read;
@@ -113,8 +114,8 @@ function readDay(text: string, order: Writing['dateOrder']): string | undefined 
 function dayCell(text: string, one: Source, writing: Writing): Cell {
   const value = readDay(text, writing.dateOrder);
   if (value !== undefined) return { value };
-  const sentence = `"${text}" is not a day written in the order ${writing.dateOrder}.`;
-  return { column: columnOf(one), sentence };
+  const says = reason('notDay', { text, order: writing.dateOrder });
+  return { column: columnOf(one), ...told(says) };
 }
 
 /** A day alone stays a day; the mapping's offset serves times that carry none. */
@@ -153,8 +154,7 @@ function wordCell(text: string, one: Source, field: Field): Cell {
   const word = translate(text, one);
   if (word === null) return nothing;
   if (typeof word === 'string' && field.words!.includes(word)) return { value: word };
-  const sentence = `"${text}" is not among the words that the mapping knows.`;
-  return { column: columnOf(one), sentence };
+  return { column: columnOf(one), ...told(reason('unknownWord', { text })) };
 }
 
 /** Second materials; words that name none are silent, since the log keeps its words anyway. */

@@ -1,8 +1,10 @@
 import { currentVersion, wellRecord } from '../../record/schema.ts';
 import { sayIssue } from '../../record/sentences.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
 import { readCell, type CellsByColumn, type HalfTime, type Writing } from './cells.ts';
 import { fieldsOf, type TableKind } from './fields.ts';
 import { sourcesOf, type MappedTable } from './mapping.ts';
+import { told } from './trouble.ts';
 
 /** What a row says, by the names of its kind's fields. */
 export type Values = Readonly<Record<string, unknown>>;
@@ -10,6 +12,7 @@ export type Values = Readonly<Record<string, unknown>>;
 export interface RowTrouble {
   readonly column: string;
   readonly sentence: string;
+  readonly reason?: Reason;
 }
 
 export type RowRead =
@@ -57,8 +60,7 @@ function columnFor(mapped: MappedTable, name: string): string {
 /** An interval without thickness says nothing; one upside down is a slip of the pen. */
 function orderTroubles(mapped: MappedTable, { from, to }: Values): RowTrouble[] {
   if (typeof from !== 'number' || typeof to !== 'number' || to > from) return [];
-  const sentence = `The lower end, ${to} m, does not lie below the upper end, ${from} m.`;
-  return [{ column: columnFor(mapped, 'to'), sentence }];
+  return [{ column: columnFor(mapped, 'to'), ...told(reason('upsideDown', { from, to })) }];
 }
 
 /** What the record's schema refuses, in the sentences that it has for records. */
@@ -68,8 +70,9 @@ function recordTroubles(mapped: MappedTable, values: Values): RowTrouble[] {
   return issues.map((issue) => {
     const steps = issue.path.filter((step) => typeof step === 'string');
     const name = mapped.kind === 'wells' ? steps.join('.') : steps.at(-1)!;
-    const { path, sentence } = sayIssue(record, issue);
-    return { column: columnFor(mapped, name), sentence: `${sentence.slice(path.length + 2)}.` };
+    const { code, values: named } = sayIssue(record, issue);
+    const says = { phrase: { code, values: named } };
+    return { column: columnFor(mapped, name), ...told(reason('ofRecord', { says })) };
   });
 }
 
@@ -81,8 +84,8 @@ function readCells(mapped: MappedTable, cells: CellsByColumn, writing: Writing) 
     if ('value' in cell) values[name] = cell.value;
     else if ('sentence' in cell) troubles.push(cell);
     else if (field.required) {
-      const sentence = `The cell is empty, and a row of ${mapped.kind} needs its "${name}".`;
-      troubles.push({ column: columnFor(mapped, name), sentence });
+      const says = told(reason('emptyCell', { kind: mapped.kind, name }));
+      troubles.push({ column: columnFor(mapped, name), ...says });
     }
   }
   return { values: keepWords(mapped, cells, keepHalfTime(values)), troubles };

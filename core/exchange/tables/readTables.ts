@@ -1,11 +1,12 @@
 import type { WellRecord } from '../../record/schema.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
 import { assemble, type Entry } from './assemble.ts';
 import { writingOf, type Writing } from './cells.ts';
 import { sourcesOf, type MappedTable, type TableMapping } from './mapping.ts';
 import { readRow } from './readRow.ts';
 import { headed, type Row, type Rows } from './rows.ts';
 import { nameOfTable, textSource, type TableSource } from './source.ts';
-import type { TableTrouble } from './trouble.ts';
+import { told, type TableTrouble } from './trouble.ts';
 
 /** A file's name and its text, decoded. */
 export interface TableFile {
@@ -36,12 +37,12 @@ interface TableRead {
 }
 
 /** Makes a trouble of a row that was left out. */
-type Say = (line: number, column: string, sentence: string) => TableTrouble;
+type Say = (line: number, column: string, says: string | Reason) => TableTrouble;
 
 /** What a cell of a spreadsheet can hold; a longer one is no cell of a table of wells. */
 const longestCell = 32_767;
 
-const leftOut = 'Correct it and read the file again; the row was left out.';
+const correctIt = 'Correct it and read the file again; the row was left out.';
 
 /** Headings that a table must have, its wells' first. */
 export function columnsNeeded(mapped: MappedTable): string[] {
@@ -58,10 +59,9 @@ export function columnsNeeded(mapped: MappedTable): string[] {
 function headingTroubles(mapped: MappedTable, { heading }: Rows, say: Say): TableTrouble[] {
   const twice = heading.filter((name, at) => heading.indexOf(name) !== at);
   return columnsNeeded(mapped).flatMap((column) => {
-    if (!heading.includes(column))
-      return [say(1, column, `The file has no column "${column}", so it was not read.`)];
+    if (!heading.includes(column)) return [say(1, column, reason('noColumn', { column }))];
     if (!twice.includes(column)) return [];
-    return [say(1, column, `The file has two columns "${column}", so it was not read.`)];
+    return [say(1, column, reason('twoColumns', { column }))];
   });
 }
 
@@ -76,30 +76,34 @@ interface Context {
 function readOne(row: Row, { mapped, heading, writing, say }: Context): TableRead {
   const { line, cells } = row;
   const giant = cells.findIndex((cell) => cell.length > longestCell);
-  const trouble = (column: string, sentence: string): TableRead => ({
+  const trouble = (column: string, says: Reason): TableRead => ({
     entries: [],
-    troubles: [say(line, column, `${sentence} ${leftOut}`)],
+    troubles: [say(line, column, reason('leftOut', { says }))],
   });
   if (giant >= 0)
-    return trouble(heading[giant] ?? '', `The cell holds more than ${longestCell} letters.`);
+    return trouble(heading[giant] ?? '', reason('longCell', { letters: longestCell }));
   if (cells.length !== heading.length)
-    return trouble('', `The row has ${cells.length} cells under ${heading.length} headings.`);
+    return trouble('', reason('raggedRow', { cells: cells.length, headings: heading.length }));
   const byColumn = new Map(heading.map((name, at) => [name, cells[at]!]));
   const well = byColumn.get(mapped.well)!.trim();
-  if (writing.absent.includes(well)) return trouble(mapped.well, 'The row names no well.');
+  if (writing.absent.includes(well)) return trouble(mapped.well, reason('noWell'));
   const read = readRow(mapped, byColumn, writing);
   if ('nothing' in read) return { entries: [], troubles: [] };
   if ('values' in read)
     return { entries: [{ mapped, line, well, values: read.values }], troubles: [] };
   return {
     entries: [],
-    troubles: read.troubles.map((one) => say(line, one.column, `${one.sentence} ${leftOut}`)),
+    troubles: read.troubles.map((one) => {
+      const says = one.reason && reason('leftOut', { says: one.reason });
+      return say(line, one.column, says ?? `${one.sentence} ${correctIt}`);
+    }),
   };
 }
 
 function readTable(mapping: TableMapping, mapped: MappedTable, source: TableSource): TableRead {
-  const say: Say = (line, column, sentence) => ({
-    ...{ file: nameOfTable(source), line, column, sentence },
+  const say: Say = (line, column, says) => ({
+    ...{ file: nameOfTable(source), line, column },
+    ...(typeof says === 'string' ? { sentence: says } : told(says)),
     kept: false,
   });
   const writing = writingOf(mapping, mapped);
@@ -129,8 +133,8 @@ const isMeant = ({ file, sheet }: MappedTable, source: TableSource) =>
 function readMapped(mapping: TableMapping, mapped: MappedTable, sources: readonly TableSource[]) {
   const source = sources.find((one) => isMeant(mapped, one));
   if (source) return readTable(mapping, mapped, source);
-  const sentence = `The mapping names ${mapped.file}, which was not given.`;
-  const trouble = { file: placeOf(mapped), line: 1, column: '', sentence, kept: false };
+  const says = told(reason('fileMissing', { file: mapped.file }));
+  const trouble = { file: placeOf(mapped), line: 1, column: '', ...says, kept: false };
   return { entries: [], troubles: [trouble] };
 }
 
@@ -142,11 +146,11 @@ function repeatTrouble(entry: WellEntry, first: WellEntry): TableTrouble[] {
   const same = JSON.stringify(values) === JSON.stringify(first.values);
   if (mapped.repeats === true && same) return [];
   const place = { file: placeOf(mapped), line, column: mapped.well };
-  const sentence =
+  const says =
     mapped.repeats === true
-      ? `Well "${well}" is described otherwise on line ${first.line}, and that stands.`
-      : `Well "${well}" has a row above already. ${leftOut}`;
-  return [{ ...place, sentence, kept: mapped.repeats === true }];
+      ? reason('saidOtherwise', { well, line: first.line })
+      : reason('leftOut', { says: reason('saidAlready', { well }) });
+  return [{ ...place, ...told(says), kept: mapped.repeats === true }];
 }
 
 /** Of several rows that describe one well as a whole the first stands. */
@@ -184,7 +188,7 @@ function unnamedTroubles(mapping: TableMapping, sources: readonly TableSource[])
   const unnamed = sources.filter((source) => !mapping.tables.some((one) => isMeant(one, source)));
   return unnamed.map(nameOfTable).map((file) => ({
     ...{ file, line: 1, column: '', kept: false },
-    sentence: `The mapping does not name ${file}, so it was not read.`,
+    ...told(reason('fileUnnamed', { file })),
   }));
 }
 

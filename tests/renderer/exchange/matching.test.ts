@@ -92,6 +92,6 @@ describe('the matching of a table', () => {
 describe('the list of what does not come', () => {
   it('holds no cell that a spreadsheet would run', () => {
     const trouble = { file: 'a.csv', line: 2, column: '=1+1', sentence: 'Say "no".', kept: false };
-    expect(troubleList([trouble])).toBe('\uFEFF"a.csv","2","\'=1+1","Say ""no""."\r\n');
+    expect(troubleList([trouble], 'fr')).toBe('\uFEFF"a.csv","2","\'=1+1","Say ""no""."\r\n');
   });
 });

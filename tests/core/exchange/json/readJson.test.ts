@@ -45,7 +45,7 @@ describe('records of the archive’s own form', () => {
       ['W-1', 1],
       ['W-3', 3],
     ]);
-    expect(troubles).toEqual([
+    expect(troubles).toMatchObject([
       {
         file: 'wells.json',
         line: 2,
