@@ -2,8 +2,8 @@ import type { RecordPath } from '../../base/recordPath.ts';
 import type { PaperMm } from '../../base/units.ts';
 import type { Box, Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { letter, widthOf, type TextLook } from '../letters.ts';
-import { solid, type Lettering } from '../pens.ts';
+import { letter, widthOf, wrapped, type TextLook } from '../letters.ts';
+import { lineHeight, solid, type Lettering } from '../pens.ts';
 import { group, rectangle } from '../shapes.ts';
 import { drawWellCode, wellCodeHeight, wellCodeWidth } from './code/wellCode.ts';
 
@@ -43,25 +43,75 @@ interface Cell {
 
 /** Letterings from the largest down. */
 const smaller: readonly Lettering[] = ['title', 'large', 'normal', 'small'];
+/** Letterings in which a value may go on over several lines. */
+const inLines: readonly Lettering[] = ['normal', 'small'];
 
-/** The value in the largest lettering, from the wished one down, in which it fits the cell. */
-function fittingLook(kit: Kit, cell: Cell, widest: PaperMm): TextLook {
-  const { value, lettering = 'normal', bold, source } = cell;
-  const face = bold ? 'bold' : 'regular';
-  const sizes = smaller.slice(smaller.indexOf(lettering));
-  const fits = sizes.find((size) => widthOf(kit, value, { lettering: size, face }) <= widest);
-  return { lettering: fits ?? 'small', face, widest, source };
+const side: PaperMm = 1;
+/** Baseline of a label under its cell's upper edge, and of the last line over the lower one. */
+const labelBase: PaperMm = 2.75;
+const lastBase: PaperMm = 1;
+/** Between a label and a value that begins behind it. */
+const behindLabel: PaperMm = 1.5;
+
+/** A value as it is written: its lines from the top, the first at a distance from the left. */
+interface Written {
+  readonly lines: readonly string[];
+  readonly indent: PaperMm;
+  readonly look: TextLook & { readonly lettering: Lettering };
+}
+
+/** Lines of the value, the first under the label or, where only so they have room, behind it. */
+function writtenIn(kit: Kit, { box, label, value }: Cell, look: Written['look']): Written {
+  const widest = box.width - 2 * side;
+  const free = box.height - labelBase - lastBase;
+  const under = Math.floor(free / lineHeight(look.lettering) + 0.01);
+  const behind = under < 2;
+  const indent = behind ? Math.min(widest, widthOf(kit, label) + behindLabel) : 0;
+  const lines = wrapped(kit, value, widest, look, widest - indent);
+  const most = behind ? under + 1 : under;
+  if (lines.length <= most) return { lines, indent, look };
+  return { lines: [...lines.slice(0, most - 1), lines.slice(most - 1).join(' ')], indent, look };
+}
+
+/**
+ * The value on one line in the largest lettering, from the wished one down, in which it fits the
+ * cell; else over as many lines as the cell has room for, cut only where the smallest lettering
+ * does not fit these.
+ */
+function written(kit: Kit, cell: Cell): Written {
+  const { value, lettering = 'normal', bold, source, box } = cell;
+  const widest = box.width - 2 * side;
+  const looks = smaller.slice(smaller.indexOf(lettering)).map((one) => {
+    return { lettering: one, face: bold ? 'bold' : 'regular', source } as const;
+  });
+  const line = looks.find((look) => widthOf(kit, value, look) <= widest);
+  if (line) return { lines: [value], indent: 0, look: line };
+  const tried = looks
+    .filter((look) => inLines.includes(look.lettering))
+    .map((look) => writtenIn(kit, cell, look));
+  const whole = tried.find(({ lines, indent, look }) =>
+    lines.every((one, at) => widthOf(kit, one, look) <= widest - (at === 0 ? indent : 0)),
+  );
+  return whole ?? tried.at(-1)!;
 }
 
 /** A cell with its label above and its value on the foot, in the manner of ISO 7200. */
 function drawCell(kit: Kit, cell: Cell): Item[] {
-  const { box, label, value, lettering } = cell;
-  const widest = box.width - 2;
-  const look = fittingLook(kit, cell, widest);
+  const { box, label, lettering } = cell;
+  const widest = box.width - 2 * side;
+  const left = box.x + side;
+  const { lines, indent, look } = written(kit, cell);
+  const raised = lettering === 'title' && lines.length === 1;
+  const foot = box.y + box.height - (raised ? 2.4 : lastBase);
+  const pitch = lineHeight(look.lettering);
   return [
     rectangle(box, { stroke: solid('thin') }),
-    ...letter(kit, label, box.x + 1, box.y + 2.75, { widest }),
-    ...letter(kit, value, box.x + 1, box.y + box.height - (lettering === 'title' ? 2.4 : 1), look),
+    ...letter(kit, label, left, box.y + labelBase, { widest }),
+    ...lines.flatMap((text, at) => {
+      const inset = at === 0 ? indent : 0;
+      const y = foot - (lines.length - 1 - at) * pitch;
+      return letter(kit, text, left + inset, y, { ...look, widest: widest - inset });
+    }),
   ];
 }
 
@@ -78,19 +128,15 @@ function row(cells: readonly RowCell[], x: PaperMm, y: PaperMm, height: PaperMm)
   });
 }
 
-/** Five rows make the block's 33.5 mm; the parts its 180 mm, as ISO 7200 has it. */
+/** Five rows make the block's 33.5 mm; the two parts its 180 mm, as ISO 7200 has it. */
 const rowHeight: PaperMm = 6.7;
 
-/** Widths of the block's parts. */
-interface Widths {
-  readonly code: PaperMm;
-  readonly left: PaperMm;
-  readonly centre: PaperMm;
-  readonly right: PaperMm;
-}
-
-const widthsWith: Widths = { code: wellCodeWidth, left: 56, centre: 58, right: 44 };
-const widthsWithout: Widths = { code: 0, left: 68, centre: 68, right: 44 };
+const blockWidth: PaperMm = 180;
+/** Width of the right part beside the code; names and places stand at its left. */
+const rightWidth: PaperMm = 90;
+/** What it has more on a page without the code, for what a page of several parts is called. */
+const moreWithoutCode: PaperMm = 12;
+const numberWidth: PaperMm = 36;
 
 /** A cell two rows high for the name or number that the eye looks for. */
 function tall([label, value, width, source]: RowCell, x: PaperMm, y: PaperMm): Cell {
@@ -103,79 +149,65 @@ function rows(lines: readonly (readonly RowCell[])[], x: PaperMm, y: PaperMm): C
   return lines.flatMap((cells, at) => row(cells, x, y + at * rowHeight, rowHeight));
 }
 
-/** Who stands behind the well, and what its numbers are measured in. */
+/** Who stands behind the well, and where it is: the longest of what is written. */
 function leftCells({ words: { title } }: Kit, fields: TitleFields, width: PaperMm): RowCell[][] {
-  const half = width / 2 + (fields.code === undefined ? 2 : 4);
-  const contract: PaperMm = 23;
+  const coordinates: PaperMm = 16;
   return [
     [[title.client, fields.client, width, 'identity.client']],
     [[title.programme, fields.programme, width, 'identity.programme']],
-    [
-      [title.contractor, fields.contractor, width - contract, 'identity.contractor'],
-      [title.contract, fields.contract, contract, 'identity.contract'],
-    ],
-    [
-      [title.supervisor, fields.supervisor, half, 'identity.supervisor'],
-      [title.approval, fields.approval, width - half],
-    ],
-    [
-      [title.datum, title.datumText, half],
-      [title.coordinates, title.coordinatesText, width - half],
-    ],
-  ];
-}
-
-/** Where the well is and what kind of paper this is, under the well's name. */
-function centreCells({ words }: Kit, fields: TitleFields, width: PaperMm): RowCell[][] {
-  const { title, language } = words;
-  const narrow: PaperMm = fields.code === undefined ? 14 : 13.4;
-  return [
+    [[title.contractor, fields.contractor, width, 'identity.contractor']],
     [[title.place, fields.place, width, 'site.spot']],
-    [[title.district, fields.district, width, 'site.district']],
     [
-      [title.documentType, fields.documentType, width - narrow],
-      [title.language, language, narrow],
+      [title.district, fields.district, width - coordinates, 'site.district'],
+      [title.coordinates, title.coordinatesText, coordinates],
     ],
   ];
 }
 
-/** What a reader checks before trusting a print: state, scales, revision, sheet. */
-function rightCells({ words: { title } }: Kit, fields: TitleFields, width: PaperMm): RowCell[][] {
+/** What a reader checks before trusting a print: people, state, scales, revision, sheet. */
+function rightCells({ words }: Kit, fields: TitleFields, more: PaperMm): RowCell[][] {
+  const { title, language } = words;
   return [
-    [[title.status, fields.status, width, 'identity.state']],
     [
-      [title.depthScale, fields.depthScale, width / 2],
-      [title.widthScale, fields.widthScale, width / 2],
+      [title.supervisor, fields.supervisor, 35 + more, 'identity.supervisor'],
+      [title.approval, fields.approval, 30],
+      [title.contract, fields.contract, 25, 'identity.contract'],
     ],
     [
-      [title.revision, fields.revision, 12],
-      [title.date, fields.date, width - 25.6],
-      [title.sheet, fields.sheet, 13.6],
+      [title.documentType, fields.documentType, 38 + more],
+      [title.status, fields.status, 30, 'identity.state'],
+      [title.datum, title.datumText, 22],
+    ],
+    [
+      [title.language, language, 13.2],
+      [title.depthScale, fields.depthScale, 19 + more],
+      [title.widthScale, fields.widthScale, 14],
+      [title.revision, fields.revision, 11.8],
+      [title.date, fields.date, 19.5],
+      [title.sheet, fields.sheet, 12.5],
     ],
   ];
 }
 
-/** Three parts side by side; name and number are tall and stand at the top of theirs. */
+/** Two parts side by side; name and number are tall and stand at the top of the right one. */
 function cellsOf(kit: Kit, fields: TitleFields, x: PaperMm, y: PaperMm): Cell[] {
   const { title } = kit.words;
-  const widths = fields.code === undefined ? widthsWithout : widthsWith;
-  const left = x + widths.code;
-  const centre = left + widths.left;
-  const right = centre + widths.centre;
-  const under = y + 2 * rowHeight;
+  const [code, more] = fields.code === undefined ? [0, moreWithoutCode] : [wellCodeWidth, 0];
+  const left = x + code;
+  const number = x + blockWidth - numberWidth;
+  const right = x + blockWidth - rightWidth - more;
   return [
-    ...rows(leftCells(kit, fields, widths.left), left, y),
-    tall([title.titleField, fields.title, widths.centre, 'identity.name'], centre, y),
-    ...rows(centreCells(kit, fields, widths.centre), centre, under),
-    tall([title.number, fields.number, widths.right, 'identity.number'], right, y),
-    ...rows(rightCells(kit, fields, widths.right), right, under),
+    ...rows(leftCells(kit, fields, right - left), left, y),
+    tall([title.titleField, fields.title, number - right, 'identity.name'], right, y),
+    tall([title.number, fields.number, numberWidth, 'identity.number'], number, y),
+    ...rows(rightCells(kit, fields, more), right, y + 2 * rowHeight),
   ];
 }
 
 /** The title block, 180 mm wide, by its upper left corner. */
 export function drawTitleBlock(kit: Kit, fields: TitleFields, x: PaperMm, y: PaperMm): Item {
   const cells = cellsOf(kit, fields, x, y).flatMap((cell) => drawCell(kit, cell));
-  const frame = { x, y, width: 180, height: titleBlockHeight };
+  const frame = { x, y, width: blockWidth, height: titleBlockHeight };
   const code = fields.code === undefined ? [] : [drawWellCode(kit, fields.code, x, y)];
   return group('titleBlock', [...code, ...cells, rectangle(frame, { stroke: solid('wide') })]);
 }
