@@ -13,7 +13,7 @@ import type { Template } from '../parts/headStrip.ts';
 import type { PhotoImages } from '../parts/photos.ts';
 import { usedHatches } from '../usedHatches.ts';
 import { sheetWordsIn } from '../words/languages.ts';
-import type { CommitteeKit } from './committee/committeeKit.ts';
+import { roomy, type CommitteeKit } from './committee/committeeKit.ts';
 import { shifted } from './committee/mirror.ts';
 import { paperMark, type Making } from './paperMark.ts';
 import type { CommitteeContent } from './committee/content.ts';
@@ -75,7 +75,8 @@ export function drawCommittee(
   const shown = { record, model, guidelines, facts, images };
   const content: CommitteeContent = { ...shown, ...(template && { template }) };
   const kits = languages.slice(0, 2).map((language): CommitteeKit => {
-    return { fonts, words: sheetWordsIn(language), own: committeeWordsIn(language), practice };
+    const words = sheetWordsIn(language);
+    return { fonts, words, own: committeeWordsIn(language), practice, spacing: roomy };
   });
   const laid = kits.map((kit) => layCommittee(kit, content, a4));
   const pages = paper === 'A3' && laid.length === 2 ? onA3(laid) : onA4(laid);

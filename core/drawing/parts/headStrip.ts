@@ -49,6 +49,8 @@ export const mostLogos = 3;
 /** How a head strip is lettered, and how high it is. */
 export interface StripLook {
   readonly height: PaperMm;
+  /** Round the logos. */
+  readonly pad: PaperMm;
   /** Letterings of the first line of the name, from the one that is wished for down. */
   readonly first: readonly Lettering[];
   /** Of all other lines. */
@@ -62,6 +64,7 @@ export interface StripLook {
 /** Over a drawing. */
 export const drawingStrip: StripLook = {
   height: 14,
+  pad: 1.5,
   first: ['large', 'normal', 'small'],
   rest: 'small',
   second: 3.9,
@@ -72,12 +75,22 @@ export const drawingStrip: StripLook = {
 /** Over a sheet that is read at arm's length: nothing under 11 pt. */
 export const readStrip: StripLook = {
   height: 16,
+  pad: 1.5,
   first: ['large', 'plain'],
   rest: 'plain',
   second: 4.8,
   pitch: 4.4,
   addressPitch: 4.6,
 };
+
+/** Heights of a low strip of one, two and three lines. */
+const lowHeights: readonly PaperMm[] = [7.6, 11.4, 16];
+
+/** The same, no higher than the lines of a template ask: name and address in a row where each is one. */
+export function lowStrip({ name, address }: Template): StripLook {
+  const lines = Math.min(mostLines, Math.max(name.length, address.length));
+  return { ...readStrip, height: lowHeights[lines - 1] ?? readStrip.height, pad: 0.7 };
+}
 
 const pad: PaperMm = 1.5;
 /** A wide logo is shrunk to this. */
@@ -93,8 +106,12 @@ export function underStrip(paper: Paper, look: StripLook = drawingStrip): Paper 
 }
 
 /** Logos from the left, as high as the strip lets them be; gives where they end. */
-function drawLogos(logos: readonly Logo[], { x, y, height }: Box): { items: Item[]; end: PaperMm } {
-  const high = height - 2 * pad;
+function drawLogos(
+  logos: readonly Logo[],
+  look: StripLook,
+  { x, y, height }: Box,
+): { items: Item[]; end: PaperMm } {
+  const high = height - 2 * look.pad;
   let left = x + pad;
   const items = logos.slice(0, mostLogos).map((logo): Item => {
     const scale = Math.min(high / logo.height, widestLogo / logo.width);
@@ -166,7 +183,7 @@ export function drawHeadStrip(
 ): Item {
   const { frame } = paper;
   const box = { ...frame, y: frame.y - look.height, height: look.height };
-  const logos = drawLogos(template.logos, box);
+  const logos = drawLogos(template.logos, look, box);
   const right = box.x + box.width - pad;
   const room = right - logos.end - between;
   const address = addressLines(template.address, look);

@@ -5,7 +5,7 @@ import { drawPictogram } from '../../pictograms/pictogram.ts';
 import { group } from '../../shapes.ts';
 import { careCalendar, carePeriods, signOf, type CarePlan, type CareTask } from './care.ts';
 import type { CommitteeKit } from './committeeKit.ts';
-import { blockTitle, linesOf, pitch, said, saidLines, titleHeight } from './text.ts';
+import { blockTitle, linesOf, pitch, said, saidLines } from './text.ts';
 
 const gap: PaperMm = 4;
 const headHeight: PaperMm = 7.8;
@@ -47,14 +47,14 @@ export function layCalendar(kit: CommitteeKit, plan: CarePlan, width: PaperMm): 
   const columns = carePeriods.map((period) => layTasks(kit, calendar[period], each));
   const heights = columns.map((tasks) => tasks.reduce((sum, { height }) => sum + height, 0));
   return {
-    height: titleHeight + headHeight + Math.max(...heights),
+    height: kit.spacing.title + headHeight + Math.max(...heights),
     draw: (x, y) => [
       ...blockTitle(kit, care.title, x, y, width),
       group(
         'care',
         carePeriods.flatMap((period, at) => {
           const left = x + at * (each + gap);
-          const top = y + titleHeight;
+          const top = y + kit.spacing.title;
           return [
             drawPictogram(period, { x: left + 0.4, y: top, side: 7.2 }),
             ...said(kit, care[period], left + textAt, top + 5, { face: 'bold' }),

@@ -7,7 +7,7 @@ import type { Block } from '../../parts/block.ts';
 import { group } from '../../shapes.ts';
 import type { CommitteeKit } from './committeeKit.ts';
 import { layParagraphs } from './paragraphs.ts';
-import { blank, blockTitle, rise, said, titleHeight } from './text.ts';
+import { blank, blockTitle, rise, said } from './text.ts';
 
 interface Person {
   readonly as: string;
@@ -75,13 +75,13 @@ export function layCallWhom(kit: CommitteeKit, record: WellRecord, width: PaperM
   const labels = people.map(({ as }) => widthOf(kit, as, { lettering: 'plain' }));
   const labelWidth = Math.max(...labels) + 3;
   return {
-    height: titleHeight + people.length * rowHeight,
+    height: kit.spacing.title + people.length * rowHeight,
     draw: (x, y) => [
       ...blockTitle(kit, call.title, x, y, width, 'phone'),
       group(
         'call',
         people.flatMap((one, at) =>
-          drawPerson(kit, one, labelWidth, x, y + titleHeight + at * rowHeight, width),
+          drawPerson(kit, one, labelWidth, x, y + kit.spacing.title + at * rowHeight, width),
         ),
       ),
     ],

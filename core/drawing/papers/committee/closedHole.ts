@@ -5,7 +5,7 @@ import { lineHeight } from '../../pens.ts';
 import { drawForbidden, drawPictogram } from '../../pictograms/pictogram.ts';
 import { group } from '../../shapes.ts';
 import type { CommitteeKit } from './committeeKit.ts';
-import { blockTitle, said, titleHeight } from './text.ts';
+import { blockTitle, said } from './text.ts';
 
 const signSide: PaperMm = 18;
 const textAt: PaperMm = 23;
@@ -21,9 +21,9 @@ export function layClosedHole(kit: CommitteeKit, width: PaperMm): Block {
     return { sign, lines, height: Math.max(signSide, lines.length * linePitch) + gap };
   });
   return {
-    height: titleHeight + 2 + laid.reduce((sum, { height }) => sum + height, 0),
+    height: kit.spacing.title + 2 + laid.reduce((sum, { height }) => sum + height, 0),
     draw: (x, y) => {
-      let top = y + titleHeight + 2;
+      let top = y + kit.spacing.title + 2;
       const rules = laid.flatMap(({ sign, lines, height }) => {
         const place = { x, y: top, side: signSide };
         const forbidden = sign === 'rubbish' || sign === 'dig';

@@ -3,7 +3,7 @@ import type { WellRecord } from '../../../record/schema.ts';
 import type { Block } from '../../parts/block.ts';
 import { layCallWhom, layStopSigns } from './callWhom.ts';
 import { layChlorine } from './chlorine.ts';
-import { blockGap, columnGap, type CommitteeKit } from './committeeKit.ts';
+import { columnGap, type CommitteeKit } from './committeeKit.ts';
 import type { CommitteeContent } from './content.ts';
 import { layNotes, leastNotes } from './notes.ts';
 import { layQuality } from './quality.ts';
@@ -22,21 +22,22 @@ function sharings(blocks: readonly Block[]): Columns[] {
 }
 
 /** Height of a column, with notes under it where it takes them. */
-function withNotes(column: readonly Block[], notes: PaperMm): PaperMm {
-  return stackedHeight(column) + (column.length === 0 ? 0 : blockGap) + notes;
+function withNotes(kit: CommitteeKit, column: readonly Block[], notes: PaperMm): PaperMm {
+  return stackedHeight(kit, column) + (column.length === 0 ? 0 : kit.spacing.gap) + notes;
 }
 
-function heightWithNotes([left, right]: Columns): PaperMm {
-  const [a, b] = [stackedHeight(left), stackedHeight(right)];
+function heightWithNotes(kit: CommitteeKit, [left, right]: Columns): PaperMm {
+  const [a, b] = [stackedHeight(kit, left), stackedHeight(kit, right)];
+  const least = leastNotes(kit);
   return a <= b
-    ? Math.max(b, withNotes(left, leastNotes))
-    : Math.max(a, withNotes(right, leastNotes));
+    ? Math.max(b, withNotes(kit, left, least))
+    : Math.max(a, withNotes(kit, right, least));
 }
 
 /** The sharing that takes the least height together with the notes. */
-function shared(blocks: readonly Block[]): Columns {
+function shared(kit: CommitteeKit, blocks: readonly Block[]): Columns {
   const ways = sharings(blocks);
-  const heights = ways.map(heightWithNotes);
+  const heights = ways.map((way) => heightWithNotes(kit, way));
   return ways[heights.indexOf(Math.min(...heights))]!;
 }
 
@@ -66,11 +67,11 @@ export function layColumns(
   height: PaperMm = 0,
 ): Block {
   const half = (width - columnGap) / 2;
-  const columns = shared(blocksOf(kit, content, half));
+  const columns = shared(kit, blocksOf(kit, content, half));
   const [left, right] = columns;
   const [shorter, longer] =
-    stackedHeight(right) <= stackedHeight(left) ? [right, left] : [left, right];
-  const room = Math.max(height, stackedHeight(longer)) - withNotes(shorter, 0);
-  shorter.push(layNotes(kit, half, Math.max(leastNotes, room)));
-  return beside(left, right, half + columnGap);
+    stackedHeight(kit, right) <= stackedHeight(kit, left) ? [right, left] : [left, right];
+  const room = Math.max(height, stackedHeight(kit, longer)) - withNotes(kit, shorter, 0);
+  shorter.push(layNotes(kit, half, Math.max(leastNotes(kit), room)));
+  return beside(kit, left, right, half + columnGap);
 }

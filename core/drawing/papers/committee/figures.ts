@@ -15,7 +15,7 @@ import type { WellFacts } from './facts.ts';
 import { partsToKeep } from './parts.ts';
 import { headOf } from './picture/pump.ts';
 import { closedState } from './stages.ts';
-import { blank, blockTitle, linesOf, pitch, said, saidLines, titleHeight } from './text.ts';
+import { blank, blockTitle, linesOf, pitch, said, saidLines } from './text.ts';
 import type { Yield } from './yieldOf.ts';
 
 /** A figure with what it is of; without its value a line to be filled in by hand. */
@@ -160,11 +160,11 @@ const dashAt: PaperMm = 4;
 function layKept(kit: CommitteeKit, kept: readonly KeptLine[], width: PaperMm): Block {
   if (kept.length === 0) return { height: 0, draw: () => [] };
   return {
-    height: titleHeight + kept.length * pitch,
+    height: kit.spacing.title + kept.length * pitch,
     draw: (x, y) => [
       ...blockTitle(kit, kit.own.keep.title, x, y, width),
       ...kept.flatMap(({ text, source, first }, at) => {
-        const top = y + titleHeight + at * pitch;
+        const top = y + kit.spacing.title + at * pitch;
         const look = { source, widest: width - dashAt };
         return [
           ...(first ? [line([x, top + 2.3], [x + 2, top + 2.3], solid('frame'))] : []),

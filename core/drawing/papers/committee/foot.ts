@@ -14,8 +14,6 @@ import { keptName, said } from './text.ts';
 const asked = ['committee', 'contractor', 'supervisor'] as const;
 type Asked = (typeof asked)[number];
 
-/** Least height of the boxes that are signed in. */
-export const footHeight: PaperMm = 17;
 const dayWidth: PaperMm = 22.5;
 
 interface Signed {
@@ -62,7 +60,7 @@ export function layFoot(
   { marks = [] }: WellRecord,
   images: PhotoImages,
   width: PaperMm,
-  height: PaperMm = footHeight,
+  height: PaperMm = kit.spacing.marks,
 ): Block {
   const each = width / asked.length;
   return {

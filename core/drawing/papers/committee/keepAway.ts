@@ -9,7 +9,7 @@ import { drawForbidden, type PictogramId } from '../../pictograms/pictogram.ts';
 import { group } from '../../shapes.ts';
 import type { CommitteeKit } from './committeeKit.ts';
 import { distances, keptAway, type Distance } from './distances.ts';
-import { blockTitle, pitch, rise, said, titleHeight } from './text.ts';
+import { blockTitle, pitch, rise, said } from './text.ts';
 
 interface Cell {
   readonly sign: PictogramId;
@@ -38,11 +38,10 @@ function cellOf(kit: CommitteeKit, record: WellRecord, kind: Distance): Cell {
   return { ...cell, now, source: near.path };
 }
 
-const signSide: PaperMm = 12.4;
-
 function drawCell(kit: CommitteeKit, cell: Cell, x: PaperMm, y: PaperMm, width: PaperMm): Item {
   const middle = x + width / 2;
   const look = { anchor: 'middle', widest: width } as const;
+  const signSide = kit.spacing.sign;
   const top = y + signSide + 0.6;
   return group('keepAway', [
     drawForbidden(cell.sign, { x: middle - signSide / 2, y, side: signSide }),
@@ -68,10 +67,12 @@ export function layKeepAway(kit: CommitteeKit, record: WellRecord, width: PaperM
   const each = width / cells.length;
   const nowHeight = cells.some(({ now }) => now !== undefined) ? pitch : 0;
   return {
-    height: titleHeight + signSide + 0.6 + pitch + 5.4 + nowHeight,
+    height: kit.spacing.title + kit.spacing.sign + 0.6 + pitch + 5.4 + nowHeight,
     draw: (x, y) => [
       ...blockTitle(kit, away.title, x, y, width),
-      ...cells.map((cell, at) => drawCell(kit, cell, x + at * each, y + titleHeight + 0.4, each)),
+      ...cells.map((cell, at) =>
+        drawCell(kit, cell, x + at * each, y + kit.spacing.title + 0.4, each),
+      ),
     ],
   };
 }

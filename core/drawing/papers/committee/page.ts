@@ -2,13 +2,13 @@ import type { PaperMm } from '../../../base/units.ts';
 import type { Box, Item } from '../../items.ts';
 import type { Paper } from '../../paper.ts';
 import type { Block } from '../../parts/block.ts';
-import { drawHeadStrip, readStrip, underStrip } from '../../parts/headStrip.ts';
+import { drawHeadStrip, lowStrip, underStrip } from '../../parts/headStrip.ts';
 import { group } from '../../shapes.ts';
 import { layCalendar } from './calendar.ts';
 import { carePlan } from './care.ts';
 import { layClosedHole } from './closedHole.ts';
 import { layColumns } from './columns.ts';
-import { blockGap, columnGap, type CommitteeKit } from './committeeKit.ts';
+import { close, columnGap, type CommitteeKit } from './committeeKit.ts';
 import type { CommitteeContent } from './content.ts';
 import { factsOf } from './facts.ts';
 import { layFigures } from './figures.ts';
@@ -28,7 +28,7 @@ const leastPicture: PaperMm = 70;
 const mostPicture: PaperMm = 105;
 const shareOfPicture = 0.6;
 /** Between the head strip of an organisation and the sheet's own head. */
-const stripGap: PaperMm = 2.4;
+const stripGap: PaperMm = 1.4;
 
 /** The picture beside the figures; higher than it must be where there is room to spare. */
 function layWell(
@@ -43,7 +43,7 @@ function layWell(
   const closed = closedState(record) !== undefined;
   const figures = (height: PaperMm) => {
     const cards = layFigures(kit, record, facts, given, width - at, { brief, height });
-    return closed ? stacked([cards, layClosedHole(kit, width - at)]) : cards;
+    return closed ? stacked(kit, [cards, layClosedHole(kit, width - at)]) : cards;
   };
   const least = Math.max(leastPicture, figures(0).height);
   const height = Math.max(least, Math.min(mostPicture, least + spare));
@@ -87,10 +87,10 @@ function onePage(
 ): Block[] | undefined {
   const well = layWell(kit, content, width, { brief });
   const columns = layColumns(kit, content, width);
-  const spare = height - stackedHeight([...head, well, ...deeds, columns, foot]);
+  const spare = height - stackedHeight(kit, [...head, well, ...deeds, columns, foot]);
   if (spare < 0) return undefined;
   const wider = layWell(kit, content, width, { brief, spare: spare * shareOfPicture });
-  const rest = height - stackedHeight([...head, wider, ...deeds, foot]) - blockGap;
+  const rest = height - stackedHeight(kit, [...head, wider, ...deeds, foot]) - kit.spacing.gap;
   return [...head, wider, ...deeds, layColumns(kit, content, width, rest), foot];
 }
 
@@ -102,44 +102,54 @@ function twoPages(
   { width, height }: Box,
 ): Block[][] {
   const well = layWell(kit, content, width);
-  const spare = Math.max(0, height - stackedHeight([...head, well, ...deeds]));
-  const back = height - stackedHeight([...head, foot]) - blockGap;
+  const spare = Math.max(0, height - stackedHeight(kit, [...head, well, ...deeds]));
+  const back = height - stackedHeight(kit, [...head, foot]) - kit.spacing.gap;
   return [
     [...head, layWell(kit, content, width, { spare }), ...deeds],
     [...head, layColumns(kit, content, width, Math.max(0, back)), foot],
   ];
 }
 
-/** Blocks page by page. Written texts are cut before a second page is begun. */
-function pagesOf(kit: CommitteeKit, content: CommitteeContent, box: Box): Block[][] {
-  const { record, facts } = content;
-  const banner = layBanner(kit, record, box.width);
-  const disclaimer = layDisclaimer(kit, content, box.width);
-  const parts: Parts = {
-    head: [layTitle(kit, record, facts, box.width), ...(banner ? [banner] : [])],
-    deeds: layDeeds(kit, content, box.width),
-    foot: stacked([...disclaimer, layFoot(kit, record, content.images, box.width)]),
+function partsOf(kit: CommitteeKit, content: CommitteeContent, width: PaperMm): Parts {
+  const { record, facts, images } = content;
+  const banner = layBanner(kit, record, width);
+  const disclaimer = layDisclaimer(kit, content, width);
+  return {
+    head: [layTitle(kit, record, facts, width), ...(banner ? [banner] : [])],
+    deeds: layDeeds(kit, content, width),
+    foot: stacked(kit, [...disclaimer, layFoot(kit, record, images, width)]),
   };
-  const page = onePage(kit, content, parts, box, false) ?? onePage(kit, content, parts, box, true);
-  return page ? [page] : twoPages(kit, content, parts, box);
 }
 
-/** The frame under the head strip of an organisation, clear of it. */
-function frameOf({ template }: CommitteeContent, paper: Paper): Box {
-  if (!template) return paper.frame;
-  const { frame } = underStrip(paper, readStrip);
-  return { ...frame, y: frame.y + stripGap, height: frame.height - stripGap };
+/** The pages of a sheet, each with its blocks, and how these are spaced. */
+interface Laid {
+  readonly kit: CommitteeKit;
+  readonly pages: readonly (readonly Block[])[];
+}
+
+/** Blocks are set closer before written texts are cut, and these before a second page is begun. */
+function laidOut(kit: CommitteeKit, content: CommitteeContent, box: Box): Laid {
+  const closer = { ...kit, spacing: close };
+  for (const brief of [false, true])
+    for (const tried of [kit, closer]) {
+      const page = onePage(tried, content, partsOf(tried, content, box.width), box, brief);
+      if (page) return { kit: tried, pages: [page] };
+    }
+  return { kit, pages: twoPages(kit, content, partsOf(kit, content, box.width), box) };
 }
 
 /** The sheet of one language on a paper: one page, or a second where it does not stand on one. */
 export function layCommittee(kit: CommitteeKit, content: CommitteeContent, paper: Paper): Item[][] {
   const { template } = content;
-  const box = frameOf(content, paper);
-  const strip = template
-    ? [drawHeadStrip(kit, template, underStrip(paper, readStrip), readStrip)]
-    : [];
-  return pagesOf(kit, content, box).map((blocks) => {
-    const items = [group('body', drawDown(blocks, box.x, box.y))];
+  const look = template && lowStrip(template);
+  const under = look ? underStrip(paper, look) : paper;
+  const gap = look ? stripGap : 0;
+  const { x, y, width, height } = under.frame;
+  const box = { x, y: y + gap, width, height: height - gap };
+  const strip = template ? [drawHeadStrip(kit, template, under, look)] : [];
+  const laid = laidOut(kit, content, box);
+  return laid.pages.map((blocks) => {
+    const items = [group('body', drawDown(laid.kit, blocks, box.x, box.y))];
     const middle = box.x + box.width / 2;
     const turned = kit.own.direction === 'rtl' ? items.map((one) => mirrored(one, middle)) : items;
     return [...strip, ...turned];

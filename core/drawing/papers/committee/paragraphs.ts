@@ -6,7 +6,7 @@ import type { Block } from '../../parts/block.ts';
 import type { PictogramId } from '../../pictograms/pictogram.ts';
 import { group } from '../../shapes.ts';
 import type { CommitteeKit } from './committeeKit.ts';
-import { blank, blockTitle, linesOf, pitch, rise, saidLines, titleHeight } from './text.ts';
+import { blank, blockTitle, linesOf, pitch, rise, saidLines } from './text.ts';
 
 export interface Paragraph {
   readonly says: string;
@@ -59,9 +59,9 @@ export function layParagraphs(
     lines: linesOf(kit, one.says, width, { face: one.bold ? 'bold' : 'regular' }),
   }));
   return {
-    height: titleHeight + laid.reduce((sum, one) => sum + heightOf(kit, one, width), 0),
+    height: kit.spacing.title + laid.reduce((sum, one) => sum + heightOf(kit, one, width), 0),
     draw: (x, y) => {
-      let top = y + titleHeight;
+      let top = y + kit.spacing.title;
       const items = laid.flatMap((one) => {
         const { lines, source, bold, byHand } = one;
         const own = top + (byHand ? handGap : 0);

@@ -50,8 +50,6 @@ export function blank(x: PaperMm, y: PaperMm, width: PaperMm): Item {
   return line([x, y + 0.6], [x + width, y + 0.6], solid('narrow'));
 }
 
-export const titleHeight: PaperMm = 6.6;
-
 const signSide: PaperMm = 5.8;
 
 /** The title of a block under a heavy rule, with its pictogram at the end of the line. */

@@ -1,5 +1,8 @@
 import type { Language } from '../../../../../core/base/language.ts';
-import type { CommitteeKit } from '../../../../../core/drawing/papers/committee/committeeKit.ts';
+import {
+  roomy,
+  type CommitteeKit,
+} from '../../../../../core/drawing/papers/committee/committeeKit.ts';
 import { committeeWordsIn } from '../../../../../core/drawing/papers/committee/words/languages.ts';
 import type { Block } from '../../../../../core/drawing/parts/block.ts';
 import { sheetWordsIn } from '../../../../../core/drawing/words/languages.ts';
@@ -13,6 +16,7 @@ export function kitIn(language: Language = 'en', record: WellRecord = { schemaVe
     words: sheetWordsIn(language),
     own: committeeWordsIn(language),
     practice: practiceOf(record),
+    spacing: roomy,
   };
   return kit;
 }
