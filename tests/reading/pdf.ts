@@ -32,6 +32,7 @@ function place([a, b, c, d, e, f]: Matrix, x: number, y: number): Point {
 interface State {
   matrix: Matrix;
   lineWidth: number;
+  fontSize: number;
 }
 
 /** Follows the operators of one page, as a viewer does, and notes what is painted where. */
@@ -41,10 +42,9 @@ class Follower {
   #state: State;
   readonly #kept: State[] = [];
   #textMatrix: Matrix = [1, 0, 0, 1, 0, 0];
-  #fontSize = 0;
 
   constructor(toMm: Matrix) {
-    this.#state = { matrix: toMm, lineWidth: 1 };
+    this.#state = { matrix: toMm, lineWidth: 1, fontSize: 0 };
   }
 
   follow(operator: number, given: readonly unknown[]): void {
@@ -60,7 +60,7 @@ class Follower {
 
   #followText(operator: number, given: readonly unknown[]): void {
     if (operator === OPS.beginText) this.#textMatrix = [1, 0, 0, 1, 0, 0];
-    else if (operator === OPS.setFont) this.#fontSize = given[1] as number;
+    else if (operator === OPS.setFont) this.#state.fontSize = given[1] as number;
     else if (operator === OPS.setTextMatrix)
       this.#textMatrix = Array.from(given[0] as Matrix) as unknown as Matrix;
     else if (operator === OPS.moveText) {
@@ -77,7 +77,7 @@ class Follower {
       text,
       x: whole[4],
       y: whole[5],
-      em: this.#fontSize * Math.hypot(whole[0], whole[1]),
+      em: this.#state.fontSize * Math.hypot(whole[0], whole[1]),
       turn: (Math.atan2(whole[1], whole[0]) * 180) / Math.PI,
     });
   }

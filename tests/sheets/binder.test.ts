@@ -145,7 +145,7 @@ describe.each(['A4', 'A3'] as const)(
         full.address[1],
         'Drop 3',
         'Drawn from what was',
-        'It declares no water safe',
+        'Nothing here says that the water is safe.',
       ])
         expect(said).toContain(text);
     });

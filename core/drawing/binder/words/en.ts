@@ -52,7 +52,7 @@ export const english: BinderWords = {
     madeOn: 'Made on',
     madeBy: 'Made by',
     caution:
-      'This binder tells what was recorded. It declares no water safe to drink: that is for the health authority to say.',
+      'This binder tells what was recorded. Nothing here says that the water is safe. That is for the health authority to say.',
   },
   contents: { front: 'Before the wells', wells: 'Wells', back: 'Behind the wells' },
   reading: readingEnglish,

@@ -51,7 +51,7 @@ export const french: BinderWords = {
     madeOn: 'Fait le',
     madeBy: 'Fait par',
     caution:
-      'Ce classeur rapporte ce qui a été noté. Il ne déclare aucune eau potable : c’est à l’autorité sanitaire de le dire.',
+      'Ce classeur rapporte ce qui a été noté. Rien ici ne dit que l’eau est potable. C’est à l’autorité sanitaire de le dire.',
   },
   contents: { front: 'Avant les forages', wells: 'Forages', back: 'Après les forages' },
   reading: readingFrench,

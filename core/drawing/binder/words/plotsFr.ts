@@ -5,7 +5,7 @@ export const plotsFrench: PlotWords = {
   success: 'Graphiques : ce que le forage a trouvé',
   quality: 'Graphiques : qualité de l’eau',
   depths: 'Profondeurs forées',
-  safeYields: 'Débits sûrs des essais',
+  safeYields: 'Débits d’exploitation selon les essais',
   otherYields: 'Autres débits : du dernier essai, ou de la pompe en service',
   known: 'Connu de {n} forages sur {of}.',
   median: 'Ligne de tirets et points : la médiane, {value}.',

@@ -5,7 +5,7 @@ export const plotsPortuguese: PlotWords = {
   success: 'Gráficos: o que a perfuração encontrou',
   quality: 'Gráficos: qualidade da água',
   depths: 'Profundidades furadas',
-  safeYields: 'Caudais seguros dos ensaios',
+  safeYields: 'Caudais de exploração pelos ensaios',
   otherYields: 'Outros caudais: do último ensaio, ou da bomba em serviço',
   known: 'Conhecido de {n} de {of} furos.',
   median: 'Linha de traços e pontos: a mediana, {value}.',

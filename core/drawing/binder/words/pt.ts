@@ -51,7 +51,7 @@ export const portuguese: BinderWords = {
     madeOn: 'Feito em',
     madeBy: 'Feito por',
     caution:
-      'Esta pasta diz o que foi registado. Não declara nenhuma água própria para beber: isso cabe à autoridade de saúde dizer.',
+      'Esta pasta diz o que foi registado. Nada aqui diz que a água é potável. Isso cabe à autoridade de saúde dizer.',
   },
   contents: { front: 'Antes dos furos', wells: 'Furos', back: 'Depois dos furos' },
   reading: readingPortuguese,

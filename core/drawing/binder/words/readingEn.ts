@@ -53,8 +53,8 @@ export const readingEnglish: ReadingWords = {
   water: {
     title: 'Water quality',
     says: [
-      'Results are compared with the guideline values of the set that is named. “Above” says that a result is past a value. No result and no page of this binder declares water safe to drink.',
-      'Water that was good when it was sampled can be fouled later. What was not tested is not known. The health authority decides what may be drunk.',
+      'Results are compared with the guideline values of the set that is named. “Above” says that a result is past a value. Nothing here says that the water is safe.',
+      'A sample tells of one moment: water can be fouled later. What was not tested is not known. The health authority decides what may be drunk.',
     ],
   },
   cautions: {

@@ -46,15 +46,15 @@ export const readingFrench: ReadingWords = {
   yields: {
     title: 'Ce qu’est un débit',
     says: [
-      'Débit sûr : ce que le forage peut donner, selon les essais, en saison sèche sans trop rabattre l’eau.',
+      'Débit d’exploitation : ce que le forage peut donner, selon les essais, en saison sèche sans trop rabattre l’eau.',
       'Là où les essais ne le disent pas, on lit le débit du dernier essai à débit constant, marqué t ; sinon celui de la pompe en service, marqué p. Ils disent ce qui a été tiré, non ce que le forage supporte.',
     ],
   },
   water: {
     title: 'Qualité de l’eau',
     says: [
-      'Les résultats sont comparés aux valeurs guides du jeu nommé. « Au-dessus » dit qu’un résultat dépasse une valeur. Aucun résultat et aucune page de ce classeur ne déclare une eau potable.',
-      'Une eau bonne au moment du prélèvement peut être souillée plus tard. Ce qui n’a pas été analysé n’est pas connu. L’autorité sanitaire décide de ce qui peut être bu.',
+      'Les résultats sont comparés aux valeurs guides du jeu nommé. « Au-dessus » dit qu’un résultat dépasse une valeur. Rien ici ne dit que l’eau est potable.',
+      'Un prélèvement dit un seul moment : l’eau peut être souillée plus tard. Ce qui n’a pas été analysé n’est pas connu. L’autorité sanitaire décide de ce qui peut être bu.',
     ],
   },
   cautions: {

@@ -46,15 +46,15 @@ export const readingPortuguese: ReadingWords = {
   yields: {
     title: 'O que é um caudal',
     says: [
-      'Caudal seguro: o que o furo pode dar, segundo os ensaios, na estação seca sem rebaixar demais a água.',
+      'Caudal de exploração: o que o furo pode dar, segundo os ensaios, na estação seca sem rebaixar demais a água.',
       'Onde os ensaios não o dizem, está o caudal do último ensaio a caudal constante, marcado t; senão o da bomba em serviço, marcado p. Dizem o que foi tirado, não o que o furo aguenta.',
     ],
   },
   water: {
     title: 'Qualidade da água',
     says: [
-      'Os resultados são comparados com os valores-guia do conjunto indicado. “Acima” diz que um resultado passa de um valor. Nenhum resultado e nenhuma página desta pasta declara uma água própria para beber.',
-      'Uma água boa quando foi colhida pode ser contaminada depois. O que não foi analisado não se conhece. A autoridade de saúde decide o que se pode beber.',
+      'Os resultados são comparados com os valores-guia do conjunto indicado. “Acima” diz que um resultado passa de um valor. Nada aqui diz que a água é potável.',
+      'Uma amostra diz um só momento: a água pode ser contaminada depois. O que não foi analisado não se conhece. A autoridade de saúde decide o que se pode beber.',
     ],
   },
   cautions: {

@@ -30,7 +30,7 @@ export const tablesFrench: TableWords = {
   all: 'Tous les forages',
   medianSays: 'Derrière une médiane se trouve le nombre de forages dont la valeur est connue.',
   marks:
-    'Débits : débit sûr des essais ; t : débit du dernier essai à débit constant ; p : débit de la pompe en service. Les médianes des débits prennent les trois.',
+    'Débits : débit d’exploitation selon les essais ; t : débit du dernier essai à débit constant ; p : débit de la pompe en service. Les médianes des débits prennent les trois.',
   planned: 'Le tubage et les crépines des forages prévus et non équipés sont projetés.',
   outcomes: 'Eau : forages équipés. Secs : forages secs. Autres : tout autre état, ou aucun noté.',
 };

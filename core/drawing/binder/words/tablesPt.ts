@@ -30,7 +30,7 @@ export const tablesPortuguese: TableWords = {
   all: 'Todos os furos',
   medianSays: 'Atrás de uma mediana está de quantos furos o valor é conhecido.',
   marks:
-    'Caudais: caudal seguro dos ensaios; t: caudal do último ensaio a caudal constante; p: caudal da bomba em serviço. As medianas dos caudais tomam os três.',
+    'Caudais: caudal de exploração pelos ensaios; t: caudal do último ensaio a caudal constante; p: caudal da bomba em serviço. As medianas dos caudais tomam os três.',
   planned: 'O revestimento e os filtros dos furos previstos e não construídos são projetados.',
   outcomes:
     'Água: furos concluídos. Secos: furos secos. Outros: qualquer outro estado, ou nenhum registado.',

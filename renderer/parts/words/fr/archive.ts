@@ -3,7 +3,7 @@ import type { archive as english } from '../en/archive.ts';
 export const archive: typeof english = {
   title: 'Archive',
   back: 'Archive',
-  search: 'Chercher numéro, lieu, noms, remarques, terrain',
+  search: 'Numéro, lieu, noms, remarques, terrain',
   newWell: 'Nouveau forage',
   newLike: 'Nouveau forage comme le dernier',
   newLikeHint:
