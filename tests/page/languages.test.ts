@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { languages, type Language } from '../../core/base/language.ts';
+import { views } from '../../renderer/archive/views.ts';
 import { chapterIds } from '../../renderer/editors/chapter.ts';
 import { interfaces } from '../../renderer/parts/words.ts';
 import { startProgram, type Program } from './program.ts';
@@ -39,7 +40,47 @@ async function faultsOf(language: Language, width: number, height: number): Prom
   return faults;
 }
 
+/** The same in every view of the archive's page, and in the dialogs that it and a folder open. */
+async function faultsOfViews(language: Language, width: number, height: number) {
+  const { archive, exporting, revisions } = interfaces[language];
+  const page = await program.newPage(width, height);
+  const faults: string[] = [];
+  const look = async (where: string) => {
+    const found = await page.evaluate(textFaults);
+    faults.push(...found.map((fault) => `${where}: ${fault}`));
+  };
+  const wells = page.getByRole('button', { name: number });
+  await wells.waitFor();
+  const bar = page.getByRole('navigation', { name: archive.views.label }).getByRole('button');
+  for (const [at, view] of views.entries()) {
+    await bar.nth(at).click();
+    await page.locator('[aria-current=page]', { hasText: await bar.nth(at).innerText() }).waitFor();
+    await look(view);
+  }
+  await bar.first().click();
+  await page.getByRole('button', { name: archive.filters.more }).click();
+  await look('more filters');
+  await page.getByRole('button', { name: exporting.open }).click();
+  await look('export');
+  await page.keyboard.press('Escape');
+  await wells.click();
+  await page.getByRole('button', { name: revisions.open, exact: true }).click();
+  await look('revisions');
+  await page.context().close();
+  return faults;
+}
+
 describe('the page', () => {
+  for (const language of languages)
+    for (const [width, height] of [
+      [800, 600],
+      [1600, 1000],
+    ] as const)
+      it(`has room for every text of its views in ${language} at ${width}×${height}`, async () => {
+        await speak(language);
+        expect(await faultsOfViews(language, width, height)).toEqual([]);
+      });
+
   for (const language of languages)
     for (const [width, height] of [
       [1024, 768],

@@ -1,12 +1,13 @@
 /**
  * `npm run make:screens`: pictures of the page in docs/screens, made from the demo wells: the
- * archive and every chapter, in both contrasts and two sizes of window. They are looked at by
+ * archive's views and every chapter, in both contrasts and two sizes of window. They are looked at by
  * people and compared by nobody. Needs Chromium, and ImageMagick to make the files small.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
+import { views } from '../../renderer/archive/views.ts';
 import { chapterIds } from '../../renderer/editors/chapter.ts';
 import { startProgram } from './program.ts';
 
@@ -27,6 +28,14 @@ async function take(page: Page, name: string) {
 async function takeAll(page: Page, name: (of: string) => string) {
   await page.getByRole('button', { name: number }).waitFor();
   await take(page, name('archive'));
+  const bar = page.getByRole('navigation').getByRole('button');
+  for (const [at, view] of views.entries()) {
+    if (view === 'wells') continue;
+    await bar.nth(at).click();
+    await page.waitForTimeout(300);
+    await take(page, name(view));
+  }
+  await bar.nth(views.indexOf('wells')).click();
   await page.getByRole('button', { name: number }).click();
   await page.locator('#sheet text').first().waitFor();
   for (const chapter of chapterIds) {
