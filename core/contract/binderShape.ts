@@ -36,6 +36,9 @@ export interface BinderWish {
 /** Bounds of the pages of a volume: a ring binder takes some hundred leaves. */
 export const volumeBounds = { least: 10, most: 1000, usual: 250 } as const;
 
+/** Bounds of the wells of a section, and of the sections of a binder. */
+export const sectionBounds = { leastWells: 2, mostWells: 40, most: 50 } as const;
+
 /** A wish under its name. */
 export interface KeptBinder {
   readonly name: string;

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { languages } from '../base/language.ts';
 import { paperNames } from '../drawing/paper.ts';
 import { wellId, type ArgumentsOf } from './areas.ts';
-import { volumeBounds, type BinderPaper, type BinderWish } from './binderShape.ts';
+import { sectionBounds, volumeBounds, type BinderPaper, type BinderWish } from './binderShape.ts';
 import { wellFilter } from './list.ts';
 
 const language = z.enum(languages);
@@ -20,7 +20,7 @@ const paper: z.ZodType<BinderPaper> = z.discriminatedUnion('kind', [
 
 const section = z.strictObject({
   title: text.exactOptional(),
-  wellIds: z.array(wellId).min(2).max(40).readonly(),
+  wellIds: z.array(wellId).min(sectionBounds.leastWells).max(sectionBounds.mostWells).readonly(),
   joins: z
     .array(z.strictObject({ from: depthAt, to: depthAt }))
     .max(200)
@@ -44,7 +44,7 @@ export const binderWish: z.ZodType<BinderWish> = z.strictObject({
     .readonly(),
   paper: z.enum(paperNames),
   duplex: z.boolean(),
-  sections: z.array(section).max(50).readonly(),
+  sections: z.array(section).max(sectionBounds.most).readonly(),
   backdrop: z.boolean(),
   mostPages: z.number().int().min(volumeBounds.least).max(volumeBounds.most),
 });

@@ -50,6 +50,7 @@ export const listArguments = {
     limit: z.number().int().min(1).max(mostRows).exactOptional(),
   }),
   'list.rank': z.strictObject({ filter: wellFilter, order: order.exactOptional(), id: wellId }),
+  'list.named': z.strictObject({ ids: z.array(wellId).max(mostRows).readonly() }),
   'list.map': z.strictObject({ filter: wellFilter }),
   'list.choices': z.strictObject({}),
   'list.goThrough': z.strictObject({}),

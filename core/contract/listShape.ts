@@ -57,6 +57,9 @@ export interface MappedWells {
   readonly leftOut: number;
 }
 
+/** A well by what people call it. */
+export type NamedWell = Pick<WellRow, 'id' | 'number' | 'name' | 'village'>;
+
 /** A value of a filter and how many wells have it. */
 export interface Choice<T extends string = string> {
   readonly value: T;
@@ -92,6 +95,8 @@ export interface ListCalls {
     takes: { filter: WellFilter; order?: ListOrder; id: string };
     gives: { at?: number };
   };
+  /** Wells outside the bin by their ids, in no order; one that is not there is left out. */
+  'list.named': { takes: { ids: readonly string[] }; gives: readonly NamedWell[] };
   'list.map': { takes: { filter: WellFilter }; gives: MappedWells };
   'list.choices': { takes: Record<string, never>; gives: ListChoices };
   /** Goes through some wells that changed or are old; called until nothing is left. */

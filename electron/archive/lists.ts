@@ -9,9 +9,11 @@ import {
   findWells,
   findYears,
   listValues,
+  nameWells,
   placeWells,
   rankOf,
   type Counted,
+  type NamedWell,
   type Page,
   type PlacedWell,
   type SightedWell,
@@ -42,6 +44,7 @@ export interface Lists {
   find(filter: WellFilter, order: ListOrder, page: Page): Result<readonly SightedWell[]>;
   count(filter: WellFilter): Result<number>;
   rank(filter: WellFilter, order: ListOrder, id: string): Result<number | undefined>;
+  named(ids: readonly string[]): Result<readonly NamedWell[]>;
   place(
     filter: WellFilter,
     most: number,
@@ -80,6 +83,7 @@ export function listsOf({ reading, writing }: Access): Lists {
     find: (filter, order, page) => reading((db) => ok(findWells(db, filter, order, page))),
     count: (filter) => reading((db) => ok(countFitting(db, filter))),
     rank: (filter, order, id) => reading((db) => ok(rankOf(db, filter, order, id))),
+    named: (ids) => reading((db) => ok(nameWells(db, ids))),
     place: (filter, most) => reading((db) => ok(placeWells(db, filter, most))),
     values: () => reading((db) => ok(valuesOf(db))),
     documents: (ids) => reading((db) => ok(ids.map((id) => newestDocument(db, id)))),

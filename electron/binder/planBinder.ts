@@ -54,7 +54,7 @@ function gather(
     failed,
     papers: wish.papers.map(({ kind }) => kind),
     backdrop: outside.backdrop,
-    sections: wish.sections.filter(({ wellIds }) => wellIds.every((id) => laid.has(id))),
+    sections: wish.sections,
     filterSays,
     programVersion,
     archiveHash,

@@ -90,6 +90,7 @@ export function listHandlers({ archive }: Pick<ServiceParts, 'archive'>): Handle
       if (!at.ok) return at;
       return ok(at.value === undefined ? {} : { at: at.value });
     }),
+    'list.named': reads(({ ids }) => lists.named(ids)),
     'list.map': reads(({ filter }) => mapped(archive, filter)),
     'list.choices': reads(() => lists.values()),
     'list.goThrough': writes(() => {

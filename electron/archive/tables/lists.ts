@@ -159,6 +159,17 @@ export function countFitting(db: ReadHandle, filter: WellFilter): number {
     .get(...values)!;
 }
 
+export type NamedWell = Pick<ListedWell, 'id' | 'number' | 'name' | 'village'>;
+
+/** Those outside the bin of some wells. */
+export function nameWells(db: ReadHandle, ids: readonly string[]): NamedWell[] {
+  const line = kept<[string], NamedWell>(
+    db,
+    'SELECT id, number, name, village FROM well WHERE id = ? AND binned_at IS NULL',
+  );
+  return ids.flatMap((id) => line.get(id) ?? []);
+}
+
 /** A well that has a position. */
 export interface PlacedWell {
   readonly id: string;

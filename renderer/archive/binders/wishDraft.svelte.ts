@@ -7,9 +7,18 @@ import {
 } from '../../../core/contract/binderShape.ts';
 import type { WellFilter } from '../../../core/contract/listShape.ts';
 import type { PaperName } from '../../../core/drawing/paper.ts';
+import { SectionDraft } from './sectionDraft.svelte.ts';
 
-/** Which wells: all, those of the list as it stands, or as the kept binder says. */
-export type WellChoice = 'all' | 'listed' | 'kept';
+/**
+ * Which wells: all, those of the list as it stands, those that fit what the kept binder asks for, or
+ * those that were chosen one by one.
+ */
+export type WellChoice = 'all' | 'listed' | 'kept' | 'picked';
+
+function choiceOf({ filter, ids }: BinderWish['wells']): WellChoice {
+  if (ids) return 'picked';
+  return filter ? 'kept' : 'all';
+}
 
 /** A binder as it is being described. */
 export class WishDraft {
@@ -18,6 +27,9 @@ export class WishDraft {
   madeBy = $state('');
   language = $state<Language>('en');
   choice = $state<WellChoice>('all');
+  /** Ids of the wells that were chosen one by one. */
+  picked = $state.raw<readonly string[]>([]);
+  sections = $state.raw<readonly SectionDraft[]>([]);
   papers = $state<Record<BinderPaper['kind'], boolean>>({
     asBuilt: true,
     layingOut: false,
@@ -49,7 +61,9 @@ export class WishDraft {
     this.title = wish.title;
     this.madeBy = wish.madeBy;
     this.language = wish.language;
-    this.choice = wish.wells.filter || wish.wells.ids ? 'kept' : 'all';
+    this.picked = wish.wells.ids ?? [];
+    this.sections = wish.sections.map((section) => new SectionDraft(section));
+    this.choice = choiceOf(wish.wells);
     for (const kind of ['asBuilt', 'layingOut', 'committee'] as const) {
       const paper = wish.papers.find((one) => one.kind === kind);
       this.papers[kind] = paper !== undefined;
@@ -74,8 +88,26 @@ export class WishDraft {
     return Object.values(this.papers).some(Boolean);
   }
 
+  get hasWell(): boolean {
+    return this.choice !== 'picked' || this.picked.length > 0;
+  }
+
   get whole(): boolean {
-    return this.name.trim() !== '' && this.hasPaper && this.pagesFit;
+    const asked = this.name.trim() !== '' && this.hasWell && this.hasPaper && this.pagesFit;
+    return asked && this.sections.every(({ whole }) => whole);
+  }
+
+  /** All wells that it names. */
+  get named(): readonly string[] {
+    return [...this.picked, ...this.sections.flatMap(({ wellIds }) => wellIds)];
+  }
+
+  addSection(): void {
+    this.sections = [...this.sections, new SectionDraft({ wellIds: [] })];
+  }
+
+  removeSection(section: SectionDraft): void {
+    this.sections = this.sections.filter((one) => one !== section);
   }
 
   #chosenPapers(): BinderPaper[] {
@@ -93,7 +125,12 @@ export class WishDraft {
 
   /** What shall be bound, with the filter that the list has now where that is chosen. */
   wish(listed: WellFilter): BinderWish {
-    const wells = { all: {}, listed: { filter: listed }, kept: this.kept?.wells ?? {} };
+    const wells: Record<WellChoice, BinderWish['wells']> = {
+      all: {},
+      listed: { filter: listed },
+      kept: this.kept?.wells ?? {},
+      picked: { ids: this.picked },
+    };
     return {
       title: this.title.trim() || this.name.trim(),
       madeBy: this.madeBy.trim(),
@@ -102,7 +139,7 @@ export class WishDraft {
       papers: this.#chosenPapers(),
       paper: this.paper,
       duplex: this.duplex,
-      sections: this.kept?.sections ?? [],
+      sections: this.sections.map((section) => section.choice()),
       backdrop: this.backdrop,
       mostPages: this.mostPages ?? volumeBounds.usual,
     };

@@ -131,6 +131,14 @@ describe('the list', () => {
     expect(rows[0]?.match?.text).toBe('… five six seven eight nine ten eleven twelve thirteen …');
   });
 
+  it('names wells by their ids, those in the bin and those that never were left out', async () => {
+    const [id, binned] = [await create(), await create()];
+    await given('bin.put', { id: binned });
+    expect(await given('list.named', { ids: ['nobody', id, binned] })).toEqual([
+      { id, number: 'KA-012', name: 'Lémo school', village: 'Lémo' },
+    ]);
+  });
+
   it('gives a map its wells, and counts those without a position', async () => {
     await create({ site: { latitude: 1.5, longitude: -6.5 } });
     await create();

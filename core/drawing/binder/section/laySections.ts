@@ -16,7 +16,7 @@ import { axisWidth, drawDistances, drawElevations, lineHeightBelow } from './axe
 import { drawColumn, nameHeight } from './column.ts';
 import { columnPitch, sectionFrame } from './frame.ts';
 import { drawJoins } from './joins.ts';
-import { legendPieces, sectionTable, statements } from './pieces.ts';
+import { legendPieces, nothing, sectionTable, statements } from './pieces.ts';
 import { sectionLine, type SectionLine, type StandingWell } from './sectionLine.ts';
 
 /** Wells of one page; the next page begins with the last of the one before. */
@@ -99,7 +99,7 @@ export function laySections(kit: BinderKit, content: BinderContent, places: Plac
     const section = sectionLine(choice, content.wells);
     const named = partTitle(kit, title, body);
     if (section.wells.length === 0) {
-      const says = drawDown(textPieces(kit, own.section.none, box.width), box.x, box.y);
+      const says = drawDown(textPieces(kit, nothing(kit, section), box.width), box.x, box.y);
       pages.push(binderPage(kit, content, own.parts.sections, [named, ...says]));
       return;
     }

@@ -25,6 +25,16 @@ const grouped = (n: number) => String(n).replace(/\B(?=(\d{3})+$)/g, '\u00a0');
 const mostNamed = 8;
 const longestNumber: PaperMm = 32;
 
+function absence({ own }: BinderKit, { absent }: SectionLine): string[] {
+  return absent === 0 ? [] : [filled(own.section.absent, { n: String(absent) })];
+}
+
+/** Why a section has no well to draw. */
+export function nothing(kit: BinderKit, section: SectionLine): string {
+  const placeless = section.left.length > 0 ? [kit.own.section.none] : [];
+  return [...placeless, ...absence(kit, section)].join(' ');
+}
+
 /** Scales, exaggeration and datum; what is assumed; what is left out. */
 export function statements(
   kit: BinderKit,
@@ -60,6 +70,7 @@ export function statements(
             wells: numbers(section.left),
           }),
         ]),
+    ...absence(kit, section),
     joined ? own.section.joined : own.section.notJoined,
   ].join(' ');
 }

@@ -18,6 +18,8 @@ export interface SectionLine {
   readonly wells: readonly StandingWell[];
   /** Chosen, but nobody wrote where they are, or no way leads to them. */
   readonly left: readonly BinderWell[];
+  /** How many more were chosen that the binder does not hold. */
+  readonly absent: number;
   /** No elevation is known: every ground stands at nought. */
   readonly flat: boolean;
   /** Names of the datums of the elevations, each once. */
@@ -70,6 +72,7 @@ export function sectionLine(choice: SectionChoice, all: readonly BinderWell[]): 
       return { ...one, groundM: own ?? nearestGround(wells, one), assumed: own === undefined };
     }),
     left,
+    absent: choice.wellIds.length - chosen.length,
     flat: elevated.length === 0,
     datums: [...new Set(elevated.map(({ well }) => well.elevationDatum ?? ''))],
   };

@@ -12,6 +12,8 @@ export interface SectionWords {
   /** `{wells}`. */
   readonly assumed: string;
   readonly left: string;
+  /** `{n}` wells. */
+  readonly absent: string;
   readonly joined: string;
   readonly notJoined: string;
   readonly none: string;

@@ -10,6 +10,7 @@ export const sectionEnglish: SectionWords = {
   flat: 'No elevation is on record: every ground stands at one height, and nothing is told of slopes.',
   assumed: 'Elevation not recorded, drawn at the ground of the nearest well, dashed: {wells}.',
   left: 'Not drawn, for want of a position: {wells}.',
+  absent: 'Chosen for the section but not in this binder: {n}.',
   joined:
     'Dashed lines between wells were asked for by a person: they are an interpretation, not a measurement.',
   notJoined: 'Nothing is drawn between wells: what lies there is not known.',

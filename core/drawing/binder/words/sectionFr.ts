@@ -11,6 +11,7 @@ export const sectionFrench: SectionWords = {
   flat: 'Aucune altitude n’est notée : tous les sols sont à une même hauteur, et rien n’est dit des pentes.',
   assumed: 'Altitude non notée, dessiné au sol du forage le plus proche, en tirets : {wells}.',
   left: 'Non dessinés, faute de position : {wells}.',
+  absent: 'Choisis pour la coupe mais absents de ce classeur : {n}.',
   joined:
     'Les tirets entre forages ont été demandés par une personne : c’est une interprétation, non une mesure.',
   notJoined: 'Rien n’est dessiné entre les forages : ce qui s’y trouve n’est pas connu.',

@@ -12,6 +12,7 @@ export const sectionPortuguese: SectionWords = {
   assumed:
     'Altitude não registada, desenhado no terreno do furo mais próximo, a tracejado: {wells}.',
   left: 'Não desenhados, por falta de posição: {wells}.',
+  absent: 'Escolhidos para o corte mas ausentes desta pasta: {n}.',
   joined:
     'Os tracejados entre furos foram pedidos por uma pessoa: são uma interpretação, não uma medida.',
   notJoined: 'Nada é desenhado entre os furos: não se sabe o que lá está.',

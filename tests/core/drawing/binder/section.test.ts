@@ -140,3 +140,13 @@ it('leads from its table to the papers of the wells', () => {
   const links = placedOn(page!).filter(({ item }) => item.kind === 'link');
   expect(links).toHaveLength(demoBinderWells.length);
 });
+
+it('says how many chosen wells the binder does not hold, and draws the others', () => {
+  const [first, second] = demoBinderWells;
+  const choice = { wellIds: [first!.id, 'elsewhere', second!.id] };
+  expect(sectionLine(choice, demoBinderWells).absent).toBe(1);
+  expect(said(demoBinderWells, choice)).toContain('but not in this binder: 1.');
+  const nobody = said(demoBinderWells, { wellIds: ['elsewhere', 'far'] });
+  expect(nobody).toContain('but not in this binder: 2.');
+  expect(nobody).not.toContain('has a position');
+});
