@@ -2,7 +2,7 @@ import type { RecordPath } from '../../base/recordPath.ts';
 import type { PaperMm } from '../../base/units.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { letter } from '../letters.ts';
+import { letter, widthOf } from '../letters.ts';
 import { letterings, solid } from '../pens.ts';
 import { group, line } from '../shapes.ts';
 
@@ -31,34 +31,60 @@ interface Dimension {
   readonly source?: RecordPath | undefined;
 }
 
-/** A length across the page, from x to x; the figure stands over the line. */
-export function acrossDimension(kit: Kit, dimension: Dimension): Item {
-  const { from, to, at, edge, says, source } = dimension;
+/** Kept between a figure and the lines beside it. */
+const clear: PaperMm = 0.6;
+const beside: PaperMm = 1.6;
+/** From the line to the baseline over it: tails stay clear of the strokes. */
+const over: PaperMm = 1.35;
+
+/** A length across the page. */
+interface AcrossDimension extends Dimension {
+  /** How far lines of other dimensions reach to the right; the own line's end where absent. */
+  readonly past?: PaperMm;
+}
+
+/**
+ * A length across the page, from x to x. The figure stands over the line; where that is too short
+ * for it, the line goes on to the right and the figure stands at its end.
+ */
+export function acrossDimension(kit: Kit, dimension: AcrossDimension): Item {
+  const { from, to, at, edge, says, source, past: reach = to } = dimension;
   const way = Math.sign(at - edge);
   const extensions = [from, to].map((x) =>
     line([x, edge + way * off], [x, at + way * past], solid('hair')),
   );
+  const fits = widthOf(kit, says) + 2 * clear <= to - from;
+  const end = fits ? to : Math.max(reach, to) + beside - clear;
+  const figure = fits
+    ? letter(kit, says, (from + to) / 2, at - over, { anchor: 'middle', source })
+    : letter(kit, says, end + clear, at + letterings.small / 2, { source });
   return group(
     'dimension',
     [
       ...extensions,
-      line([from, at], [to, at], solid('hair')),
+      line([from, at], [end, at], solid('hair')),
       tick(from, at),
       tick(to, at),
-      ...letter(kit, says, (from + to) / 2, at - 1.1, { anchor: 'middle', source }),
+      ...figure,
     ],
     { source },
   );
 }
 
+/** A length down the page. */
+interface DownDimension extends Dimension {
+  /** Where the figure's middle stands; that of the line where absent. */
+  readonly middle?: PaperMm;
+}
+
 /** A length down the page, from y to y; the figure stands beside the line, away from the edge. */
-export function downDimension(kit: Kit, dimension: Dimension): Item {
-  const { from, to, at, edge, says, source } = dimension;
+export function downDimension(kit: Kit, dimension: DownDimension): Item {
+  const { from, to, at, edge, says, source, middle = (from + to) / 2 } = dimension;
   const way = Math.sign(at - edge);
   const extensions = [from, to].map((y) =>
     line([edge + way * off, y], [at + way * past, y], solid('hair')),
   );
-  const y = (from + to) / 2 + letterings.small / 2;
+  const y = middle + letterings.small / 2;
   return group(
     'dimension',
     [
@@ -66,7 +92,7 @@ export function downDimension(kit: Kit, dimension: Dimension): Item {
       line([at, from], [at, to], solid('hair')),
       tick(at, from),
       tick(at, to),
-      ...letter(kit, says, at + way * 1.6, y, { anchor: way > 0 ? 'start' : 'end', source }),
+      ...letter(kit, says, at + way * beside, y, { anchor: way > 0 ? 'start' : 'end', source }),
     ],
     { source },
   );

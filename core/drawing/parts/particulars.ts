@@ -5,8 +5,9 @@ import type { WellRecord } from '../../record/schema.ts';
 import { dayFigure, depthFigure, momentFigure, plainFigure } from '../figures.ts';
 import type { Item } from '../items.ts';
 import type { Kit } from '../kit.ts';
-import { lettered, widthOf, wrapped } from '../letters.ts';
+import { fitted, lettered, widthOf, wrapped } from '../letters.ts';
 import { lineHeight } from '../pens.ts';
+import { group } from '../shapes.ts';
 import { blockPad, blockTitle, blockTitleHeight, type Block } from './block.ts';
 import { fact, type Fact } from './fact.ts';
 import { testFacts } from './testFacts.ts';
@@ -175,9 +176,17 @@ function namesWidth(kit: Kit, facts: readonly Fact[]): PaperMm {
   return Math.max(leastNames, ...facts.map(({ what }) => widthOf(kit, what) + 1.2));
 }
 
-/** A fact that needs more lines is cut, so that one long remark does not push the rest out. */
-const mostLines = 2;
+/** A fact that needs more lines is cut and says so: one long remark may not push the rest out. */
+const mostLines = 6;
 const between: PaperMm = 4;
+
+/** The lines of a fact, the last of them cut with an ellipsis where it needs too many. */
+function factLines(kit: Kit, { says }: Fact, width: PaperMm): string[] {
+  const lines = wrapped(kit, says, width);
+  if (lines.length <= mostLines) return lines;
+  const last = lines.slice(mostLines - 1).join(' ');
+  return [...lines.slice(0, mostLines - 1), fitted(kit, last, width)];
+}
 
 interface FactRow extends Fact {
   readonly lines: readonly string[];
@@ -224,20 +233,19 @@ export function layParticulars(
   const each = columns === 1 ? width : (width - between) / 2;
   const facts = factsOf(kit, record, model);
   const names = namesWidth(kit, facts);
-  const rows = facts.map((one) => ({
-    ...one,
-    lines: wrapped(kit, one.says, each - names).slice(0, mostLines),
-  }));
+  const rows = facts.map((one) => ({ ...one, lines: factLines(kit, one, each - names) }));
   if (rows.length === 0) return undefined;
   const parts = columns === 1 ? [rows] : halves(rows);
   const heights = parts.map((part) => part.reduce((sum, { lines }) => sum + lines.length, 0));
   return {
     height: blockTitleHeight + Math.max(...heights) * lineHeight('small') + blockPad,
     draw: (x, y) => [
-      ...blockTitle(kit, kit.words.facts.title, x, y, width),
-      ...parts.flatMap((part, at) =>
-        drawFacts(kit, part, names, x + at * (each + between), y + blockTitleHeight),
-      ),
+      group('particulars', [
+        ...blockTitle(kit, kit.words.facts.title, x, y, width),
+        ...parts.flatMap((part, at) =>
+          drawFacts(kit, part, names, x + at * (each + between), y + blockTitleHeight),
+        ),
+      ]),
     ],
   };
 }

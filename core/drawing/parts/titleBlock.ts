@@ -48,8 +48,8 @@ const inLines: readonly Lettering[] = ['normal', 'small'];
 
 const side: PaperMm = 1;
 /** Baseline of a label under its cell's upper edge, and of the last line over the lower one. */
-const labelBase: PaperMm = 2.75;
-const lastBase: PaperMm = 1;
+const labelBase: PaperMm = 2.35;
+const lastBase: PaperMm = 0.9;
 /** Between a label and a value that begins behind it. */
 const behindLabel: PaperMm = 1.5;
 
@@ -95,7 +95,10 @@ function written(kit: Kit, cell: Cell): Written {
   return whole ?? tried.at(-1)!;
 }
 
-/** A cell with its label above and its value on the foot, in the manner of ISO 7200. */
+/**
+ * A cell with its label above and its value on the foot, in the manner of ISO 7200; a label that a
+ * value begins behind stands on its line.
+ */
 function drawCell(kit: Kit, cell: Cell): Item[] {
   const { box, label, lettering } = cell;
   const widest = box.width - 2 * side;
@@ -103,13 +106,14 @@ function drawCell(kit: Kit, cell: Cell): Item[] {
   const { lines, indent, look } = written(kit, cell);
   const raised = lettering === 'title' && lines.length === 1;
   const foot = box.y + box.height - (raised ? 2.4 : lastBase);
-  const pitch = lineHeight(look.lettering);
+  const baseOf = (at: number) => foot - (lines.length - 1 - at) * lineHeight(look.lettering);
+  const labelY = indent > 0 ? baseOf(0) : box.y + labelBase;
   return [
     rectangle(box, { stroke: solid('thin') }),
-    ...letter(kit, label, left, box.y + labelBase, { widest }),
+    ...letter(kit, label, left, labelY, { widest }),
     ...lines.flatMap((text, at) => {
       const inset = at === 0 ? indent : 0;
-      const y = foot - (lines.length - 1 - at) * pitch;
+      const y = baseOf(at);
       return letter(kit, text, left + inset, y, { ...look, widest: widest - inset });
     }),
   ];

@@ -7,16 +7,17 @@ import {
   pipesAtDepth,
   strataAtDepth,
 } from './depths.ts';
+import { dimensionsReadable } from './dimensions.ts';
 import { insideFrame, textsWhole } from './frame.ts';
 import type { DrawnSheet } from '../drawn.ts';
 import type { Law } from './law.ts';
-import { leadersApart, leadersOffWords } from './leaders.ts';
+import { leadersApart, leadersOffWords, leadersOwn } from './leaders.ts';
 import { matchLinesAtDepth, pagesCounted, pagesMeet } from './pages.ts';
 import { measuresFinite, pensOfSeries, sixKinds } from './pens.ts';
 import { figuresAtDepth, pointsAtDepth } from './points.ts';
-import { cutsSaid, descriptionsWhole, partsShown } from './present.ts';
+import { cutsSaid, descriptionsWhole, factsSaid, partsShown } from './present.ts';
 import { rulerTrue, ticksEven } from './ruler.ts';
-import { lettersLargeEnough, textsApart, textsAsMeasured } from './texts.ts';
+import { lettersLargeEnough, textsApart, textsAsMeasured, titleLinesApart } from './texts.ts';
 
 /** What holds for every sheet of every well, by a sentence that says it. */
 export const laws: Readonly<Record<string, Law>> = {
@@ -24,6 +25,7 @@ export const laws: Readonly<Record<string, Law>> = {
   'the well and its words stand between head and foot': wellInBody,
   'no text is cut by a clip': textsWhole,
   'no two texts stand on one another': textsApart,
+  'lines of the title block have white between them': titleLinesApart,
   'capitals are at least 1.8 mm high': lettersLargeEnough,
   'every text is as wide as its font says, with a glyph for each letter': textsAsMeasured,
   'pens are of the ISO 128 series': pensOfSeries,
@@ -31,7 +33,9 @@ export const laws: Readonly<Record<string, Law>> = {
   'every measure is a finite number': measuresFinite,
   'every hatch used is carried, and no other': hatchesCarried,
   'leaders on one side do not cross': leadersApart,
+  'no leader to a part lies on another': leadersOwn,
   'no leader runs through words': leadersOffWords,
+  'no dimension line runs through a figure': dimensionsReadable,
   'the ruler is true to the stated scale': rulerTrue,
   'ticks are even': ticksEven,
   'breaks stand at the depths that they name': breaksAtDepth,
@@ -48,6 +52,7 @@ export const laws: Readonly<Record<string, Law>> = {
   'every part of the well is shown': partsShown,
   'every description stands in full or is counted as left out': descriptionsWhole,
   'a description that was cut says so': cutsSaid,
+  'the particulars stand in full or say that they were cut': factsSaid,
 };
 
 /** The laws of where words stand. */
@@ -57,6 +62,7 @@ export const labelLaws: Readonly<Record<string, Law>> = {
   'no text is cut by a clip': textsWhole,
   'no two texts stand on one another': textsApart,
   'leaders on one side do not cross': leadersApart,
+  'no leader to a part lies on another': leadersOwn,
   'no leader runs through words': leadersOffWords,
   'figures beside the section are the depth that they lead to': figuresAtDepth,
 };

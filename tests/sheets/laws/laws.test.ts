@@ -54,6 +54,13 @@ const mirrored: Spoil = (item, groups) => {
   return { ...item, segments: [...item.segments.slice(0, -2), ...away] };
 };
 
+/** Lets all leaders end at one height. */
+const levelled: Spoil = (item, groups) => {
+  if (!groups.includes('callout') || item.kind !== 'path' || item.fill) return item;
+  const away = item.segments.slice(-2).map((one) => [one[0], one[1], 300] as Segment);
+  return { ...item, segments: [...item.segments.slice(0, -2), ...away] };
+};
+
 function oneOf(spoil: Spoil, wanted: (item: Leaf, groups: readonly string[]) => boolean): Spoil {
   let done = false;
   return (item, groups) => {
@@ -77,6 +84,8 @@ const itemSpoils: Record<string, () => Spoil> = {
   'the well and its words stand between head and foot': () => lowered('ground', 260),
   'no text is cut by a clip': () => texts(({ x }) => ({ x: x + 60 }), 'section'),
   'no two texts stand on one another': () => texts(() => ({ y: 100 }), 'descriptions'),
+  'lines of the title block have white between them': () =>
+    texts(({ y, em }) => ({ y: em < 3 ? y + 0.4 : y }), 'titleBlock'),
   'capitals are at least 1.8 mm high': () => texts(({ em }) => ({ em: em * 0.99 })),
   'every text is as wide as its font says, with a glyph for each letter': () =>
     texts(({ text }) => ({ text: `${text}漢` }), 'titleBlock'),
@@ -86,7 +95,9 @@ const itemSpoils: Record<string, () => Spoil> = {
     item.kind === 'text' ? ({ ...item, kind: 'arc' } as unknown as Item) : item,
   'every measure is a finite number': () => lowered('ground', NaN),
   'leaders on one side do not cross': () => mirrored,
+  'no leader to a part lies on another': () => levelled,
   'no leader runs through words': () => texts(({ x }) => ({ x: x - 3 }), 'description'),
+  'no dimension line runs through a figure': () => texts(({ y }) => ({ y: y + 2 }), 'dimension'),
   'the ruler is true to the stated scale': () => replaced(/^depths 1:\d+$/, 'depths 1:250'),
   'ticks are even': () =>
     oneOf(lowered('depthRuler', 0.2), (item, groups) => {
@@ -115,6 +126,8 @@ const itemSpoils: Record<string, () => Spoil> = {
       texts(() => ({ text: 'Clay' })),
       (item, groups) => item.kind === 'text' && groups.includes('descriptions'),
     ),
+  'the particulars stand in full or say that they were cut': () =>
+    texts(({ text }) => ({ text: text.replace(/[^ ]+$/, '') }), 'particulars'),
 };
 
 /** Those that the drawing as a whole breaks. */

@@ -5,7 +5,7 @@ import { mm, type Law } from './law.ts';
 
 type Point = readonly [number, number];
 
-interface Leg {
+export interface Leg {
   readonly from: Point;
   readonly to: Point;
 }
@@ -24,11 +24,24 @@ function cross(one: Leg, other: Leg): boolean {
   return apart(sides(one, other)) && apart(sides(other, one));
 }
 
+/** Whether two level lines lie on one another for more than half a millimetre. */
+function lieTogether(one: Leg, other: Leg): boolean {
+  const level = [one, other].every(({ from, to }) => Math.abs(from[1] - to[1]) < 1e-6);
+  const [a, b] = [one, other].map(({ from, to }) => [from[0], to[0]].toSorted((x, y) => x - y));
+  const shared = Math.min(a![1]!, b![1]!) - Math.max(a![0]!, b![0]!);
+  return level && Math.abs(one.from[1] - other.from[1]) < 0.01 && shared > 0.5;
+}
+
+/** The straight strokes of an outline. */
+export function strokesOf({ segments }: PathItem): Leg[] {
+  const points = segments.map(([, x, y]) => [x, y] as Point);
+  return points.slice(1).map((to, at) => ({ from: points[at]!, to }));
+}
+
 /** The leader of a label is its first outline; one end is at the part that it speaks of. */
 function legsOf({ items }: GroupItem): Leg[] {
   const [leader] = items as readonly PathItem[];
-  const points = leader!.segments.map(([, x, y]) => [x, y] as Point);
-  return points.slice(1).map((to, at) => ({ from: points[at]!, to }));
+  return strokesOf(leader!);
 }
 
 /** Labels with leaders: the words beside the section and those beside the log. */
@@ -50,6 +63,29 @@ function crossings(side: readonly GroupItem[]): string[] {
   );
 }
 
+/** Leaders to two parts; those to an edge may end in the same edge. */
+const ledToParts = (side: readonly GroupItem[]) =>
+  side.filter(({ items }) => items.some((one) => one.kind === 'path' && one.fill));
+
+/** Leaders on one side that run along one another, so that nobody sees which part is meant. */
+function shared(side: readonly GroupItem[]): string[] {
+  const leaders = ledToParts(side).map((one) => ({ one, legs: legsOf(one) }));
+  return leaders.flatMap(({ one, legs }, at) =>
+    leaders
+      .slice(at + 1)
+      .filter((other) => legs.some((leg) => other.legs.some((two) => lieTogether(leg, two))))
+      .map((other) => `${one.source} shares its leader with ${other.one.source}`),
+  );
+}
+
+/** No leader to a part lies on another's. */
+export const leadersOwn: Law = ({ drawing }) =>
+  drawing.pages.flatMap((page, at) =>
+    labelsIn(page)
+      .flatMap(shared)
+      .map((what) => `page ${at + 1}: ${what}`),
+  );
+
 /** Leaders on one side of the section or of the log do not cross. */
 export const leadersApart: Law = ({ drawing }) =>
   drawing.pages.flatMap((page, at) =>
@@ -59,7 +95,7 @@ export const leadersApart: Law = ({ drawing }) =>
   );
 
 /** Whether a line runs through a box, and not only along its edge. */
-function runsThrough({ from, to }: Leg, [left, top, right, foot]: Extent): boolean {
+export function runsThrough({ from, to }: Leg, [left, top, right, foot]: Extent): boolean {
   const slack = 0.05;
   const box = [left + slack, top + slack, right - slack, foot - slack] as const;
   const inside = ([x, y]: Point) => x > box[0] && x < box[2] && y > box[1] && y < box[3];

@@ -1,7 +1,8 @@
 import { describe } from '../../../core/drawing/describe.ts';
+import { factsOf } from '../../../core/drawing/parts/particulars.ts';
 import type { SheetWords } from '../../../core/drawing/words/words.ts';
 import type { Stratum } from '../../../core/model/wellModel.ts';
-import type { DrawnSheet } from '../drawn.ts';
+import { fonts, type DrawnSheet } from '../drawn.ts';
 import { faceHas } from '../measure.ts';
 import { placedOn, textsOn, type PlacedText } from '../placed.ts';
 import type { Law } from './law.ts';
@@ -93,3 +94,18 @@ export const cutsSaid: Law = (sheet) =>
       .filter((one) => one !== '' && !saysAll(one, words) && !one.endsWith('…'))
       .map((one) => `${stratum.path} says “${one}”`);
   });
+
+/** Each of the particulars stands in full, or ends in an ellipsis. */
+export const factsSaid: Law = ({ record, model, drawing, words }) => {
+  const pages = drawing.pages.map((page) =>
+    textsOn(page).filter(({ groups }) => groups.includes('particulars')),
+  );
+  return factsOf({ fonts: fonts.metrics, words }, record, model).flatMap(
+    ({ what, says, source }) => {
+      const shown = pages.map((texts) => joined(texts.filter((one) => one.source === source)));
+      const whole = lettersOf(what + says);
+      if (shown.some((one) => one.includes(whole) || one.endsWith('…'))) return [];
+      return [`“${says}” of ${source} stands nowhere in full, nor is it cut with an ellipsis`];
+    },
+  );
+};

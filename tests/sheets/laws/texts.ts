@@ -42,6 +42,25 @@ export const textsApart: Law = ({ drawing }) =>
     overlapsOn(page).map((pair) => `page ${at + 1}: ${pair.map(named).join(' over ')}`),
   );
 
+/** White that a print of a modest office printer keeps between two lines of a cell. */
+const lineGap = 0.4;
+
+/** Lines of the title block that stand over each other have white between tails and capitals. */
+export const titleLinesApart: Law = ({ drawing }) =>
+  drawing.pages.flatMap((page, at) => {
+    const title = textsOn(page).filter(({ groups }) => groups.includes('titleBlock'));
+    const boxed = title.map((text): Boxed => ({ text, box: boxOfText(text.item) }));
+    return boxed.flatMap((upper) =>
+      boxed
+        .filter(({ text, box }) => {
+          const over = upper.text.item.y < text.item.y;
+          const across = Math.min(upper.box[2], box[2]) - Math.max(upper.box[0], box[0]);
+          return over && across > slack && box[1] - upper.box[3] < lineGap;
+        })
+        .map((lower) => `page ${at + 1}: ${named(lower.text)} is close to ${named(upper.text)}`),
+    );
+  });
+
 /** Capitals stand at least as high as ISO 3098's smallest lettering, 1.8 mm (from memory). */
 export const lettersLargeEnough: Law = ({ drawing }) =>
   drawing.pages.flatMap((page, at) =>

@@ -74,13 +74,17 @@ function drawDiameters(kit: Kit, foot: Foot, view: View): Item[] {
       to: centre + mm / 2 / scale,
       at: edge - 2.5 - level * 4.5,
       edge,
+      past: centre + Math.max(outsideMm, holeMm ?? 0) / 2 / scale,
       says: `${kit.words.diameter} ${plainFigure(kit, mm, 1)}`,
       source,
     });
-  return [
-    across(outsideMm, 0, last.path),
-    ...(holeMm === undefined ? [] : [across(holeMm, 1, 'bore.sections')]),
+  const sizes = [
+    { mm: outsideMm, source: last.path },
+    ...(holeMm === undefined ? [] : [{ mm: holeMm, source: 'bore.sections' }]),
   ];
+  return sizes
+    .toSorted((a, b) => a.mm - b.mm)
+    .map(({ mm, source }, level) => across(mm, level, source));
 }
 
 /** A zigzag where pipe or hole goes on. */

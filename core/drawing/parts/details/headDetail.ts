@@ -36,6 +36,9 @@ function outerHalf({ strings }: Built, scale: number): PaperMm {
   return Math.max(0, ...outsides) / 2 / scale;
 }
 
+/** Kept between the middle of a figure and the pad under it. */
+const overPad: PaperMm = 1.7;
+
 function drawFigures(kit: Kit, well: Built, headworks: Headworks, view: View): Item[] {
   const upM = stickUpM(well, headworks);
   const { padLength = 0, padThickness } = headworks;
@@ -44,6 +47,8 @@ function drawFigures(kit: Kit, well: Built, headworks: Headworks, view: View): I
   const centre = centreOf(view);
   const left = centre - half;
   const ground = yAt(view.axis, 0);
+  const padTop = ground - paperLength(padThickness ?? 0, scale);
+  const upper = ground - paperLength(upM ?? 0, scale);
   const metres = (value: number) => `${depthFigure(kit, value)} m`;
   const pad = acrossDimension(kit, {
     from: left,
@@ -58,7 +63,7 @@ function drawFigures(kit: Kit, well: Built, headworks: Headworks, view: View): I
       ? []
       : [
           downDimension(kit, {
-            from: ground - paperLength(padThickness, scale),
+            from: padTop,
             to: ground,
             at: left - 4,
             edge: left,
@@ -71,10 +76,11 @@ function drawFigures(kit: Kit, well: Built, headworks: Headworks, view: View): I
       ? []
       : [
           downDimension(kit, {
-            from: ground - paperLength(upM, scale),
+            from: upper,
             to: ground,
             at: centre - half / 2,
             edge: centre - outerHalf(well, scale),
+            middle: Math.min((upper + padTop) / 2, padTop - overPad),
             says: metres(upM),
             source: 'headworks.casingAboveGround',
           }),

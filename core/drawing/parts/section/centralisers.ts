@@ -1,8 +1,8 @@
 import type { BoreModel, PieceModel, StringModel } from '../../../model/wellModel.ts';
 import type { Item } from '../../items.ts';
-import { solid } from '../../pens.ts';
+import { solid, white } from '../../pens.ts';
 import { paperLength, shows, yAt } from '../../scale.ts';
-import { group, polyline } from '../../shapes.ts';
+import { group, polygon } from '../../shapes.ts';
 import type { View } from '../columns.ts';
 import { edgeAt, sides } from './across.ts';
 
@@ -24,22 +24,24 @@ function wallAround(
   return Number.isFinite(nearest) ? nearest : undefined;
 }
 
-/** A bow half a metre up and down where the scale has room for that, and no taller than 3.2 mm. */
+/**
+ * A bow half a metre up and down where the scale has room for that, and no taller than 3.2 mm;
+ * white within, so that it shows in a dense fill.
+ */
 function drawBow(view: View, depthM: number, piece: PieceModel, aroundMm: number): Item[] {
   const outside = piece.outsideMm;
   if (outside === undefined) return [];
   const y = yAt(view.axis, depthM);
   const reach = Math.min(1.6, paperLength(0.5, view.axis.scale));
   return sides.map((side) =>
-    polyline(
+    polygon(
       [
         [edgeAt(view, side, outside), y - reach],
         [edgeAt(view, side, aroundMm) - side * 0.25, y - reach / 4],
         [edgeAt(view, side, aroundMm) - side * 0.25, y + reach / 4],
         [edgeAt(view, side, outside), y + reach],
       ],
-      { ...solid('narrow'), join: 'round' },
-      piece.path,
+      { fill: white, stroke: { ...solid('narrow'), join: 'round' }, source: piece.path },
     ),
   );
 }

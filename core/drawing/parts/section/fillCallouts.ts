@@ -1,9 +1,10 @@
+import type { PaperMm } from '../../../base/units.ts';
 import type { AnnulusZone, BoreModel } from '../../../model/wellModel.ts';
 import { depthFigure, plainFigure } from '../../figures.ts';
 import type { Kit } from '../../kit.ts';
 import { bound } from '../../letters.ts';
 import type { Callout } from '../../labels/callout.ts';
-import { shownMiddle, shownPart, shows, yAt } from '../../scale.ts';
+import { depthAt, shownMiddle, shownPart, shows, yAt } from '../../scale.ts';
 import type { View } from '../columns.ts';
 import { centreOf, edgeAt, halfOf, unknownHalf } from './across.ts';
 import type { Built } from './built.ts';
@@ -25,7 +26,15 @@ function holeDiameterAt(bore: BoreModel, depthM: number): number | undefined {
   return bore.sections.find(({ fromM, toM }) => fromM <= depthM && depthM <= toM)?.diameterMm;
 }
 
-function zoneCallouts(kit: Kit, zone: AnnulusZone, bore: BoreModel, view: View): Callout[] {
+/** What a zone says at its middle, and the depth of its foot. */
+interface ZoneCallouts {
+  readonly body: Callout;
+  readonly foot: Callout;
+  /** Upper and lower edge of what the page shows of it. */
+  readonly edges: readonly [PaperMm, PaperMm];
+}
+
+function zoneCallouts(kit: Kit, zone: AnnulusZone, bore: BoreModel, view: View): ZoneCallouts[] {
   const part = shownPart(view.axis, zone.fromM, zone.toM);
   if (!part) return [];
   const middleM = shownMiddle(view.axis, part);
@@ -50,7 +59,27 @@ function zoneCallouts(kit: Kit, zone: AnnulusZone, bore: BoreModel, view: View):
     dot: true,
     source: zone.path,
   };
-  return [body, foot];
+  return [{ body, foot, edges: [yAt(view.axis, part.fromM), yAt(view.axis, part.toM)] }];
+}
+
+/** Leaders nearer than this read as one line. */
+const leadersApart: PaperMm = 1;
+
+/**
+ * Zones beside each other whose middles stand at one height share it out, the outer one first, so
+ * that no leader lies on another.
+ */
+function bodiesApart(zones: readonly ZoneCallouts[], view: View): Callout[] {
+  return zones.map(({ body, edges: [top, foot] }) => {
+    const [x, y] = body.at;
+    const level = zones
+      .filter((other) => Math.abs(other.body.at[1] - y) < leadersApart)
+      .toSorted((a, b) => b.body.at[0] - a.body.at[0]);
+    if (level.length === 1 || view.axis.leftOut) return body;
+    const rank = level.findIndex((other) => other.body === body) + 1;
+    const at = [x, top + ((foot - top) * rank) / (level.length + 1)] as const;
+    return { ...body, at, depthM: depthAt(view.axis, at[1]) };
+  });
 }
 
 /** The foot of each diameter, and the depth found again before casing. */
@@ -92,8 +121,10 @@ function withoutRepeats(callouts: readonly Callout[]): Callout[] {
 /** What stands right of the section: fills with their depths, diameters, the foot of the hole. */
 export function fillCallouts(kit: Kit, model: Built, view: View): Callout[] {
   const { annulus, bore } = model;
+  const zones = annulus.flatMap((zone) => zoneCallouts(kit, zone, bore, view));
   const all = [
-    ...annulus.flatMap((zone) => zoneCallouts(kit, zone, bore, view)),
+    ...bodiesApart(zones, view),
+    ...zones.map(({ foot }) => foot),
     ...boreCallouts(kit, bore, view),
   ];
   return withoutRepeats(all).filter(({ depthM }) => shows(view.axis, depthM, view.first));

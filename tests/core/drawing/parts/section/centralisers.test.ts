@@ -26,3 +26,9 @@ it('a centraliser stands at its depth, from the pipe to the wall and not beyond'
 it('a centraliser stands on the page that shows its depth', () => {
   expect(bows(viewOf({ fromM: 15, first: false }))).toEqual([]);
 });
+
+it('a centraliser is white within, over the fill that it stands in', () => {
+  const drawn = pathsOf(drawCentralisers(string!, built.strings, built.bore, viewOf()));
+  expect(drawn.length).toBeGreaterThan(0);
+  for (const bow of drawn) expect(bow.fill).toBe('#ffffff');
+});
