@@ -38,6 +38,7 @@ const notOfThisSheet: readonly string[] = [
   'every part of the well is shown',
   'every description stands in full or is counted as left out',
   'a description that was cut says so',
+  'the particulars stand in full or say that they were cut',
 ];
 
 /** What a laying-out sheet does against each law that it is under; empty where it keeps them. */
