@@ -3,7 +3,10 @@
  * a key that holds undefined.
  */
 export function known<T extends object>(values: T): { [K in keyof T]?: NonNullable<T[K]> } {
-  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]?: NonNullable<T[K]>;
-  };
+  const found: { [K in keyof T]?: NonNullable<T[K]> } = {};
+  for (const key of Object.keys(values) as (keyof T)[]) {
+    const value = values[key];
+    if (value !== undefined) found[key] = value as NonNullable<T[keyof T]>;
+  }
+  return found;
 }

@@ -4,10 +4,16 @@ import type { HatchTile, Item, Page } from './items.ts';
 /** Names by group: one that stands in many drawings is looked through once. */
 const known = new WeakMap<Item, readonly string[]>();
 
+const none: readonly string[] = [];
+
 function namesOf(item: Item): readonly string[] {
   if (item.kind === 'region') return [item.hatch];
-  if (item.kind !== 'group') return [];
-  const names = known.get(item) ?? [...new Set(item.items.flatMap(namesOf))];
+  if (item.kind !== 'group') return none;
+  const before = known.get(item);
+  if (before) return before;
+  const found = new Set<string>();
+  for (const one of item.items) for (const name of namesOf(one)) found.add(name);
+  const names = found.size === 0 ? none : [...found];
   known.set(item, names);
   return names;
 }

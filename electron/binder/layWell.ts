@@ -3,28 +3,26 @@ import type { BinderPaper, BinderWish } from '../../core/contract/binderShape.ts
 import { binderWellOf } from '../../core/drawing/binder/binderWellOf.ts';
 import type { BinderWell } from '../../core/drawing/binder/binderWell.ts';
 import type { Item, Page } from '../../core/drawing/items.ts';
-import { practiceOf } from '../../core/practice/choosePractice.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
-import { guidelinesOf } from '../../core/water/guidelines/chooseGuidelines.ts';
-import { ownGuidelineFiles } from '../service/ownGuidelines.ts';
-import { ownPracticeFiles } from '../service/ownPractices.ts';
 import {
-  asBuiltSheet,
-  committeeSheet,
-  layingOutSheet,
+  asBuiltOf,
+  committeeOf,
+  layingOutOf,
+  openWell,
   type NewestSheet,
+  type OpenedWell,
+  type PaperBasis,
   type PaperParts,
 } from '../service/paperFiles.ts';
-import { storedWell } from '../service/stored.ts';
 import type { WellToLay } from './messages.ts';
 import type { LaidPaper, LaidWell } from './workFolder.ts';
 
 /** Items without what only a screen asks: which field each shows. */
 function bare(items: readonly Item[]): Item[] {
   return items.map((item) => {
-    const copy: Item & { source?: unknown } = { ...item };
-    delete copy.source;
-    return copy.kind === 'group' ? { ...copy, items: bare(copy.items) } : copy;
+    const { source, ...others } = item;
+    const shown = source === undefined ? item : others;
+    return shown.kind === 'group' ? { ...shown, items: bare(shown.items) } : shown;
   });
 }
 
@@ -32,17 +30,17 @@ const barePage = ({ width, height, items }: Page): Page => ({ width, height, ite
 
 function sheetOf(
   parts: PaperParts,
-  id: string,
+  opened: OpenedWell,
   paper: BinderPaper,
   { paper: size }: BinderWish,
 ): Result<NewestSheet> {
   switch (paper.kind) {
     case 'asBuilt':
-      return asBuiltSheet(parts, { id, paper: size, language: paper.language });
+      return asBuiltOf(parts, opened, { paper: size, language: paper.language });
     case 'layingOut':
-      return layingOutSheet(parts, { id, language: paper.language });
+      return layingOutOf(parts, opened, { language: paper.language });
     case 'committee':
-      return committeeSheet(parts, { id, languages: paper.languages });
+      return committeeOf(parts, opened, { languages: paper.languages });
   }
 }
 
@@ -63,37 +61,38 @@ export function failedWell(listed: WellToLay, sentence: string): Laid {
   return { laid: { well: listedWell(listed), papers: [], failed: sentence }, papers: [] };
 }
 
-function factsOf({ archive }: PaperParts, id: string): Result<BinderWell> {
-  const stored = archive.open(id);
-  if (!stored.ok) return stored;
-  const read = storedWell(stored.value);
-  if (!read.ok) return read;
-  const { record, revision, changedAt } = read.value;
-  const practice = practiceOf(record, ownPracticeFiles(archive.practices));
-  const own = ownGuidelineFiles(archive.guidelines);
-  const guidelines = guidelinesOf(record.identity?.guidelines, own);
-  return ok(binderWellOf(record, { id, revision, changedAt, practice, guidelines }));
+function factsOf({ id, newest, changedAt, reckoned }: OpenedWell): BinderWell {
+  const { record, revision } = newest;
+  const { model, guidelines, judgement } = reckoned;
+  const { practice } = judgement;
+  return binderWellOf(record, { id, revision, changedAt, model, practice, guidelines });
 }
 
-function laid(parts: PaperParts, { id }: WellToLay, wish: BinderWish): Result<Laid> {
-  const well = factsOf(parts, id);
-  if (!well.ok) return well;
+/** What papers are made with; the basis is read once for all wells of a worker. */
+export interface LayingParts extends PaperParts {
+  readonly basis: Result<PaperBasis>;
+}
+
+function laid(parts: LayingParts, { id }: WellToLay, wish: BinderWish): Result<Laid> {
+  const opened = openWell(parts, id, parts.basis);
+  if (!opened.ok) return opened;
+  const well = factsOf(opened.value);
   const papers: LaidPaper[] = [];
   for (const paper of wish.papers) {
-    const sheet = sheetOf(parts, id, paper, wish);
+    const sheet = sheetOf(parts, opened.value, paper, wish);
     if (!sheet.ok) return sheet;
     const { pages, hatches } = sheet.value.sheet.drawing;
     papers.push({ pages: pages.map(barePage), hatches });
   }
   const counts = wish.papers.map(({ kind }, at) => ({ kind, pages: papers[at]!.pages.length }));
-  return ok({ laid: { well: well.value, papers: counts }, papers });
+  return ok({ laid: { well, papers: counts }, papers });
 }
 
 /**
  * The papers of a well. One that is refused, or over which the program fails, gives the sentence
  * that says so and never stops the others.
  */
-export function layWell(parts: PaperParts, listed: WellToLay, wish: BinderWish): Laid {
+export function layWell(parts: LayingParts, listed: WellToLay, wish: BinderWish): Laid {
   try {
     const made = laid(parts, listed, wish);
     return made.ok ? made.value : failedWell(listed, made.error.sentence);

@@ -18,7 +18,9 @@ function archiveOf({ archiveFile, madeAt }: WorkerSetup) {
 async function lay(): Promise<void> {
   const { failedWell, layWell } = await import('./layWell.ts');
   const { workFolder } = await import('./workFolder.ts');
-  const parts = { archive: archiveOf(setup), fonts: readFonts(), clock: () => setup.madeAt };
+  const { paperBasis } = await import('../service/paperFiles.ts');
+  const made = { archive: archiveOf(setup), fonts: readFonts(), clock: () => setup.madeAt };
+  const parts = { ...made, basis: paperBasis(made) };
   const folder = workFolder(setup.folder);
   port.on('message', (next: NextWell | null) => {
     if (!next) {

@@ -1,7 +1,7 @@
 import { ok, type Result } from '../../core/base/result.ts';
 import type { Takes } from '../../core/contract/calls.ts';
 import { joinSheets } from './joinedSheet.ts';
-import { asBuiltSheet, type PaperParts } from './paperFiles.ts';
+import { asBuiltSheet, paperBasis, type PaperParts } from './paperFiles.ts';
 import { batchFileName } from './paperNames.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -18,10 +18,11 @@ export function batchFile(
   parts: PaperParts,
   { ids, ...wish }: Takes<'papers.batch'>,
 ): Result<BatchFile> {
+  const basis = paperBasis(parts);
   const sheets: Sheet[] = [];
   let unrevised = 0;
   for (const id of ids) {
-    const made = asBuiltSheet(parts, { id, ...wish });
+    const made = asBuiltSheet(parts, { id, ...wish }, basis);
     if (!made.ok) return made;
     sheets.push(made.value.sheet);
     if (made.value.unrevised) unrevised += 1;

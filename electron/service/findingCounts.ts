@@ -1,18 +1,15 @@
 import type { PracticeFile } from '../../core/practice/practice.ts';
 import { modelFindings } from '../../core/model/findings.ts';
-import { resolveWell } from '../../core/model/resolveWell.ts';
-import { practiceOf } from '../../core/practice/choosePractice.ts';
-import { judgedWell } from '../../core/judging/judgedWell.ts';
 import { rules } from '../../core/practice/rules/index.ts';
 import { ruleCodes } from '../../core/practice/rules/ruleCodes.ts';
 import { shippedPractices } from '../../core/practice/shippedPractices.ts';
-import { guidelinesOf } from '../../core/water/guidelines/chooseGuidelines.ts';
 import type { GuidelineFile } from '../../core/water/guidelines/guidelineSet.ts';
 import { shippedGuidelines } from '../../core/water/guidelines/shippedGuidelines.ts';
 import { pumpKinds } from '../../core/water/pump/kinds.ts';
 import type { FindingCount } from '../archive/lists.ts';
 import type { FindingCounts } from '../archive/tables/sights.ts';
 import { sha256Hex } from '../seal/hash.ts';
+import { reckonWell } from './reckonWell.ts';
 import { readDocument } from './stored.ts';
 
 /** A record that cannot be read is wrong as a whole. */
@@ -28,12 +25,9 @@ export interface OwnStandards {
 function countFindings(document: unknown, own: OwnStandards): FindingCounts {
   const reading = readDocument(document);
   if (!reading.ok) return unreadable;
-  const { record } = reading.value;
-  const model = resolveWell(record);
-  const guidelines = guidelinesOf(record.identity?.guidelines, own.guidelines);
-  const practice = practiceOf(record, own.practices);
-  const judged = judgedWell(record, model, practice, { guidelines });
-  const all = [...model.findings, ...judged.findings];
+  const files = { own: own.practices, ownGuidelines: own.guidelines };
+  const { model, judgement } = reckonWell(reading.value.record, files);
+  const all = [...model.findings, ...judgement.findings];
   const of = (weight: string) => all.filter(({ severity }) => severity === weight).length;
   return { errors: of('error'), warnings: of('warning'), notes: of('note') };
 }

@@ -14,17 +14,14 @@ import { drawLayingOut } from '../../core/drawing/papers/layingOut.ts';
 import type { Template } from '../../core/drawing/parts/headStrip.ts';
 import type { PhotoImages } from '../../core/drawing/parts/photos.ts';
 import type { RevisionNote } from '../../core/drawing/parts/revisionNote.ts';
-import { practiceOf } from '../../core/practice/choosePractice.ts';
-import { judgedWell } from '../../core/judging/judgedWell.ts';
-import type { Practice, PracticeFile } from '../../core/practice/practice.ts';
-import { resolveWell } from '../../core/model/resolveWell.ts';
+import type { Practice } from '../../core/practice/practice.ts';
 import type { Attachment } from '../../core/paint/pdf/attachment.ts';
 import { paintDxf } from '../../core/paint/dxf/write.ts';
 import { paintPdf } from '../../core/paint/pdf/paintPdf.ts';
 import { fontFaces } from '../../core/paint/svg/fontFaces.ts';
 import { paintSvg } from '../../core/paint/svg/write.ts';
 import { guidelinesOf } from '../../core/water/guidelines/chooseGuidelines.ts';
-import type { GuidelineFile, GuidelineSet } from '../../core/water/guidelines/guidelineSet.ts';
+import type { GuidelineSet } from '../../core/water/guidelines/guidelineSet.ts';
 import type { WellRecord } from '../../core/record/schema.ts';
 import { deflate } from '../files/deflate.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
@@ -33,9 +30,10 @@ import { paintPng } from './pixels.ts';
 import { recordHash } from '../seal/recordHash.ts';
 import { printedHashes } from './photoImages.ts';
 import { paperKind } from './paperNames.ts';
+import { reckonWell, type OwnFiles, type ReckonedWell } from './reckonWell.ts';
 import { recordAttachment } from './recordAttachment.ts';
 
-export interface SheetOptions {
+export interface SheetOptions extends OwnFiles {
   readonly paper: PaperName;
   /** How the paper lies; as is usual for its size where absent. */
   readonly orientation?: Orientation;
@@ -50,10 +48,8 @@ export interface SheetOptions {
   readonly madeAt: string;
   /** Revision of the record in the archive, from 1; absent for a loose file. */
   readonly revision?: number;
-  /** Practices of the user, that the record may name. */
-  readonly own?: readonly PracticeFile[];
-  /** The user's sets of guideline values, that the record may name. */
-  readonly ownGuidelines?: readonly GuidelineFile[];
+  /** The record reckoned already by these files; done anew where absent. */
+  readonly reckoned?: ReckonedWell;
   /** Pictures that are at hand, by hash. */
   readonly images?: PhotoImages;
   /** What changed in the last revisions, in the sheet's language. */
@@ -156,9 +152,7 @@ export function sheetOf(
 export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
   const { paper, orientation, columns, brokenAxis, fonts, madeAt, revision } = options;
   const { language = 'en', images = {}, revisions, template } = options;
-  const model = resolveWell(record);
-  const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
-  const judgement = judgedWell(record, model, practiceOf(record, options.own), { guidelines });
+  const { model, guidelines, judgement } = options.reckoned ?? reckonWell(record, options);
   const made = {
     paper,
     language,
@@ -187,21 +181,14 @@ export function makeAsBuilt(record: WellRecord, options: SheetOptions): Sheet {
 
 export type LayingOutSheetOptions = Omit<
   SheetOptions,
-  | 'paper'
-  | 'orientation'
-  | 'columns'
-  | 'brokenAxis'
-  | 'images'
-  | 'ownGuidelines'
-  | 'revisions'
-  | 'issued'
+  'paper' | 'orientation' | 'columns' | 'brokenAxis' | 'images' | 'revisions' | 'issued'
 >;
 
 /** The laying-out sheet of a record that was read, which has one size and shows no pictures. */
 export function makeLayingOut(record: WellRecord, options: LayingOutSheetOptions): Sheet {
-  const { language = 'en', fonts, madeAt, revision, own, template } = options;
-  const model = resolveWell(record);
-  const { practice, findings } = judgedWell(record, model, practiceOf(record, own));
+  const { language = 'en', fonts, madeAt, revision, template } = options;
+  const { model, judgement } = options.reckoned ?? reckonWell(record, options);
+  const { practice, findings } = judgement;
   const said = [...(options.attachRecord ? ['with record'] : []), ...(template ? [template] : [])];
   const named = JSON.stringify([
     record,
@@ -234,11 +221,9 @@ export interface CommitteeSheetOptions extends Omit<SheetOptions, 'paper' | 'lan
 
 /** The sheet of a record that was read for the well's water users committee. */
 export function makeCommittee(record: WellRecord, options: CommitteeSheetOptions): Sheet {
-  const { languages, paper = 'A4', fonts, madeAt, revision, own } = options;
+  const { languages, paper = 'A4', fonts, madeAt, revision } = options;
   const { images = {}, template } = options;
-  const model = resolveWell(record);
-  const guidelines = guidelinesOf(record.identity?.guidelines, options.ownGuidelines);
-  const judgement = judgedWell(record, model, practiceOf(record, own), { guidelines });
+  const { model, guidelines, judgement } = options.reckoned ?? reckonWell(record, options);
   const { practice, findings } = judgement;
   const pictures = printedHashes(record).filter((hash) => hash in images);
   const said = [paper, languages, revision ?? null, pictures, ...(template ? [template] : [])];

@@ -24,6 +24,8 @@ export interface BinderWellFacts {
   readonly revision?: number;
   /** ISO 8601. */
   readonly changedAt: string;
+  /** That of the record; resolved anew where absent. */
+  readonly model?: WellModel;
   /** Whose margins the safe rate keeps; the record's own among the shipped ones where absent. */
   readonly practice?: Practice;
   /** What samples are compared with; the record's own among the shipped ones where absent. */
@@ -109,7 +111,7 @@ export function binderWellOf(record: WellRecord, facts: BinderWellFacts): Binder
   const { id, revision, changedAt } = facts;
   const practice = facts.practice ?? practiceOf(record);
   const guidelines = facts.guidelines ?? guidelinesOf(record.identity?.guidelines);
-  const model = resolveWell(record);
+  const model = facts.model ?? resolveWell(record);
   const { identity, site, bore, pump } = record;
   const layers = model.strata.map(layerOf);
   const screens = screensOf(model);

@@ -8,6 +8,7 @@ import type { Kit } from '../kit.ts';
 import { usedHatches } from '../usedHatches.ts';
 import type { Box, Drawing, Page } from '../items.ts';
 import { paperOf, type Orientation, type PaperName } from '../paper.ts';
+import type { Block } from '../parts/block.ts';
 import type { SwitchedColumn } from '../parts/columnNames.ts';
 import { wellCodeText } from '../parts/code/wellCodeText.ts';
 import { drawHeadStrip, labelled, underStrip, type Template } from '../parts/headStrip.ts';
@@ -18,7 +19,7 @@ import { sheetWordsIn } from '../words/languages.ts';
 import { paperMark, type Making } from './paperMark.ts';
 import { drawFlowPage } from './asBuilt/flowPages.ts';
 import { documentsOn, flowPages } from './asBuilt/flowParts.ts';
-import { drawParticularsPage, spareOnOwnPage } from './asBuilt/particularsPage.ts';
+import { drawParticularsPage, layOwnPanel, spareOnOwnPage } from './asBuilt/particularsPage.ts';
 import { hasOwnPage, type Plan } from './asBuilt/page.ts';
 import { drawPhotoPage, photoPages } from './asBuilt/photoPages.ts';
 import { planSheet } from './asBuilt/plan.ts';
@@ -104,8 +105,8 @@ export function planAsBuilt(record: WellRecord, model: WellModel, options: Basis
 }
 
 /** Free room of the last page of the well, where details may begin. */
-function spareOf(input: SheetInput, plan: Plan): Box | undefined {
-  const height = hasOwnPage(plan) ? spareOnOwnPage(input, plan) : plan.spare;
+function spareOf(input: SheetInput, plan: Plan, panel: Block | undefined): Box | undefined {
+  const height = panel ? spareOnOwnPage(input, panel) : plan.spare;
   return height > 0 && plan.rest !== 'side' ? spareRoom(input, height) : undefined;
 }
 
@@ -114,10 +115,11 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const planned = options.plan ?? planSheet(input);
   const plan = options.memory?.share('plan', planned) ?? planned;
   const pictured = photoPages(input);
-  const spare = spareOf(input, plan);
+  const panel = hasOwnPage(plan) ? layOwnPanel(input, plan) : undefined;
+  const spare = spareOf(input, plan, panel);
   const flowing = flowPages(input, spare);
   const [beside, further] = spare ? [flowing[0], flowing.slice(1)] : [undefined, flowing];
-  const ofWell = plan.views.length + (hasOwnPage(plan) ? 1 : 0);
+  const ofWell = plan.views.length + (panel ? 1 : 0);
   const before = ofWell + further.length;
   const sheets = before + pictured.length;
   const common = {
@@ -129,16 +131,14 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   };
   const fieldsFor = (facts: Partial<SheetFacts>, sheet: number) =>
     titleFields(kit, record, { ...common, ...facts, sheet });
-  const onLast = hasOwnPage(plan) ? undefined : beside;
+  const onLast = panel ? undefined : beside;
   const wells = plan.views.map((view, at) => {
     const { widthScale } = view;
     const code = at === 0 ? wellCodeText(record, options) : undefined;
     const facts = { depthScale: plan.scale, code, ...(widthScale !== undefined && { widthScale }) };
     return drawWellPage(input, plan, at, fieldsFor(facts, at + 1), onLast);
   });
-  const own = hasOwnPage(plan)
-    ? [drawParticularsPage(input, plan, fieldsFor({}, ofWell), beside)]
-    : [];
+  const own = panel ? [drawParticularsPage(input, panel, fieldsFor({}, ofWell), beside)] : [];
   const flowed = further.map((page, at) => {
     const document = documentsOn(page, kit);
     return drawFlowPage(input, page, fieldsFor({ document }, ofWell + at + 1));

@@ -11,6 +11,7 @@ import { fitSteps } from '../methods/edenHazel.ts';
 import { lossLine, stepEnds } from '../methods/hantushBierschenk.ts';
 import { assumed } from '../methods/said.ts';
 import { drawLine, pumpingAxis, type StraightLine } from '../methods/straightLine.ts';
+import { oncePerState } from '../oncePerState.ts';
 import type { AnalysisChoices, Check, M3PerDay, Said, TestAnalysis } from '../results.ts';
 import { drawnOut, told, type Told } from './drawnOut.ts';
 
@@ -129,7 +130,7 @@ function fromSteps(
 /**
  * How the well draws down after `cycles` log cycles of minutes: by the latest constant-rate test
  * with the well loss of the latest step test, else by the step test alone. Undefined where neither
- * gives a line.
+ * gives a line. Of a frozen record it is found once.
  */
 export function drawdownLaw(
   record: WellRecord,
@@ -137,11 +138,13 @@ export function drawdownLaw(
   cycles: number,
   choices: AnalysisChoices,
 ): DrawdownLaw | undefined {
-  const analyses = analyseTests(record, model, choices);
-  return (
-    fromConstantRate(record, model, cycles, choices, analyses) ??
-    fromSteps(record, model, cycles, choices, analyses)
-  );
+  return oncePerState(record, model, `law ${cycles} ${JSON.stringify(choices)}`, () => {
+    const analyses = analyseTests(record, model, choices);
+    return (
+      fromConstantRate(record, model, cycles, choices, analyses) ??
+      fromSteps(record, model, cycles, choices, analyses)
+    );
+  });
 }
 
 /** One pair of ends of the intervals of a law. */

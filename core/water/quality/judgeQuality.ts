@@ -74,12 +74,9 @@ function missingOf({ parameters }: GuidelineSet, read: readonly ReadParameter[])
     .map(({ id }) => id);
 }
 
-/**
- * The water samples of a record beside a set of guideline values. Each parameter is compared by
- * the last sample in which it was looked for. It says what was found; whether the water may be
- * drunk is for the health authority to say.
- */
-export function judgeQuality({ quality = [] }: WellRecord, set: GuidelineSet): QualityResult {
+type Samples = NonNullable<WellRecord['quality']>;
+
+function judge(quality: Samples, set: GuidelineSet): QualityResult {
   const { read, unknown } = readSamples(quality, set);
   const missing = missingOf(set, read);
   const samples = lastFirst(read);
@@ -99,4 +96,21 @@ export function judgeQuality({ quality = [] }: WellRecord, set: GuidelineSet): Q
     missingBeforeHandover: missing,
     notes: notesOf(quality, read),
   };
+}
+
+/** Results by the set and by the samples, gone with either. */
+const judged = new WeakMap<GuidelineSet, WeakMap<Samples, QualityResult>>();
+
+/**
+ * The water samples of a record beside a set of guideline values. Each parameter is compared by
+ * the last sample in which it was looked for. It says what was found; whether the water may be
+ * drunk is for the health authority to say. Frozen samples are judged once by a set.
+ */
+export function judgeQuality({ quality = [] }: WellRecord, set: GuidelineSet): QualityResult {
+  if (!Object.isFrozen(quality)) return judge(quality, set);
+  const bySamples = judged.get(set) ?? new WeakMap<Samples, QualityResult>();
+  judged.set(set, bySamples);
+  const result = bySamples.get(quality) ?? judge(quality, set);
+  bySamples.set(quality, result);
+  return result;
 }

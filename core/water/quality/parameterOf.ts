@@ -21,18 +21,30 @@ function candidates(written: string): string[] {
   return [written, outside, first, inside].map(plainName).filter((name) => name !== '');
 }
 
-/** The parameter that a result names in any of the three languages; undefined where none is known. */
-export function parameterOf(
-  written: string,
-  parameters: readonly HeldParameter[],
-): HeldParameter | undefined {
-  for (const name of candidates(written)) {
-    const found = parameters.find(({ id, names, aliases }) =>
-      [id, ...Object.values(names), ...aliases].some((alias) => plainName(alias) === name),
-    );
-    if (found) return found;
+type Parameters = readonly HeldParameter[];
+
+/** Parameters by each of their names, made once for a set. */
+const namesOf = new WeakMap<Parameters, ReadonlyMap<string, HeldParameter>>();
+
+/** Of two with one name the first holds. */
+function byName(parameters: Parameters): ReadonlyMap<string, HeldParameter> {
+  const known = namesOf.get(parameters);
+  if (known) return known;
+  const found = new Map<string, HeldParameter>();
+  for (const parameter of parameters) {
+    const { id, names, aliases } = parameter;
+    for (const name of [id, ...Object.values(names), ...aliases].map(plainName))
+      if (!found.has(name)) found.set(name, parameter);
   }
-  return undefined;
+  namesOf.set(parameters, found);
+  return found;
+}
+
+/** The parameter that a result names in any of the three languages; undefined where none is known. */
+export function parameterOf(written: string, parameters: Parameters): HeldParameter | undefined {
+  const named = byName(parameters);
+  const name = candidates(written).find((one) => named.has(one));
+  return name === undefined ? undefined : named.get(name);
 }
 
 const asNitrogen = /nitrogen|azot[eo]\b|nitrog[eé]nio|[\s-]n$|^n[\s-]/i;

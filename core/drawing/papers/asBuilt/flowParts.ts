@@ -13,7 +13,7 @@ import { detailsPart } from './detailsPart.ts';
 import { flowColumns, pad } from './flowColumns.ts';
 import { besideDrawing } from './foot.ts';
 import type { SheetInput } from './sheetInput.ts';
-import { waterParts } from './waterParts.ts';
+import { qualityPart, testsPart } from './waterParts.ts';
 import { qualityWordsIn } from './words/qualityLanguages.ts';
 import { testWordsIn } from './words/testLanguages.ts';
 
@@ -46,9 +46,11 @@ function layFlow(
  * page of the well, the first page that is given stands there.
  */
 export function flowPages(input: SheetInput, free: Box | undefined): FlowPage[] {
+  const quality = qualityPart(input);
   const manners = closenesses.map((closeness) => [
     detailsPart(input, closeness),
-    ...waterParts(input, closeness),
+    testsPart(input, closeness),
+    quality,
   ]);
   return again(input.kit, 'flow', layFlow, manners, input.paper, free);
 }

@@ -11,35 +11,34 @@ import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { drawFrame, drawSpare } from './wellPage.ts';
 
-function panelOf(input: SheetInput, plan: Plan): Block {
+/** What that page shows over its details. */
+export function layOwnPanel(input: SheetInput, plan: Plan): Block {
   const { kit, paper, model } = input;
   const cut = plan.views.flatMap((view) => shortenedStrata(kit, model.strata, view));
   const room = marksTop(paper) - paper.frame.y;
   return layPanel(input, cut, paper.frame.width, room, plan.rest === 'ownPage');
 }
 
-/** What that page leaves free over its marks. */
-export function spareOnOwnPage(input: SheetInput, plan: Plan): PaperMm {
-  const { paper } = input;
-  return marksTop(paper) - paper.frame.y - panelOf(input, plan).height;
+/** What that page leaves free under its panel, over its marks. */
+export function spareOnOwnPage({ paper }: SheetInput, panel: Block): PaperMm {
+  return marksTop(paper) - paper.frame.y - panel.height;
 }
 
 /** The page of a sheet that carries what does not stand beside the well, and details under it. */
 export function drawParticularsPage(
   input: SheetInput,
-  plan: Plan,
+  panel: Block,
   fields: TitleFields,
   details: FlowPage | undefined,
 ): Page {
   const { paper } = input;
   const { frame } = paper;
-  const panel = panelOf(input, plan);
   return {
     width: paper.width,
     height: paper.height,
     items: [
       group('panel', panel.draw(frame.x, frame.y)),
-      ...(details ? drawSpare(input, spareOnOwnPage(input, plan), details) : []),
+      ...(details ? drawSpare(input, spareOnOwnPage(input, panel), details) : []),
       drawMarks(input),
       drawTitle(input, 'own', fields),
       drawFrame(input),

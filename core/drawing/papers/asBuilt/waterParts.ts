@@ -26,14 +26,21 @@ function layTests(
   return testPieces(kit, shown, flowWidth(paper), closeness);
 }
 
-/** What is said of the pumping tests; it looks at nothing that describes the ground. */
-function testsOf({ kit, record, model, judgement, paper }: SheetInput, closeness: Closeness) {
-  if (!record.tests?.length) return [];
+/** The record without what nothing of a pumping test looks at. */
+function testedRecord(record: WellRecord): WellRecord {
   const others: WellRecord = { ...record };
   for (const chapter of ['log', 'notes', 'photos', 'marks', 'quality'] as const)
     delete others[chapter];
+  return Object.isFrozen(record) ? Object.freeze(others) : others;
+}
+
+function testsOf({ kit, record, model, judgement, paper }: SheetInput, closeness: Closeness) {
+  if (!record.tests?.length) return [];
+  const practice = judgement?.practice;
+  // Without a memory the whole record is asked, since its tests were analysed for other papers.
+  if (!kit.memory) return layTests(kit, record, model, practice, paper, closeness);
   const built: WellModel = { ...model, strata: [], samples: [], findings: [] };
-  return again(kit, 'tests', layTests, others, built, judgement?.practice, paper, closeness);
+  return again(kit, 'tests', layTests, testedRecord(record), built, practice, paper, closeness);
 }
 
 function layQuality(
@@ -53,13 +60,12 @@ function qualityOf({ kit, record, guidelines, paper }: SheetInput): Piece[] {
   return again(kit, 'quality', layQuality, sampled, guidelines, paper);
 }
 
-/** What pumping tests and water samples tell; nothing without tests or samples. */
-export function waterParts(
-  input: SheetInput,
-  closeness: Closeness,
-): readonly Part<'tests' | 'quality'>[] {
-  return [
-    { name: 'tests', pieces: testsOf(input, closeness) },
-    { name: 'quality', pieces: qualityOf(input) },
-  ];
+/** What pumping tests tell; without tests, nothing. It looks at nothing that describes the ground. */
+export function testsPart(input: SheetInput, closeness: Closeness): Part<'tests'> {
+  return { name: 'tests', pieces: testsOf(input, closeness) };
+}
+
+/** What water samples tell, which is set in one manner; nothing without samples. */
+export function qualityPart(input: SheetInput): Part<'quality'> {
+  return { name: 'quality', pieces: qualityOf(input) };
 }

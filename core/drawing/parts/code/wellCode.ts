@@ -22,8 +22,8 @@ const mostModules = Math.floor(side / leastModule) - 2 * quiet;
 
 /** The squares of a code, with as much against dirt and folds as its size leaves. */
 function squaresOf(text: string): Squares {
-  const tried = (['M', 'L'] as const).map((ecc) => encode(text, { ecc, border: 0 }));
-  return (tried.find(({ size }) => size <= mostModules) ?? tried[1]!).data;
+  const strong = encode(text, { ecc: 'M', border: 0 });
+  return (strong.size <= mostModules ? strong : encode(text, { ecc: 'L', border: 0 })).data;
 }
 
 /** A QR code of a text with its quiet zone in a square of 21.4 mm, and small words what it is. */

@@ -125,8 +125,12 @@ describe('textWidth', () => {
     expect(new Set(widths).size).toBe(1);
   });
 
-  it('is the sum of its runs', () => {
-    const text = 'a\u2610b';
+  it.each([
+    'a\u2610b',
+    'Kale\u0301, 12\u00A0m – 3 ≥ 2 …',
+    'A\u030Angstr\u00f6m \u03a9',
+    '\u1112\u1161 \u{1F4A7}\tb',
+  ])('is the sum of its runs: %j', (text) => {
     const runs = runsOf(fonts, 'bold', text).reduce((sum, run) => sum + runWidth(fonts, run, 3), 0);
     expect(textWidth(fonts, 'bold', text, 3)).toBeCloseTo(runs, 12);
   });
