@@ -31,6 +31,8 @@ export interface BinderWish {
   readonly backdrop: boolean;
   /** Most pages of a volume. */
   readonly mostPages: number;
+  /** Copies issued papers, as they are kept, into a folder beside the volumes. */
+  readonly withIssued?: boolean;
 }
 
 /** Bounds of the pages of a volume: a ring binder takes some hundred leaves. */
@@ -49,8 +51,8 @@ export interface KeptBinder {
 
 /** How far a binder is. */
 export interface BinderProgress {
-  /** What is being done: wells laid, pages counted and put in order, pages painted. */
-  readonly stage: 'lay' | 'plan' | 'paint';
+  /** What is being done: wells laid, pages put in order and painted, issued papers copied. */
+  readonly stage: 'lay' | 'plan' | 'paint' | 'copy';
   readonly done: number;
   readonly of: number;
 }
@@ -67,6 +69,8 @@ export interface FinishedBinder {
   readonly files: readonly BinderFile[];
   readonly pages: number;
   readonly wells: number;
+  /** Issued papers that were copied, and the folder beside the volumes by its name alone. */
+  readonly issued?: { readonly folder: string; readonly files: number };
   /** Wells whose papers could not be made: a page in the binder says why. */
   readonly failed: readonly { readonly number: string; readonly sentence: string }[];
 }

@@ -47,6 +47,7 @@ export const binderWish: z.ZodType<BinderWish> = z.strictObject({
   sections: z.array(section).max(sectionBounds.most).readonly(),
   backdrop: z.boolean(),
   mostPages: z.number().int().min(volumeBounds.least).max(volumeBounds.most),
+  withIssued: z.boolean().exactOptional(),
 });
 
 const name = z.string().trim().min(1).max(120);

@@ -6,7 +6,7 @@ import type { BinderState, FinishedBinder } from '../../core/contract/binderShap
 import type { Archive } from '../archive/archive.ts';
 import type { Binding, BindingJob } from '../service/binding.ts';
 import { makeBinder } from './makeBinder.ts';
-import { fileNameOf, volumeFileName } from './volumeFileName.ts';
+import { fileNameOf, issuedFolderName, volumeFileName } from './volumeFileName.ts';
 
 /** Binders lie in a folder beside their archive. */
 export function bindersBeside({ file }: Archive): string {
@@ -31,6 +31,7 @@ async function make(job: BindingJob, folder: string, signal: AbortSignal): Promi
       ...{ archive, wish, madeAt, signal },
       folder: path.join(folder, `.${called}.binding`),
       workers: availableParallelism() > 1 ? 2 : 1,
+      issuedFolder: path.join(folder, issuedFolderName(called)),
       fileOf: (volume, of) => path.join(folder, volumeFileName(called, volume, of)),
       onProgress: (progress) => onState({ state: 'running', name, progress }),
     });

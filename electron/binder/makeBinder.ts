@@ -1,3 +1,4 @@
+import path from 'node:path';
 import { ok, refused, type Result } from '../../core/base/result.ts';
 import type {
   BinderProgress,
@@ -8,7 +9,7 @@ import type { Archive } from '../archive/archive.ts';
 import { sha256Hex } from '../seal/hash.ts';
 import { chooseWells, type ChosenWells } from './chooseWells.ts';
 import { layAll } from './layAll.ts';
-import type { PlannedAnswer, WorkerSetup } from './messages.ts';
+import type { PlannedAnswer, Work, WorkerSetup } from './messages.ts';
 import { paintAll } from './paintAll.ts';
 import { programVersion } from './programVersion.ts';
 import { onlyAnswer, startWorker } from './startWorker.ts';
@@ -25,6 +26,8 @@ export interface BinderJob {
   readonly workers: 1 | 2;
   /** File of a volume, from 1, of so many. */
   readonly fileOf: (volume: number, of: number) => string;
+  /** Where issued papers go, if the wish has them copied. */
+  readonly issuedFolder: string;
   readonly onProgress: (progress: BinderProgress) => void;
   /** Stops the work; what is laid stays for the next run. */
   readonly signal: AbortSignal;
@@ -49,19 +52,37 @@ async function lay(setup: WorkerSetup, { wells }: ChosenWells, job: BinderJob): 
   await layAll(setup, left, { workers: job.workers, onLaid, signal: job.signal });
 }
 
-async function plan(setup: WorkerSetup, chosen: ChosenWells, job: BinderJob) {
-  job.onProgress({ stage: 'plan', done: 0, of: 1 });
-  const worker = startWorker({ setup, work: { kind: 'plan', ...chosen } });
+/** What a worker answers that does one thing; undefined where it was stopped. */
+async function ask<T>(setup: WorkerSetup, work: Work, signal: AbortSignal): Promise<T | undefined> {
+  const worker = startWorker({ setup, work });
   const stop = () => void worker.terminate();
-  job.signal.addEventListener('abort', stop);
+  signal.addEventListener('abort', stop);
   try {
-    return await onlyAnswer<PlannedAnswer>(worker);
+    return await onlyAnswer<T>(worker);
   } catch (error) {
-    if (job.signal.aborted) return undefined;
+    if (signal.aborted) return undefined;
     throw error;
   } finally {
-    job.signal.removeEventListener('abort', stop);
+    signal.removeEventListener('abort', stop);
   }
+}
+
+function plan(setup: WorkerSetup, chosen: ChosenWells, { onProgress, ...job }: BinderJob) {
+  onProgress({ stage: 'plan', done: 0, of: 1 });
+  const folder = setup.wish.withIssued && { issuedFolder: path.basename(job.issuedFolder) };
+  return ask<PlannedAnswer>(setup, { kind: 'plan', ...chosen, ...folder }, job.signal);
+}
+
+/** Copies issued papers beside the volumes where that is asked for. */
+async function copyIssued(
+  setup: WorkerSetup,
+  { wells }: ChosenWells,
+  { onProgress, issuedFolder: folder, signal }: BinderJob,
+): Promise<FinishedBinder['issued']> {
+  if (!setup.wish.withIssued) return undefined;
+  onProgress({ stage: 'copy', done: 0, of: 1 });
+  const files = await ask<number>(setup, { kind: 'copyIssued', wells, folder }, signal);
+  return files === undefined ? undefined : { folder: path.basename(folder), files };
 }
 
 function paint(setup: WorkerSetup, { volumes }: PlannedAnswer, job: BinderJob) {
@@ -96,7 +117,11 @@ export async function makeBinder(job: BinderJob): Promise<Result<FinishedBinder>
   if (!planned) return stopped();
   const files = await paint(setup, planned, job);
   if (signal.aborted) return stopped();
+  const issued = await copyIssued(setup, chosen.value, job);
+  if (signal.aborted) return stopped();
   work.remove();
   const pages = planned.volumes.reduce((sum, own) => sum + own, 0);
-  return ok({ files, pages, wells: chosen.value.wells.length, failed: planned.failed });
+  const { failed } = planned;
+  const { length: wells } = chosen.value.wells;
+  return ok({ files, pages, wells, failed, ...(issued && { issued }) });
 }

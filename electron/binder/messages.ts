@@ -35,6 +35,13 @@ export type Work =
       readonly filterSays: string;
       readonly archiveHash: string;
       readonly template?: Template;
+      /** Folder that issued papers are copied into, by its name alone. */
+      readonly issuedFolder?: string;
+    }
+  | {
+      readonly kind: 'copyIssued';
+      readonly wells: readonly WellToLay[];
+      readonly folder: string;
     }
   | { readonly kind: 'paint'; readonly volume: number; readonly file: string };
 

@@ -13,6 +13,7 @@ import {
 import { layCover } from '../../core/drawing/binder/cover.ts';
 import { layDivider } from '../../core/drawing/binder/divider.ts';
 import { layFailedPage } from '../../core/drawing/binder/failedPage.ts';
+import type { IssuedPaper } from '../../core/drawing/binder/issued/issuedPaper.ts';
 import { districtsOf, inBinderOrder, type District } from '../../core/drawing/binder/order.ts';
 import { layParts } from '../../core/drawing/binder/parts.ts';
 import type { PartId } from '../../core/drawing/binder/partIds.ts';
@@ -26,6 +27,13 @@ import { workFolder, type LaidWell, type WorkFolder } from './workFolder.ts';
 
 type Planning = Extract<Work, { kind: 'plan' }>;
 
+/** What the binder's own pages show besides the wells. */
+interface Outside {
+  readonly fonts: Fonts;
+  readonly backdrop: readonly MapShape[];
+  readonly issued: readonly IssuedPaper[];
+}
+
 /** A binder whose wells are laid. */
 interface Gathered {
   readonly kit: BinderKit;
@@ -38,9 +46,9 @@ interface Gathered {
 
 function gather(
   { wish, madeAt, programVersion }: WorkerSetup,
-  { wells, filterSays, archiveHash, template }: Planning,
+  { wells, filterSays, archiveHash, template, issuedFolder }: Planning,
   work: WorkFolder,
-  outside: { readonly fonts: Fonts; readonly backdrop: readonly MapShape[] },
+  outside: Outside,
 ): Gathered {
   const laid = new Map(wells.map(({ id, key }) => [id, work.laid(key)] as const));
   const failed = [...laid.values()].flatMap(({ well, failed: sentence }) =>
@@ -55,6 +63,10 @@ function gather(
     papers: wish.papers.map(({ kind }) => kind),
     backdrop: outside.backdrop,
     sections: wish.sections,
+    issued: {
+      papers: outside.issued,
+      ...(issuedFolder !== undefined && { folder: issuedFolder }),
+    },
     filterSays,
     programVersion,
     archiveHash,
@@ -164,7 +176,7 @@ function markedWells({ laid }: Gathered): Map<string, MarkedWell> {
 export function planBinder(
   setup: WorkerSetup,
   planning: Planning,
-  outside: { readonly fonts: Fonts; readonly backdrop: readonly MapShape[] },
+  outside: Outside,
 ): PlannedAnswer {
   const work = workFolder(setup.folder);
   const gathered = gather(setup, planning, work, outside);

@@ -5,6 +5,11 @@ export function volumeFileName(name: string, volume: number, of: number): string
   return `${name} ${String(volume).padStart(digits, '0')} of ${of}.pdf`;
 }
 
+/** The folder beside the volumes that holds issued papers. */
+export function issuedFolderName(name: string): string {
+  return `${name}-issued`;
+}
+
 /** Signs that a file's name cannot hold on one system or another, and control characters. */
 const unfit = /[\\/:*?"<>|\p{Cc}]+/gu;
 

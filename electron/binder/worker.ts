@@ -42,8 +42,18 @@ async function plan(planning: Extract<Work, { kind: 'plan' }>): Promise<void> {
   const archive = archiveOf(setup);
   const kept = setup.wish.backdrop ? archive.backdrops.list() : undefined;
   const backdrop = kept?.ok ? kept.value.flatMap(({ shapes }) => shapes) : [];
+  const { issuedPapers } = await import('./issuedPapers.ts');
+  const issued = issuedPapers(archive, planning.wells);
   archive.close();
-  port.postMessage(planBinder(setup, planning, { fonts: readFonts().metrics, backdrop }));
+  port.postMessage(planBinder(setup, planning, { fonts: readFonts().metrics, backdrop, issued }));
+}
+
+async function copyIssued({ wells, folder }: Extract<Work, { kind: 'copyIssued' }>): Promise<void> {
+  const { copyIssued: copy } = await import('./copyIssued.ts');
+  const archive = archiveOf(setup);
+  const copied = await copy(archive, wells, folder);
+  archive.close();
+  port.postMessage(copied);
 }
 
 /** Pages between two words on how far it is. */
@@ -67,6 +77,9 @@ switch (work.kind) {
     break;
   case 'plan':
     await plan(work);
+    break;
+  case 'copyIssued':
+    await copyIssued(work);
     break;
   case 'paint':
     await paint(work);

@@ -9,7 +9,7 @@ import type {
 import type { Archive } from '../archive/archive.ts';
 import { openArchive } from '../archive/open.ts';
 import { makeBinder } from '../binder/makeBinder.ts';
-import { fileNameOf, volumeFileName } from '../binder/volumeFileName.ts';
+import { fileNameOf, issuedFolderName, volumeFileName } from '../binder/volumeFileName.ts';
 import { readBinderWish } from './binderWish.ts';
 import {
   misused,
@@ -47,7 +47,12 @@ function readWorkers(given: Given): Result<1 | 2> {
   return misused(`--workers is 1 or 2, not ${wanted}.`);
 }
 
-const stages = { lay: 'wells laid', plan: 'pages put in order', paint: 'pages painted' } as const;
+const stages = {
+  lay: 'wells laid',
+  plan: 'pages put in order',
+  paint: 'pages painted',
+  copy: 'issued papers copied',
+} as const;
 
 /** Tells each tenth of a stage in a line: a thousand lines would hide what matters. */
 function teller(world: World, json: boolean): (progress: BinderProgress) => void {
@@ -62,10 +67,11 @@ function teller(world: World, json: boolean): (progress: BinderProgress) => void
 }
 
 function report(binder: FinishedBinder, json: boolean, world: World): ExitCode {
-  const { files, pages, wells, failed } = binder;
+  const { files, pages, wells, failed, issued } = binder;
   if (json) world.print(JSON.stringify(binder));
   else {
     for (const file of files) world.print(`Written: ${file.fileName} (${file.pages} pages)`);
+    if (issued) world.print(`Copied: ${issued.files} issued papers into ${issued.folder}/`);
     world.print(`${wells} wells on ${pages} pages.`);
   }
   if (!json)
@@ -93,6 +99,7 @@ async function bind(archive: Archive, given: Given, world: World): Promise<Resul
     madeAt: world.now(),
     folder: path.join(folder, `.${name}.binding`),
     workers: workers.value,
+    issuedFolder: path.join(folder, issuedFolderName(name)),
     fileOf: (volume, of) => path.join(folder, volumeFileName(name, volume, of)),
     onProgress: quiet ? () => undefined : teller(world, json),
     signal: stop.signal,
@@ -104,7 +111,7 @@ async function bind(archive: Archive, given: Given, world: World): Promise<Resul
 export const binder: Command = {
   name: 'binder',
   takes:
-    'ARCHIVE [--name NAME|--wish FILE] [--title TEXT] [--district LIST] [--region LIST] [--search WORDS] [--papers LIST] [--paper A4|A3] [--language en|fr|pt] [--one-sided] [--volume-pages N] [--workers 1|2] [--json] [--quiet] -o OUT.pdf|FOLDER/',
+    'ARCHIVE [--name NAME|--wish FILE] [--title TEXT] [--district LIST] [--region LIST] [--search WORDS] [--papers LIST] [--paper A4|A3] [--language en|fr|pt] [--one-sided] [--with-issued] [--volume-pages N] [--workers 1|2] [--json] [--quiet] -o OUT.pdf|FOLDER/',
   says: 'Binds the papers of many wells with cover, contents, indexes and tables; a long binder becomes volumes; started again after it was stopped, it goes on; LIST of papers is some of asBuilt,layingOut,committee',
   options: {
     name: { type: 'string' },
@@ -117,6 +124,7 @@ export const binder: Command = {
     paper: { type: 'string' },
     language: { type: 'string' },
     'one-sided': { type: 'boolean' },
+    'with-issued': { type: 'boolean' },
     'volume-pages': { type: 'string' },
     workers: { type: 'string' },
     json: { type: 'boolean' },

@@ -10,7 +10,7 @@ import {
 } from '../../core/exchange/index.ts';
 import { misused, textOption, type Command, type World } from './command.ts';
 import { parseJson, readBytes, textOf } from './readInput.ts';
-import { uniqueNames } from './uniqueNames.ts';
+import { uniqueNames } from '../files/uniqueNames.ts';
 
 function readMappingFile(file: string, world: World): Result<TableMapping> {
   const bytes = readBytes(file, world);

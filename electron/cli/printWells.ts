@@ -2,7 +2,7 @@ import { ok, type Result } from '../../core/base/result.ts';
 import type { Sheet } from '../service/sheet.ts';
 import type { ExitCode, World } from './command.ts';
 import { tellErrors } from './recordErrors.ts';
-import { uniqueNames } from './uniqueNames.ts';
+import { uniqueNames } from '../files/uniqueNames.ts';
 import type { WellToPrint } from './wellsToPrint.ts';
 
 /** How one paper is made of each of several wells. */

@@ -1,6 +1,6 @@
 import { hash } from 'node:crypto';
 
-/** SHA-256 of a text as UTF-8, 64 hexadecimal digits. */
-export function sha256Hex(text: string): string {
-  return hash('sha256', text);
+/** SHA-256 of bytes, or of a text as UTF-8: 64 hexadecimal digits. */
+export function sha256Hex(data: string | Uint8Array): string {
+  return hash('sha256', data);
 }

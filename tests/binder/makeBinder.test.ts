@@ -46,6 +46,7 @@ function make({ folder, ...run }: Run) {
     signal: new AbortController().signal,
     ...run,
     folder: path.join(top, folder, 'work'),
+    issuedFolder: path.join(top, folder, 'binder-issued'),
     fileOf: (volume, of) => path.join(top, folder, volumeFileName('binder', volume, of)),
   });
 }

@@ -29,12 +29,14 @@ it(
     expect(await button('Keep and make').isDisabled()).toBe(true);
     await page.getByLabel('Name', { exact: true }).fill('Yearly');
     await page.getByLabel('Committee sheet', { exact: true }).check();
+    await page.getByLabel(/Copy the issued PDFs as they are/).check();
     await page.getByLabel('Most pages of a volume').fill('3');
     await page.getByText('A whole number from 10 to 1000.').waitFor();
     expect(await axeFaults(page)).toEqual([]);
     await page.getByLabel('Most pages of a volume').fill('250');
     await button('Keep and make').click();
     await page.getByText(/^Yearly: 2 wells on \d+ pages\.$/).waitFor({ timeout: patience });
+    await page.getByText('Nothing was issued of these wells: no paper was copied.').waitFor();
     expect(await axeFaults(page)).toEqual([]);
     const folder = bindersBeside(program.archive);
     expect(readdirSync(folder)).toEqual(['Yearly.pdf']);

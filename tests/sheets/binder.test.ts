@@ -4,6 +4,7 @@ import type { BinderContent, BinderKit, Places } from '../../core/drawing/binder
 import { unknownPlaces } from '../../core/drawing/binder/binder.ts';
 import { layDivider } from '../../core/drawing/binder/divider.ts';
 import { layFailedPage } from '../../core/drawing/binder/failedPage.ts';
+import type { IssuedPaper } from '../../core/drawing/binder/issued/issuedPaper.ts';
 import { districtsOf } from '../../core/drawing/binder/order.ts';
 import { layParts } from '../../core/drawing/binder/parts.ts';
 import { presentParts } from '../../core/drawing/binder/presentParts.ts';
@@ -78,12 +79,34 @@ const drop =
 const sentence =
   'strings[0].components[3].length: the casing of 45.20 m does not go into the hole of 44.00 m. Measure again which of both is right, and change the record.';
 
+const signed = { name: 'Délio Kalvāro', role: 'Superviseur des travaux', state: 'holds' } as const;
+
+function issuedOf(wells: BinderContent['wells']): BinderContent['issued'] {
+  const papers = wells.slice(0, 120).map((well, at): IssuedPaper => {
+    const kind = (['asBuilt', 'layingOut', 'committee', undefined] as const)[at % 4];
+    return {
+      wellId: well.id,
+      number: 1 + (at % 3),
+      ...(kind && { kind }),
+      paper: kind ? 'as-built A4' : 'a paper of a later version',
+      languages: at % 2 ? 'en' : 'fr,pt',
+      revision: 1 + (at % 2),
+      newest: 2 + 10 * (at % 3),
+      issuedAt: '2026-01-31T12:00:00+00:00',
+      signatures: [signed, { ...signed, name: '', state: 'changed' } as const].slice(0, at % 3),
+      hash: 'c0ffee0123456789'.repeat(4),
+    };
+  });
+  return { papers, folder: 'Kelumvara 2026-issued' };
+}
+
 function withAll(content: BinderContent): BinderContent {
   const { wells } = content;
   const ids = wells.map(({ id }) => id);
   return {
     ...content,
     failed: [{ wellId: ids[0]!, sentence }],
+    issued: issuedOf(wells),
     sections: [{ wellIds: ids.slice(0, 25) }, { title: 'One well', wellIds: ids.slice(0, 1) }],
   };
 }

@@ -9,6 +9,7 @@ import type { Template } from '../parts/headStrip.ts';
 import { sheetWordsIn } from '../words/languages.ts';
 import type { BinderWell } from './binderWell.ts';
 import type { BoundPaper } from './boundPapers.ts';
+import type { IssuedPapers } from './issued/issuedPaper.ts';
 import type { PartId } from './partIds.ts';
 import { binderWordsIn } from './words/languages.ts';
 import type { BinderWords } from './words/words.ts';
@@ -47,6 +48,7 @@ export interface BinderContent {
   /** Outlines, roads, rivers under the wells of the map. */
   readonly backdrop: readonly MapShape[];
   readonly sections: readonly SectionChoice[];
+  readonly issued: IssuedPapers;
   readonly template?: Template;
   /** Which wells were asked for, in words; empty for all of the archive. */
   readonly filterSays: string;

@@ -10,6 +10,7 @@ export const partIds = [
   'tables',
   'plots',
   'sections',
+  'issued',
   'colophon',
 ] as const;
 export type PartId = (typeof partIds)[number];

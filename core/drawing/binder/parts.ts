@@ -3,6 +3,7 @@ import { layColophon } from './colophon.ts';
 import { layContents } from './contents.ts';
 import { layCover } from './cover.ts';
 import { layIndex } from './indexes.ts';
+import { layIssued } from './issued/layIssued.ts';
 import { layMap } from './map/layMap.ts';
 import type { PartId } from './partIds.ts';
 import { layPlots } from './plots/layPlots.ts';
@@ -24,5 +25,6 @@ export const layParts: Readonly<Record<PartId, LayPart>> = {
   tables: layTables,
   plots: layPlots,
   sections: laySections,
+  issued: layIssued,
   colophon: layColophon,
 };

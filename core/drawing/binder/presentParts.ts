@@ -4,6 +4,7 @@ import { backMatter, partIds, type PartId } from './partIds.ts';
 /** Parts that stand only in some binders. */
 const asked: Readonly<Partial<Record<PartId, (content: BinderContent) => boolean>>> = {
   sections: ({ sections }) => sections.length > 0,
+  issued: ({ issued }) => issued.papers.length > 0,
   byYear: ({ wells }) => wells.some(({ year }) => year !== undefined),
 };
 

@@ -44,6 +44,7 @@ export class WishDraft {
   paper = $state<PaperName>('A4');
   duplex = $state(true);
   backdrop = $state(true);
+  withIssued = $state(false);
   mostPages = $state<number | null>(volumeBounds.usual);
   /** What the kept binder says of what this form does not ask. */
   readonly kept: BinderWish | undefined;
@@ -75,6 +76,7 @@ export class WishDraft {
     this.paper = wish.paper;
     this.duplex = wish.duplex;
     this.backdrop = wish.backdrop;
+    this.withIssued = wish.withIssued ?? false;
     this.mostPages = wish.mostPages;
   }
 
@@ -142,6 +144,7 @@ export class WishDraft {
       sections: this.sections.map((section) => section.choice()),
       backdrop: this.backdrop,
       mostPages: this.mostPages ?? volumeBounds.usual,
+      ...(this.withIssued && { withIssued: true }),
     };
   }
 }

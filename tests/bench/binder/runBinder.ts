@@ -21,6 +21,7 @@ const made = await makeBinder({
   madeAt,
   workers: workers === '1' ? 1 : 2,
   folder: path.join(folder, 'work'),
+  issuedFolder: path.join(folder, 'issued'),
   fileOf: (volume, of) => path.join(folder, volumeFileName('binder', volume, of)),
   onProgress: ({ stage }) => (began[stage] ??= performance.now()),
   signal: new AbortController().signal,

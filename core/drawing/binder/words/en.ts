@@ -1,3 +1,4 @@
+import { issuedEnglish } from './issuedEn.ts';
 import { sectionEnglish } from './sectionEn.ts';
 import { plotsEnglish } from './plotsEn.ts';
 import { mapEnglish } from './mapEn.ts';
@@ -20,6 +21,7 @@ export const english: BinderWords = {
     tables: 'Tables',
     plots: 'Plots',
     sections: 'Sections',
+    issued: 'Issued papers',
     colophon: 'How this binder was made',
   },
   papers: {
@@ -32,6 +34,7 @@ export const english: BinderWords = {
     districts: { one: '{n} district', more: '{n} districts' },
     villages: { one: '{n} village', more: '{n} villages' },
     programmes: { one: '{n} programme', more: '{n} programmes' },
+    papers: { one: '{n} paper', more: '{n} papers' },
   },
   noDistrict: 'District not recorded',
   noVillage: 'village not recorded',
@@ -61,6 +64,7 @@ export const english: BinderWords = {
   map: mapEnglish,
   plots: plotsEnglish,
   section: sectionEnglish,
+  issued: issuedEnglish,
   failed: {
     title: 'The papers of this well could not be made.',
     todo: 'Open the well in the program, put right what is named above, and make the binder again.',

@@ -1,3 +1,4 @@
+import { issuedFrench } from './issuedFr.ts';
 import { sectionFrench } from './sectionFr.ts';
 import { plotsFrench } from './plotsFr.ts';
 import { mapFrench } from './mapFr.ts';
@@ -19,6 +20,7 @@ export const french: BinderWords = {
     tables: 'Tableaux',
     plots: 'Graphiques',
     sections: 'Coupes',
+    issued: 'Documents émis',
     colophon: 'Comment ce classeur a été fait',
   },
   papers: {
@@ -31,6 +33,7 @@ export const french: BinderWords = {
     districts: { one: '{n} district', more: '{n} districts' },
     villages: { one: '{n} village', more: '{n} villages' },
     programmes: { one: '{n} programme', more: '{n} programmes' },
+    papers: { one: '{n} document', more: '{n} documents' },
   },
   noDistrict: 'District non noté',
   noVillage: 'village non noté',
@@ -60,6 +63,7 @@ export const french: BinderWords = {
   map: mapFrench,
   plots: plotsFrench,
   section: sectionFrench,
+  issued: issuedFrench,
   failed: {
     title: 'Les documents de ce forage n’ont pas pu être faits.',
     todo: 'Ouvrir le forage dans le programme, corriger ce qui est nommé ci-dessus et refaire le classeur.',

@@ -1,3 +1,4 @@
+import { issuedPortuguese } from './issuedPt.ts';
 import { sectionPortuguese } from './sectionPt.ts';
 import { plotsPortuguese } from './plotsPt.ts';
 import { mapPortuguese } from './mapPt.ts';
@@ -19,6 +20,7 @@ export const portuguese: BinderWords = {
     tables: 'Quadros',
     plots: 'Gráficos',
     sections: 'Cortes',
+    issued: 'Documentos emitidos',
     colophon: 'Como esta pasta foi feita',
   },
   papers: {
@@ -31,6 +33,7 @@ export const portuguese: BinderWords = {
     districts: { one: '{n} distrito', more: '{n} distritos' },
     villages: { one: '{n} aldeia', more: '{n} aldeias' },
     programmes: { one: '{n} programa', more: '{n} programas' },
+    papers: { one: '{n} documento', more: '{n} documentos' },
   },
   noDistrict: 'Distrito não registado',
   noVillage: 'aldeia não registada',
@@ -60,6 +63,7 @@ export const portuguese: BinderWords = {
   map: mapPortuguese,
   plots: plotsPortuguese,
   section: sectionPortuguese,
+  issued: issuedPortuguese,
   failed: {
     title: 'Não foi possível fazer os documentos deste furo.',
     todo: 'Abrir o furo no programa, corrigir o que está indicado acima e fazer a pasta de novo.',

@@ -2,6 +2,7 @@ import type { Language } from '../../../base/language.ts';
 import type { PartId } from '../partIds.ts';
 import type { TableWords } from './tables.ts';
 import type { ColophonWords } from './colophon.ts';
+import type { IssuedWords } from './issued.ts';
 import type { MapWords } from './map.ts';
 import type { PlotWords } from './plots.ts';
 import type { SectionWords } from './section.ts';
@@ -16,7 +17,9 @@ export interface BinderWords {
   readonly parts: Readonly<Record<PartId, string>>;
   readonly papers: PaperSays;
   /** One and more of a thing, with `{n}`. */
-  readonly counts: Readonly<Record<'wells' | 'districts' | 'villages' | 'programmes', Count>>;
+  readonly counts: Readonly<
+    Record<'wells' | 'districts' | 'villages' | 'programmes' | 'papers', Count>
+  >;
   readonly noDistrict: string;
   readonly noVillage: string;
   readonly noNumber: string;
@@ -47,6 +50,7 @@ export interface BinderWords {
   readonly map: MapWords;
   readonly plots: PlotWords;
   readonly section: SectionWords;
+  readonly issued: IssuedWords;
   readonly failed: Readonly<Record<'title' | 'todo', string>>;
 }
 

@@ -58,7 +58,11 @@ export const binders = {
   backdrop: 'Backdrop of the archive’s map under the wells',
   mostPages: 'Most pages of a volume',
   pagesUnfit: (least: number, most: number) => `A whole number from ${least} to ${most}.`,
-  issued: 'Sealed PDFs are not bound in: that would break their seals. Every well is drawn anew.',
+  issued:
+    'Issued papers are listed and not bound in: that would break their seals. Every well is drawn anew.',
+  withIssued: 'Copy the issued PDFs as they are into a folder beside the volumes',
+  copied: (n: string, folder: string) => `Issued papers copied into the folder ${folder}: ${n}`,
+  noneIssued: 'Nothing was issued of these wells: no paper was copied.',
   keep: 'Keep',
   saved: (name: string) => `The binder ${name} is kept.`,
   make: 'Keep and make',
@@ -69,6 +73,7 @@ export const binders = {
     lay: (done: string, of: string) => `Wells drawn: ${done} of ${of}`,
     plan: () => 'Pages are put in order',
     paint: (done: string, of: string) => `Pages painted: ${done} of ${of}`,
+    copy: () => 'Issued papers are copied',
   },
   stopped: (name: string) =>
     `${name} was stopped. What is drawn is kept: made again, it goes on from there.`,

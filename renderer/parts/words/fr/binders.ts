@@ -61,7 +61,10 @@ export const binders: typeof english = {
   mostPages: 'Pages d’un volume, au plus',
   pagesUnfit: (least, most) => `Un nombre entier de ${least} à ${most}.`,
   issued:
-    'Les PDF scellés ne sont pas reliés : leurs sceaux en seraient rompus. Chaque forage est dessiné de nouveau.',
+    'Les documents émis sont énumérés et non reliés : leurs sceaux en seraient rompus. Chaque forage est dessiné de nouveau.',
+  withIssued: 'Copier les PDF émis tels quels dans un dossier à côté des volumes',
+  copied: (n, folder) => `Documents émis copiés dans le dossier ${folder} : ${n}`,
+  noneIssued: 'Rien n’a été émis de ces forages : aucun document n’a été copié.',
   keep: 'Garder',
   saved: (name) => `Le classeur ${name} est gardé.`,
   make: 'Garder et faire',
@@ -72,6 +75,7 @@ export const binders: typeof english = {
     lay: (done, of) => `Forages dessinés : ${done} sur ${of}`,
     plan: () => 'Les pages sont mises en ordre',
     paint: (done, of) => `Pages peintes : ${done} sur ${of}`,
+    copy: () => 'Les documents émis sont copiés',
   },
   stopped: (name) =>
     `${name} a été arrêté. Ce qui est dessiné est gardé : refait, il reprend où il en était.`,

@@ -61,7 +61,10 @@ export const binders: typeof english = {
   mostPages: 'Páginas de um volume, no máximo',
   pagesUnfit: (least, most) => `Um número inteiro de ${least} a ${most}.`,
   issued:
-    'Os PDF selados não são reunidos: os selos ficariam quebrados. Cada furo é desenhado de novo.',
+    'Os documentos emitidos são listados e não reunidos: os selos ficariam quebrados. Cada furo é desenhado de novo.',
+  withIssued: 'Copiar os PDF emitidos tal como são para uma pasta do disco ao lado dos volumes',
+  copied: (n, folder) => `Documentos emitidos copiados para a pasta do disco ${folder}: ${n}`,
+  noneIssued: 'Nada foi emitido destes furos: nenhum documento foi copiado.',
   keep: 'Guardar',
   saved: (name) => `A pasta ${name} está guardada.`,
   make: 'Guardar e fazer',
@@ -72,6 +75,7 @@ export const binders: typeof english = {
     lay: (done, of) => `Furos desenhados: ${done} de ${of}`,
     plan: () => 'As páginas são postas em ordem',
     paint: (done, of) => `Páginas pintadas: ${done} de ${of}`,
+    copy: () => 'Os documentos emitidos são copiados',
   },
   stopped: (name) =>
     `${name} foi interrompida. O que está desenhado fica guardado: feita de novo, continua dali.`,

@@ -86,6 +86,7 @@ export function contentOf(
     papers: ['asBuilt', 'layingOut', 'committee'],
     backdrop: [],
     sections: [],
+    issued: { papers: [] },
     filterSays: '',
     programVersion: '0.9.0',
     ...more,

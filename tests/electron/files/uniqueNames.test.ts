@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { uniqueNames } from '../../../electron/cli/uniqueNames.ts';
+import { uniqueNames } from '../../../electron/files/uniqueNames.ts';
 
 it('files of one name do not overwrite each other, whatever the case of their letters', () => {
   expect(uniqueNames(['a.pdf', 'A.pdf', 'b.pdf', 'a.pdf', 'a (2).pdf'])).toEqual([
