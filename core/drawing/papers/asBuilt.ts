@@ -19,14 +19,14 @@ import { sheetWordsIn } from '../words/languages.ts';
 import { paperMark, type Making } from './paperMark.ts';
 import { drawFlowPage } from './asBuilt/flowPages.ts';
 import { documentsOn, flowPages } from './asBuilt/flowParts.ts';
-import { drawParticularsPage, layOwnPanel, spareOnOwnPage } from './asBuilt/particularsPage.ts';
+import { drawParticularsPage, layOwnPanel } from './asBuilt/particularsPage.ts';
 import { hasOwnPage, type Plan } from './asBuilt/page.ts';
 import { drawPhotoPage, photoPages } from './asBuilt/photoPages.ts';
 import { planSheet } from './asBuilt/plan.ts';
 import type { SheetInput, ShownJudgement } from './asBuilt/sheetInput.ts';
 import { shownColumns } from './asBuilt/shownColumns.ts';
 import { titleFields, type SheetFacts } from './asBuilt/titleFields.ts';
-import { drawWellPage, spareRoom } from './asBuilt/wellPage.ts';
+import { drawWellPage, layPanelBeside, spareRoom, spareUnder } from './asBuilt/wellPage.ts';
 
 export { isBroken, wholePlan } from './asBuilt/wholeAxis.ts';
 
@@ -106,8 +106,8 @@ export function planAsBuilt(record: WellRecord, model: WellModel, options: Basis
 
 /** Free room of the last page of the well, where details may begin. */
 function spareOf(input: SheetInput, plan: Plan, panel: Block | undefined): Box | undefined {
-  const height = panel ? spareOnOwnPage(input, panel) : plan.spare;
-  return height > 0 && plan.rest !== 'side' ? spareRoom(input, height) : undefined;
+  const height = panel ? spareUnder(input, panel) : plan.spare;
+  return height > 0 ? spareRoom(input, height) : undefined;
 }
 
 function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
@@ -116,7 +116,8 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const plan = options.memory?.share('plan', planned) ?? planned;
   const pictured = photoPages(input);
   const panel = hasOwnPage(plan) ? layOwnPanel(input, plan) : undefined;
-  const spare = spareOf(input, plan, panel);
+  const side = plan.rest === 'side' ? layPanelBeside(input, plan) : undefined;
+  const spare = spareOf(input, plan, panel ?? side);
   const flowing = flowPages(input, spare);
   const [beside, further] = spare ? [flowing[0], flowing.slice(1)] : [undefined, flowing];
   const ofWell = plan.views.length + (panel ? 1 : 0);
@@ -136,7 +137,7 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
     const { widthScale } = view;
     const code = at === 0 ? wellCodeText(record, options) : undefined;
     const facts = { depthScale: plan.scale, code, ...(widthScale !== undefined && { widthScale }) };
-    return drawWellPage(input, plan, at, fieldsFor(facts, at + 1), onLast);
+    return drawWellPage(input, plan, at, fieldsFor(facts, at + 1), { side, details: onLast });
   });
   const own = panel ? [drawParticularsPage(input, panel, fieldsFor({}, ofWell), beside)] : [];
   const flowed = further.map((page, at) => {

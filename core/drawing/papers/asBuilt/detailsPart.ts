@@ -17,7 +17,7 @@ import { revisionPieces } from '../../parts/revisions.ts';
 import { builtOf, type Built } from '../../parts/section/built.ts';
 import { sitePlanDetail } from '../../parts/sitePlan/sitePlan.ts';
 import type { Closeness } from './closeness.ts';
-import { flowHeight, flowWidth } from './flowColumns.ts';
+import { detailsWidth, flowHeight } from './flowColumns.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 const gutter: PaperMm = 6;
@@ -72,7 +72,7 @@ function wellDetails(
   paper: Paper,
   closeness: Closeness,
 ): Piece[] {
-  const width = flowWidth(paper);
+  const width = detailsWidth(paper);
   const half = (width - gutter) / 2;
   const slotted = slottedPieces(well.strings).slice(0, mostSlots);
   const outsides = well.strings.flatMap(({ pieces }) => pieces[0]?.outsideMm ?? []);
@@ -102,8 +102,8 @@ function layDetails(
   paper: Paper,
   closeness: Closeness,
 ): Piece[] {
-  const width = flowWidth(paper);
-  const plan = present([sitePlanDetail(kit, sitingPlan(shown.site), width)]);
+  const width = detailsWidth(paper);
+  const plan = present([sitePlanDetail(kit, sitingPlan(shown.site), width, closeness === 2)]);
   return [
     ...wellDetails(kit, shown, well, paper, closeness),
     ...plan.flatMap((one) => row([layDetail(kit, one)])),

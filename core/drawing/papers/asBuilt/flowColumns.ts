@@ -3,7 +3,7 @@ import type { Box } from '../../items.ts';
 import { titleBlockHeight } from '../../parts/titleBlock.ts';
 import type { Paper } from '../../paper.ts';
 import { lineHeight } from '../../pens.ts';
-import { besideDrawing } from './foot.ts';
+import { besideDrawing, titleBlockPlace } from './foot.ts';
 
 /** Free at the edges of the frame. */
 export const pad: PaperMm = 2;
@@ -34,8 +34,18 @@ export function flowColumns(paper: Paper): Box[] {
   return [{ x: frame.x + pad, y: top, width, height: foot - pad - top }, last];
 }
 
-/** Room between two heights over the width of an upright page, for what flows. */
-export function roomBetween({ frame }: Paper, top: PaperMm, foot: PaperMm): Box {
-  const width = frame.width - 2 * pad;
-  return { x: frame.x + pad, y: top + pad, width, height: foot - top - pad };
+/** Where details may begin on a page of the well: under it, or over the title block beside it. */
+function besideWell(paper: Paper): Pick<Box, 'x' | 'width'> {
+  return besideDrawing(paper) ? titleBlockPlace(paper) : paper.frame;
+}
+
+/** Width of details, which stand on pages of the well and on those that follow. */
+export function detailsWidth(paper: Paper): PaperMm {
+  return besideWell(paper).width - 2 * pad;
+}
+
+/** Room between two heights of a page of the well, for details. */
+export function roomBetween(paper: Paper, top: PaperMm, foot: PaperMm): Box {
+  const { x } = besideWell(paper);
+  return { x: x + pad, y: top + pad, width: detailsWidth(paper), height: foot - top - pad };
 }

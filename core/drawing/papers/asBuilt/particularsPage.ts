@@ -1,4 +1,3 @@
-import type { PaperMm } from '../../../base/units.ts';
 import type { Page } from '../../items.ts';
 import type { Block } from '../../parts/block.ts';
 import { shortenedStrata } from '../../parts/descriptions.ts';
@@ -9,7 +8,7 @@ import type { FlowPage } from './flowParts.ts';
 import { drawMarks, drawTitle, marksTop } from './foot.ts';
 import type { Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
-import { drawFrame, drawSpare } from './wellPage.ts';
+import { drawFrame, drawSpare, spareUnder } from './wellPage.ts';
 
 /** What that page shows over its details. */
 export function layOwnPanel(input: SheetInput, plan: Plan): Block {
@@ -17,11 +16,6 @@ export function layOwnPanel(input: SheetInput, plan: Plan): Block {
   const cut = plan.views.flatMap((view) => shortenedStrata(kit, model.strata, view));
   const room = marksTop(paper) - paper.frame.y;
   return layPanel(input, cut, paper.frame.width, room, plan.rest === 'ownPage');
-}
-
-/** What that page leaves free under its panel, over its marks. */
-export function spareOnOwnPage({ paper }: SheetInput, panel: Block): PaperMm {
-  return marksTop(paper) - paper.frame.y - panel.height;
 }
 
 /** The page of a sheet that carries what does not stand beside the well, and details under it. */
@@ -38,7 +32,7 @@ export function drawParticularsPage(
     height: paper.height,
     items: [
       group('panel', panel.draw(frame.x, frame.y)),
-      ...(details ? drawSpare(input, spareOnOwnPage(input, panel), details) : []),
+      ...(details ? drawSpare(input, spareUnder(input, panel), details) : []),
       drawMarks(input),
       drawTitle(input, 'own', fields),
       drawFrame(input),

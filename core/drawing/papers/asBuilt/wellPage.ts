@@ -9,7 +9,7 @@ import { group, line, rectangle } from '../../shapes.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 import type { Block } from '../../parts/block.ts';
 import { layBand, layPanel, layRemarks } from './blocks.ts';
-import { roomBetween } from './flowColumns.ts';
+import { pad, roomBetween } from './flowColumns.ts';
 import { drawParts, type FlowPage } from './flowParts.ts';
 import { drawMarks, drawTitle, marksPlace, marksTop } from './foot.ts';
 import type { Plan } from './page.ts';
@@ -44,11 +44,21 @@ function cutStrata({ kit, model }: SheetInput, { views }: Plan): Stratum[] {
   return views.flatMap((view) => shortenedStrata(kit, model.strata, view));
 }
 
+/** The panel beside a drawing, over marks and title block: the same on every page of the well. */
+export function layPanelBeside(input: SheetInput, plan: Plan): Block {
+  const { y, width } = marksPlace(input.paper);
+  return layPanel(input, cutStrata(input, plan), width, y - input.paper.frame.y);
+}
+
+/** What a panel at the top of a page leaves free over the marks. */
+export function spareUnder({ paper }: SheetInput, panel: Block): PaperMm {
+  return marksTop(paper) - paper.frame.y - panel.height;
+}
+
 /** What stands beside a drawing: panel above, marks and title block below. */
-function drawSide(input: SheetInput, plan: Plan): Item[] {
+function drawSide(input: SheetInput, panel: Block): Item[] {
   const { frame } = input.paper;
-  const { x, y, width } = marksPlace(input.paper);
-  const panel = layPanel(input, cutStrata(input, plan), width, y - frame.y);
+  const { x } = marksPlace(input.paper);
   return [
     line([x, frame.y], [x, frame.y + frame.height], solid('medium')),
     group('panel', panel.draw(x, frame.y)),
@@ -65,9 +75,18 @@ export function spareRoom({ paper }: SheetInput, height: PaperMm): Box {
 /** What stands in the free room over the marks, under a line. */
 export function drawSpare(input: SheetInput, height: PaperMm, details: FlowPage): Item[] {
   if (details.parts.length === 0) return [];
-  const { x, width } = input.paper.frame;
-  const y = marksTop(input.paper) - height;
-  return [line([x, y], [x + width, y], solid('medium')), ...drawParts(details)];
+  const room = spareRoom(input, height);
+  const y = room.y - pad;
+  const [from, to] = [room.x - pad, room.x + room.width + pad];
+  return [line([from, y], [to, y], solid('medium')), ...drawParts(details)];
+}
+
+/** What stands on a page of the well besides the well. */
+interface WithWell {
+  /** The panel at its side, on a sheet that is wide. */
+  readonly side: Block | undefined;
+  /** What begins in the room that the last page leaves free. */
+  readonly details: FlowPage | undefined;
 }
 
 /** One page of the well itself. */
@@ -76,23 +95,23 @@ export function drawWellPage(
   plan: Plan,
   at: number,
   fields: TitleFields,
-  details: FlowPage | undefined,
+  { side, details }: WithWell,
 ): Page {
   const { kit, paper } = input;
   const { frame } = paper;
   const view = plan.views[at]!;
   const bodyFoot = view.body.y + view.body.height;
-  const side = plan.rest === 'side' ? drawSide(input, plan) : [];
   const banded = plan.rest === 'band' || plan.rest === 'bandAndPage';
   const band = banded && view.last ? drawBand(input, plan) : [];
-  const spare = view.last && details ? drawSpare(input, plan.spare, details) : [];
+  const free = side ? spareUnder(input, side) : plan.spare;
+  const spare = view.last && details ? drawSpare(input, free, details) : [];
   return {
     width: paper.width,
     height: paper.height,
     items: [
       ...drawWell(input, view, at + 1),
       again(kit, `bars on ${at}`, drawScaleBars, plan.scale, view.widthScale, frame.x, bodyFoot),
-      ...side,
+      ...(side ? drawSide(input, side) : []),
       ...band,
       ...spare,
       drawTitle(input, String(at), fields),

@@ -4,13 +4,14 @@ import type { PlacedSurrounding, SitingPlan } from '../../../water/results.ts';
 import { plainFigure } from '../../figures.ts';
 import type { Item } from '../../items.ts';
 import type { Kit } from '../../kit.ts';
-import { baseline, letter, lettered, widthOf, wrapped } from '../../letters.ts';
+import { baseline, letter, widthOf } from '../../letters.ts';
 import { placeLabels } from '../../map/labels.ts';
 import { black, dashed, lineHeight, solid, white } from '../../pens.ts';
 import { paperLength } from '../../scale.ts';
 import { circle, group, line, polygon, rectangle, type Point } from '../../shapes.ts';
 import type { Detail } from '../details/detail.ts';
 import { detailWordsIn } from '../details/words/languages.ts';
+import { drawList, laidRows, rowsOf, underList } from './list.ts';
 import { numberOf, planMarks, type PlanMark } from './marks.ts';
 import { ringsOf, usualReach } from './reach.ts';
 import { surroundingSign } from './signs.ts';
@@ -28,26 +29,54 @@ function scaleOf(reachM: number): number {
   return (reachM * 1000) / edge;
 }
 
-function drawGround(kit: Kit, reachM: number, [x, y]: Point): Item[] {
+/** How far the plan's frame reaches from the well; to both sides it is always `half`. */
+interface Frame {
+  readonly up: PaperMm;
+  readonly down: PaperMm;
+}
+
+const wholeFrame: Frame = { up: half, down: half };
+
+/** Where the figure of a ring begins, or with `end` ends, from the well. */
+interface RingFigure {
+  readonly x: PaperMm;
+  readonly y: PaperMm;
+  readonly anchor: 'start' | 'end';
+}
+
+/** Under the well, over it where the frame ends before that, or else beside it. */
+function ringFigure(radius: PaperMm, { up, down }: Frame): RingFigure {
+  if (radius <= down - 1) return { x: 0.8, y: radius - 0.8, anchor: 'start' };
+  if (radius <= up - 1) return { x: 0.8, y: 2.6 - radius, anchor: 'start' };
+  return { x: radius - 0.8, y: -0.8, anchor: 'end' };
+}
+
+function drawGround(kit: Kit, reachM: number, frame: Frame, [x, y]: Point): Item[] {
+  const { up, down } = frame;
   const rings = ringsOf(reachM).map((one) => ({
     says: `${plainFigure(kit, one, 1)} m`,
     radius: paperLength(one, scaleOf(reachM)),
   }));
+  const clip = { x: x - half, y: y - up, width: 2 * half, height: up + down };
   return [
-    rectangle(
-      { x: x - half, y: y - half, width: 2 * half, height: 2 * half },
-      { stroke: solid('thin') },
-    ),
+    rectangle(clip, { stroke: solid('thin') }),
     line([x - edge, y], [x + edge, y], solid('hair')),
-    line([x, y - edge], [x, y + edge], solid('hair')),
-    ...rings.map(({ radius }) => circle([x, y], radius, { stroke: dashed('hair') })),
-    ...rings.flatMap(({ says, radius }) => letter(kit, says, x + 0.8, y + radius - 0.8)),
+    line([x, y - Math.min(edge, up)], [x, y + Math.min(edge, down)], solid('hair')),
+    group(
+      'rings',
+      rings.map(({ radius }) => circle([x, y], radius, { stroke: dashed('hair') })),
+      { clip },
+    ),
+    ...rings.flatMap(({ says, radius }) => {
+      const figure = ringFigure(radius, frame);
+      return letter(kit, says, x + figure.x, y + figure.y, { anchor: figure.anchor });
+    }),
   ];
 }
 
 /** An arrow to true north in the corner. */
-function drawNorth(kit: Kit, [x, y]: Point): Item {
-  const [cx, top] = [x + half - 6, y - half + 3];
+function drawNorth(kit: Kit, { up }: Frame, [x, y]: Point): Item {
+  const [cx, top] = [x + half - 6, y - up + 3];
   const { north } = detailWordsIn(kit.words.language);
   return group('northArrow', [
     polygon([[cx, top], [cx, top + 9], [cx - 2.2, top + 11]], { fill: black }), // prettier-ignore
@@ -112,30 +141,33 @@ function drawLabels(
   kit: Kit,
   marks: readonly PlanMark[],
   placed: readonly PlacedSurrounding[],
+  frame: Frame,
   [x, y]: Point,
 ): Item[] {
+  const { up, down } = frame;
   const labels = marks.map(({ path }, at) => labelOf(kit, path, placed[at]!));
   const height = lineHeight('small');
   const signs = marks.map((mark, at) => ({
     x: mark.x + half,
-    y: mark.y + half,
+    y: mark.y + up,
     width: labels[at]!.width,
     height,
   }));
   // The rings' own figures and the well are kept free like marks.
-  const kept = [...ringsOf(1).map((one) => one * edge), 0].map((down) => ({
-    x: half + 4,
-    y: half + down - 1.5,
-    width: half,
+  const figures = ringsOf(1).map((one) => ringFigure(one * edge, frame));
+  const kept = [...figures, { x: 0.8, y: 0.8, anchor: 'start' }].map((one) => ({
+    x: half + one.x + (one.anchor === 'start' ? 3.2 : -5),
+    y: up + one.y - 0.7,
+    width: one.anchor === 'start' ? half : 5,
     height,
   }));
   const arrowed = { x: 2 * half - 6, y: 10, width: half, height };
-  const frame = { width: 2 * half - 1, height: 2 * half - 1 };
-  const places = placeLabels([...kept, arrowed, ...signs], besideSign, frame);
+  const room = { width: 2 * half - 1, height: up + down - 1 };
+  const places = placeLabels([...kept, arrowed, ...signs], besideSign, room);
   return marks.flatMap(({ path }, at) => {
     const place = places[at + kept.length + 1];
     if (!place) return [];
-    const [left, top] = [x - half + place.x, y - half + place.y];
+    const [left, top] = [x - half + place.x, y - up + place.y];
     return [group('label', drawLabel(kit, labels[at]!, left, top), { source: path })];
   });
 }
@@ -148,117 +180,55 @@ function drawWell([x, y]: Point): Item {
   ]);
 }
 
-interface Row {
-  readonly path: RecordPath;
-  readonly kind: PlacedSurrounding['kind'];
-  readonly says: readonly string[];
-}
+/** Kept round a mark and its words, and round the well, in a frame that is kept low. */
+const roundMark: PaperMm = 8;
+const leastUp: PaperMm = 24;
+const leastDown: PaperMm = 16;
 
-/** Everything of the record in its order, placed or not. */
-function rowsOf(kit: Kit, plan: SitingPlan): Row[] {
-  const { kinds, slopes } = detailWordsIn(kit.words.language);
-  const figure = (value: number) => plainFigure(kit, value, 1);
-  const placed = plan.placed.map(({ path, kind, distanceM, directionDegrees, slope }) => ({
-    path,
-    kind,
-    says: [
-      kinds[kind],
-      `${figure(distanceM)} m`,
-      distanceM === 0 ? '' : `${figure(directionDegrees)}°`,
-      slope ? slopes[slope] : '',
-    ],
-  }));
-  const others = [
-    ...plan.withoutDirection.map(({ path, kind, distanceM }) => ({
-      path,
-      kind,
-      says: [kinds[kind], `${figure(distanceM)} m`],
-    })),
-    ...plan.withoutDistance.map(({ path, kind }) => ({ path, kind, says: [kinds[kind]] })),
-  ];
-  return [...placed, ...others].sort((a, b) => numberOf(a.path) - numberOf(b.path));
-}
-
-/** What the list may take over its notes and the scale bar. */
-const listRoom: PaperMm = 2 * half - 30;
-/** From one row of the list to the next, so that signs stand apart; where the words of a row begin. */
-const signPitch: PaperMm = 4.4;
-const listWords: PaperMm = 10.5;
-
-/** Sentences under the list: what was left out of it, and what the plan could not show. */
-function notesOf(kit: Kit, plan: SitingPlan, left: number): string[] {
-  const own = detailWordsIn(kit.words.language);
-  const beyond = plan.placed.some(({ distanceM }) => distanceM > usualReach(plan.reachM ?? 0));
-  return [
-    ...(left > 0 ? [`${left} ${kit.words.moreFindings}`] : []),
-    ...(beyond ? [own.beyond] : []),
-    ...(plan.withoutDirection.length + plan.withoutDistance.length > 0 ? [own.notPlaced] : []),
-  ];
-}
-
-interface LaidRow extends Row {
-  readonly lines: readonly string[];
-  readonly down: PaperMm;
-}
-
-/** As many rows as have room, each with its lines and how far down it stands; and where they end. */
-function laidRows(kit: Kit, rows: readonly Row[], width: PaperMm) {
-  const laid: LaidRow[] = [];
-  let down = 0;
-  for (const row of rows) {
-    const lines = wrapped(kit, row.says.filter(Boolean).join(', '), width - listWords);
-    const height = Math.max(lines.length * lineHeight('small') + 0.6, signPitch);
-    if (down + height > listRoom) break;
-    laid.push({ ...row, lines, down });
-    down += height;
-  }
-  return { laid, end: down };
-}
-
-/** What stands round the well, as a list beside the plan. */
-function drawList(kit: Kit, plan: SitingPlan, x: PaperMm, y: PaperMm, width: PaperMm): Item[] {
-  const rows = rowsOf(kit, plan);
-  const { laid, end } = laidRows(kit, rows, width);
-  const items = laid.flatMap(({ path, kind, lines, down }): Item[] => {
-    const top = y + down;
-    const middle = top + lineHeight('small') / 2 + 0.1;
-    const look = { anchor: 'end', face: 'bold', source: path } as const;
-    return [
-      ...letter(kit, String(numberOf(path)), x + 4, top + baseline('small'), look),
-      group('sign', surroundingSign(kind, [x + 7.4, middle]), { source: path }),
-      ...lettered(kit, lines, x + listWords, top, { source: path }),
-    ];
-  });
-  const notes = notesOf(kit, plan, rows.length - laid.length);
-  const under = notes.flatMap((note) => wrapped(kit, note, width - 1));
-  return [...items, ...lettered(kit, under, x + 1, y + end + 1.5)];
+/** As low a frame as shows every mark, and has room for the list beside it. */
+function lowFrame(kit: Kit, plan: SitingPlan, marks: readonly PlanMark[], width: PaperMm): Frame {
+  const { end } = laidRows(kit, rowsOf(kit, plan), width, 2 * half - underList);
+  const within = (value: PaperMm, least: PaperMm) => Math.min(half, Math.max(least, value));
+  const up = within(roundMark - Math.min(...marks.map(({ y }) => y)), leastUp);
+  const reached = within(roundMark + Math.max(...marks.map(({ y }) => y)), leastDown);
+  const down = within(end + underList - up, reached);
+  return { up: within(end + underList - down, up), down };
 }
 
 /**
  * What stands round the well, from its distance and direction, north up, to a scale of its own;
  * undefined where nothing can be placed. What lies farther than the plan reaches stands at its
- * edge with an arrow.
+ * edge with an arrow. A plan that is kept low leaves out ground to the north and south on which
+ * nothing stands.
  */
-export function sitePlanDetail(kit: Kit, plan: SitingPlan, width: PaperMm): Detail | undefined {
+export function sitePlanDetail(
+  kit: Kit,
+  plan: SitingPlan,
+  width: PaperMm,
+  low = false,
+): Detail | undefined {
   if (plan.placed.length === 0) return undefined;
   const reachM = usualReach(plan.reachM ?? 0);
   const marks = planMarks(plan.placed, reachM, edge, 2);
+  const listWidth = width - 2 * half - 2;
+  const frame = low ? lowFrame(kit, plan, marks, listWidth) : wholeFrame;
+  const height = frame.up + frame.down;
   return {
     name: 'sitePlan',
     title: detailWordsIn(kit.words.language).sitePlan,
     bar: { scale: scaleOf(reachM), unit: 'm' },
     width,
-    height: 2 * half,
-    barAt: [2 * half + 4, 2 * half - 5],
+    height,
+    barAt: [2 * half + 4, height - 5],
     draw: (x, y) => {
-      const centre: Point = [x + half, y + half];
+      const centre: Point = [x + half, y + frame.up];
       return [
-        ...drawGround(kit, reachM, centre),
-        drawNorth(kit, centre),
+        ...drawGround(kit, reachM, frame, centre),
+        drawNorth(kit, frame, centre),
         drawWell(centre),
         ...marks.map((mark, at) => drawMark(mark, plan.placed[at]!.kind, centre)),
-        ...drawLabels(kit, marks, plan.placed, centre),
-        ...drawList(kit, plan, x + 2 * half + 2, y + 0.6, width - 2 * half - 2),
+        ...drawLabels(kit, marks, plan.placed, frame, centre),
+        ...drawList(kit, plan, [x + 2 * half + 2, y + 0.6], listWidth, height),
       ];
     },
   };

@@ -93,6 +93,37 @@ describe('the site sketch plan', () => {
       expect(boundsOf(one)[3]).toBeLessThanOrEqual(detail.height + 1e-6);
   });
 
+  it('kept low leaves out empty ground to north and south, and no mark', () => {
+    const eastward = sitingPlan({
+      surroundings: [
+        { kind: 'latrine', distance: 40, direction: 90 },
+        { kind: 'building', distance: 90, direction: 260 },
+      ],
+    });
+    const [usual, low] = [false, true].map((one) => sitePlanDetail(kit, eastward, 176, one)!);
+    expect(low!.height).toBeLessThan(usual!.height / 2);
+    expect(low!.bar).toEqual(usual!.bar);
+    const drawn = group('all', low!.draw(0, 0));
+    const words = wordsIn(drawn);
+    for (const ring of ['50 m', '100 m']) expect(words).toContain(ring);
+    for (const one of within(drawn)) {
+      if (one.kind !== 'text') continue;
+      expect(one.y).toBeGreaterThan(1.8);
+      expect(one.y).toBeLessThan(low!.height);
+    }
+  });
+
+  it('kept low is as high as what stands north and south of the well, or as its list', () => {
+    const far = [0, 180].map((direction) => ({ kind: 'well', distance: 90, direction }) as const);
+    const upright = sitingPlan({ surroundings: far });
+    expect(sitePlanDetail(kit, upright, 176, true)!.height).toBeGreaterThan(100);
+    const many = Array.from({ length: 12 }, () => ({ ...everyKind[0]!, direction: 90 }));
+    const listed = wordsIn(
+      group('all', sitePlanDetail(kit, sitingPlan({ surroundings: many }), 176, true)!.draw(0, 0)),
+    );
+    expect(listed.filter((one) => one.startsWith('latrine,'))).toHaveLength(12);
+  });
+
   it('is absent where nothing can be placed', () => {
     expect(
       sitePlanDetail(kit, sitingPlan({ surroundings: [{ kind: 'well' }] }), 176),
