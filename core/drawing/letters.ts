@@ -117,7 +117,7 @@ export function wrapped(
     const pieces = wide > room() ? brokenWord(kit, word, room(), look) : [word];
     lines.push(...pieces.slice(0, -1));
     current = pieces.at(-1)!;
-    filled = widthOf(kit, current, look);
+    filled = current === word ? wide : widthOf(kit, current, look);
   }
   return current === '' ? lines : [...lines, current];
 }

@@ -43,7 +43,7 @@ export type Work =
       readonly wells: readonly WellToLay[];
       readonly folder: string;
     }
-  | { readonly kind: 'paint'; readonly volume: number; readonly file: string };
+  | { readonly kind: 'paint' };
 
 export interface WorkerData {
   readonly setup: WorkerSetup;
@@ -63,7 +63,13 @@ export interface PlannedAnswer {
   readonly failed: readonly { readonly number: string; readonly sentence: string }[];
 }
 
-/** From a worker that paints: pages so far; at the end the size of the file. */
+/** To a worker that paints: the next volume, counted from 1, and where it goes. */
+export interface NextVolume {
+  readonly volume: number;
+  readonly file: string;
+}
+
+/** From a worker that paints: pages of its volume so far; at the end the size of the file. */
 export interface PaintedAnswer {
   readonly pages: number;
   readonly bytes?: number;

@@ -1,6 +1,7 @@
 import path from 'node:path';
+import type { Worker } from 'node:worker_threads';
 import type { BinderFile } from '../../core/contract/binderShape.ts';
-import type { PaintedAnswer, WorkerSetup } from './messages.ts';
+import type { NextVolume, PaintedAnswer, WorkerSetup } from './messages.ts';
 import { startWorker } from './startWorker.ts';
 
 interface Painting {
@@ -13,44 +14,50 @@ interface Painting {
   readonly signal: AbortSignal;
 }
 
-/** Paints one volume in a worker that ends with it; undefined where it was stopped. */
-function paintOne(
-  setup: WorkerSetup,
-  volume: number,
-  { fileOf, onPages, signal }: Painting,
-): Promise<BinderFile | undefined> {
-  const file = fileOf(volume);
-  const worker = startWorker({ setup, work: { kind: 'paint', volume, file } });
-  const stop = () => void worker.terminate();
-  signal.addEventListener('abort', stop);
-  let before = 0;
-  let painted: BinderFile | undefined;
-  return new Promise<BinderFile | undefined>((resolve, reject) => {
-    worker.on('message', ({ pages, bytes }: PaintedAnswer) => {
-      onPages(pages - before);
-      before = pages;
-      if (bytes !== undefined) painted = { fileName: path.basename(file), pages, bytes };
+/** Resolves when nothing is left to paint, or the worker was stopped. Rejects with what broke it. */
+function paintBy(
+  worker: Worker,
+  next: () => NextVolume | undefined,
+  onAnswer: (of: NextVolume, answer: PaintedAnswer) => void,
+): Promise<void> {
+  return new Promise((resolve, reject) => {
+    let at: NextVolume | undefined;
+    worker.on('message', (answer: PaintedAnswer | null) => {
+      if (at && answer) onAnswer(at, answer);
+      if (answer && answer.bytes === undefined) return;
+      at = next();
+      worker.postMessage(at ?? null);
     });
     worker.once('error', reject);
-    worker.once('exit', () => resolve(painted));
-  }).finally(() => signal.removeEventListener('abort', stop));
+    worker.once('exit', () => resolve());
+  });
 }
 
-/** Paints volumes by some workers, each of which paints one and ends. */
+/** Paints volumes by some workers, each of which takes the next one as soon as it has painted one. */
 export async function paintAll(
   setup: WorkerSetup,
   volumes: number,
-  painting: Painting,
+  { workers, fileOf, onPages, signal }: Painting,
 ): Promise<readonly BinderFile[]> {
   const files: BinderFile[] = [];
-  let next = 1;
-  const inTurn = async () => {
-    while (next <= volumes && !painting.signal.aborted) {
-      const volume = next++;
-      const file = await paintOne(setup, volume, painting);
-      if (file) files[volume - 1] = file;
-    }
+  const pagesOf = new Map<number, number>();
+  let painted = 0;
+  const next = (): NextVolume | undefined => {
+    if (painted === volumes || signal.aborted) return undefined;
+    painted += 1;
+    return { volume: painted, file: fileOf(painted) };
   };
-  await Promise.all(Array.from({ length: Math.min(painting.workers, volumes) }, inTurn));
+  const onAnswer = ({ volume, file }: NextVolume, { pages, bytes }: PaintedAnswer) => {
+    onPages(pages - (pagesOf.get(volume) ?? 0));
+    pagesOf.set(volume, pages);
+    if (bytes !== undefined) files[volume - 1] = { fileName: path.basename(file), pages, bytes };
+  };
+  const inTurn = async () => {
+    const worker = startWorker({ setup, work: { kind: 'paint' } });
+    const stop = () => void worker.terminate();
+    signal.addEventListener('abort', stop);
+    await paintBy(worker, next, onAnswer).finally(() => signal.removeEventListener('abort', stop));
+  };
+  await Promise.all(Array.from({ length: Math.min(workers, volumes) }, inTurn));
   return files;
 }

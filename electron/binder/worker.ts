@@ -3,7 +3,14 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { openArchive } from '../archive/open.ts';
 import { readFonts } from '../files/fonts.ts';
 import { replaceFile } from '../files/replaceFile.ts';
-import type { NextWell, PaintedAnswer, Work, WorkerData, WorkerSetup } from './messages.ts';
+import type {
+  NextVolume,
+  NextWell,
+  PaintedAnswer,
+  Work,
+  WorkerData,
+  WorkerSetup,
+} from './messages.ts';
 
 const port = parentPort!;
 const { setup, work } = workerData as WorkerData;
@@ -59,16 +66,25 @@ async function copyIssued({ wells, folder }: Extract<Work, { kind: 'copyIssued' 
 /** Pages between two words on how far it is. */
 const told = 10;
 
-async function paint({ volume, file }: Extract<Work, { kind: 'paint' }>): Promise<void> {
+/** Paints one volume after the other, as they are sent, until nothing is sent any more. */
+async function paint(): Promise<void> {
   const { paintVolume } = await import('./paintVolume.ts');
-  let pages = 0;
-  const tell = (answer: PaintedAnswer) => port.postMessage(answer);
-  const pdf = paintVolume(setup, volume, readFonts(), (painted) => {
-    pages = painted;
-    if (painted % told === 0) tell({ pages });
+  const fonts = readFonts();
+  const tell = (answer: PaintedAnswer | null) => port.postMessage(answer);
+  const paintOne = async ({ volume, file }: NextVolume) => {
+    let pages = 0;
+    const pdf = paintVolume(setup, volume, fonts, (painted) => {
+      pages = painted;
+      if (painted % told === 0) tell({ pages });
+    });
+    await replaceFile(file, pdf);
+    tell({ pages, bytes: pdf.length });
+  };
+  port.on('message', (next: NextVolume | null) => {
+    if (next) void paintOne(next);
+    else port.close();
   });
-  await replaceFile(file, pdf);
-  tell({ pages, bytes: pdf.length });
+  tell(null);
 }
 
 switch (work.kind) {
@@ -82,6 +98,6 @@ switch (work.kind) {
     await copyIssued(work);
     break;
   case 'paint':
-    await paint(work);
+    await paint();
     break;
 }

@@ -5,7 +5,7 @@ import type { Point } from '../../shapes.ts';
 /** Rows of squares, true where dark. */
 export type Squares = readonly (readonly boolean[])[];
 
-/** Steps round a dark square, which lies on the right hand of each. */
+/** Steps round a dark square, which lies on the right hand of each, by the way that is taken. */
 const round = [
   [1, 0],
   [0, 1],
@@ -13,61 +13,57 @@ const round = [
   [0, -1],
 ] as const;
 
-/** Corners are numbered along the rows. */
+/** Edges between dark and light. Corners are numbered along the rows. */
 interface Edges {
   /** Corners of a row. */
   readonly across: number;
-  /** Where the edges from a corner end, by its number; the corners in the order they were met. */
-  readonly from: Map<number, Point[]>;
+  /** Ways of the edges from a corner, by its number; the corners in the order they were met. */
+  readonly from: Map<number, number[]>;
 }
 
-const cornerAt = ({ across }: Pick<Edges, 'across'>, x: number, y: number) => y * across + x;
-
-/** Edges between dark and light as steps from corner to corner, by the corner they start from. */
 function edgesOf(squares: Squares): Edges {
   const across = Math.max(0, ...squares.map(({ length }) => length)) + 1;
-  const from = new Map<number, Point[]>();
+  const from = new Map<number, number[]>();
   const dark = (x: number, y: number) => squares[y]?.[x] ?? false;
-  const put = (x: number, y: number, to: Point) => {
-    const ends = from.get(cornerAt({ across }, x, y));
-    if (ends) ends.push(to);
-    else from.set(cornerAt({ across }, x, y), [to]);
+  const put = (x: number, y: number, way: number) => {
+    const corner = y * across + x;
+    const ways = from.get(corner);
+    if (ways) ways.push(way);
+    else from.set(corner, [way]);
   };
   squares.forEach((row, y) =>
     row.forEach((is, x) => {
       if (!is) return;
-      if (!dark(x, y - 1)) put(x, y, [x + 1, y]);
-      if (!dark(x + 1, y)) put(x + 1, y, [x + 1, y + 1]);
-      if (!dark(x, y + 1)) put(x + 1, y + 1, [x, y + 1]);
-      if (!dark(x - 1, y)) put(x, y + 1, [x, y]);
+      if (!dark(x, y - 1)) put(x, y, 0);
+      if (!dark(x + 1, y)) put(x + 1, y, 1);
+      if (!dark(x, y + 1)) put(x + 1, y + 1, 2);
+      if (!dark(x - 1, y)) put(x, y + 1, 3);
     }),
   );
   return { across, from };
 }
 
 /** Takes the edge that turns most to the right, so that squares that touch at a corner stay apart. */
-function takeNext(edges: Edges, [x, y]: Point, came: number): [Point, number] {
-  const corner = cornerAt(edges, x, y);
-  const open = edges.from.get(corner)!;
-  const wayTo = ([toX, toY]: Point) =>
-    round.findIndex(([dx, dy]) => dx === toX - x && dy === toY - y);
-  const at = open.length === 1 ? 0 : open.findIndex((to) => wayTo(to) === (came + 1) % 4);
-  const [to] = open.splice(Math.max(at, 0), 1);
-  if (open.length === 0) edges.from.delete(corner);
-  return [to!, wayTo(to!)];
+function takeWay({ from }: Edges, corner: number, came: number): number {
+  const ways = from.get(corner)!;
+  const [way] = ways.splice(Math.max(0, ways.indexOf((came + 1) % 4)), 1);
+  if (ways.length === 0) from.delete(corner);
+  return way!;
 }
 
 /** One closed line along the edges, its straight stretches in one step each. */
-function loopFrom(edges: Edges, start: Point): Point[] {
+function loopFrom(edges: Edges, start: number): Point[] {
   const corners: Point[] = [];
+  const { across } = edges;
   let here = start;
-  let way = -1;
+  let came = -1;
   do {
-    const [to, next] = takeNext(edges, here, way);
-    if (next !== way) corners.push(here);
-    here = to;
-    way = next;
-  } while (here[0] !== start[0] || here[1] !== start[1]);
+    const way = takeWay(edges, here, came);
+    if (way !== came) corners.push([here % across, Math.floor(here / across)]);
+    const [dx, dy] = round[way]!;
+    here += dy * across + dx;
+    came = way;
+  } while (here !== start);
   return corners;
 }
 
@@ -79,9 +75,8 @@ export function outlineOf(squares: Squares, x: PaperMm, y: PaperMm, side: PaperM
   const edges = edgesOf(squares);
   const segments: Segment[] = [];
   while (edges.from.size > 0) {
-    const corner: number = edges.from.keys().next().value!;
-    const [left, top] = [corner % edges.across, Math.floor(corner / edges.across)];
-    loopFrom(edges, [left, top]).forEach(([cx, cy], at) =>
+    const start: number = edges.from.keys().next().value!;
+    loopFrom(edges, start).forEach(([cx, cy], at) =>
       segments.push([at === 0 ? 'M' : 'L', x + cx * side, y + cy * side]),
     );
     segments.push(['Z']);
