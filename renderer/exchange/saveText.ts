@@ -1,6 +1,7 @@
 import type { Language } from '../../core/base/language.ts';
 import type { TableTrouble } from '../../core/contract/importsShape.ts';
 import { sayTableTrouble } from '../../core/exchange/tables/trouble.ts';
+import { sayRefusal } from '../parts/refusals.ts';
 import { download } from '../sheet/download.ts';
 
 /** Base64 of a text in UTF-8. */
@@ -26,7 +27,7 @@ export function troubleList(troubles: readonly TableTrouble[], language: Languag
     one.file,
     one.line,
     one.column,
-    sayTableTrouble(one, language),
+    sayTableTrouble(one, language, sayRefusal),
   ]);
   return `\uFEFF${rows.map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
 }

@@ -1,5 +1,6 @@
+import { reason, type Reason } from '../reasons/reason.ts';
 import { convertLength, lengthUnitOf } from '../tables/units.ts';
-import type { TableTrouble } from '../tables/trouble.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 import type { AgsGroup, AgsRow } from './readGroups.ts';
 
 /** A time as AGS writes it: the day alone stands where no offset from UTC was written. */
@@ -20,7 +21,7 @@ export interface Cells {
   millimetres(heading: string): number | undefined;
   day(heading: string): string | undefined;
   time(heading: string): AgsTime | undefined;
-  tell(heading: string, sentence: string, kept: boolean): void;
+  tell(heading: string, says: Reason, kept: boolean): void;
 }
 
 const numeral = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
@@ -48,14 +49,14 @@ export function cellsOf(
   row: AgsRow,
   troubles: TableTrouble[],
 ): Cells {
-  const tell = (heading: string, sentence: string, kept: boolean) =>
-    void troubles.push({ file, line: row.line, column: heading, sentence, kept });
+  const tell = (heading: string, says: Reason, kept: boolean) =>
+    void troubles.push({ file, line: row.line, column: heading, ...told(says), kept });
   const text = (heading: string) => row.cells.get(heading) || undefined;
   const number = (heading: string) => {
     const written = text(heading);
     if (written === undefined) return undefined;
     if (numeral.test(written)) return Number(written);
-    tell(heading, `"${written}" is not a number, so it was left out.`, true);
+    tell(heading, reason('notNumberOut', { text: written }), true);
     return undefined;
   };
   const length = (heading: string, to: 'm' | 'mm') => {
@@ -64,14 +65,14 @@ export function cellsOf(
     const written = group.units.get(heading) || to;
     const unit = lengthUnitOf(written);
     if (unit !== undefined) return convertLength(value, unit, to);
-    tell(heading, `The unit "${written}" is no length, so ${value} was left out.`, true);
+    tell(heading, reason('noLength', { unit: written, value }), true);
     return undefined;
   };
   const time = (heading: string) => {
     const written = text(heading);
     const found = written === undefined ? undefined : timeOf(written);
     if (written !== undefined && !found)
-      tell(heading, `"${written}" is not a time as in 2026-03-04T08:30, so it was left out.`, true);
+      tell(heading, reason('notTimeOut', { text: written }), true);
     return found;
   };
   return {

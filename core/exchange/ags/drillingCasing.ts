@@ -1,4 +1,5 @@
 import type { DepthM, Millimetres } from '../../base/units.ts';
+import { reason } from '../reasons/reason.ts';
 import type { Piece } from '../tables/joinPieces.ts';
 import type { Cells } from './cells.ts';
 
@@ -15,7 +16,7 @@ function casingsOf(rows: readonly Cells[]): DrillingCasing[] {
       const [to, diameter] = [row.metres('CDIA_DPTH'), row.millimetres('CDIA_DIAM')];
       if (to !== undefined && diameter !== undefined)
         return [{ to, diameter, remark: row.text('CDIA_REM') }];
-      row.tell('CDIA_DPTH', 'A casing needs its depth and its diameter; it was left out.', false);
+      row.tell('CDIA_DPTH', reason('halfCasing'), false);
       return [];
     })
     .sort((a, b) => a.to - b.to);

@@ -5,6 +5,7 @@ import type { GroundSample } from '../../record/samples.ts';
 import type { Level, Strike } from '../../record/water.ts';
 import { known } from '../../base/known.ts';
 import type { Piece } from '../tables/joinPieces.ts';
+import { reason } from '../reasons/reason.ts';
 import { convertLength, lengthUnitOf } from '../tables/units.ts';
 import { inWords } from '../laid/words.ts';
 import { understandWords } from '../words/understandWords.ts';
@@ -23,11 +24,11 @@ function rangeOf(cells: Cells, group: string): { from: number; to: number } | un
   const [from, to] = [cells.metres(top), cells.metres(base)];
   if (from === undefined && to === undefined) return undefined;
   if (from !== undefined && to !== undefined && to > from) return { from, to };
-  const sentence =
+  const says =
     from === undefined || to === undefined
-      ? 'The row has only one of its two depths; it was left out.'
-      : `The base, ${to} m, does not lie below the top, ${from} m; the row was left out.`;
-  cells.tell(to === undefined ? base : top, sentence, false);
+      ? reason('halfRange', { part: group })
+      : reason('rangeUpsideDown', { from, to });
+  cells.tell(to === undefined ? base : top, says, false);
   return undefined;
 }
 
@@ -67,11 +68,7 @@ export function pieceOf(cells: Cells, said: SaidByFile): Piece | undefined {
   const type = cells.text('PIPE_TYPE');
   const kind = type === undefined ? 'plain' : pieceOfCode(type, said('PIPE_TYPE', type));
   if (!kind) {
-    cells.tell(
-      'PIPE_TYPE',
-      `"${type}" is no kind of pipe that is known; the row was left out.`,
-      false,
-    );
+    cells.tell('PIPE_TYPE', reason('noPieceKind', { word: type! }), false);
     return undefined;
   }
   const cons = cells.text('PIPE_CONS');
@@ -100,7 +97,7 @@ export function fillRowOf(cells: Cells, said: SaidByFile): AnnulusFill | undefin
   const fill = fillOf(code ?? '', code === undefined ? written : saidOfCode);
   if (!fill) {
     const word = saidOfCode ?? written ?? code!;
-    cells.tell('BKFL_LEG', `"${word}" is no fill of an annulus; the row was left out.`, false);
+    cells.tell('BKFL_LEG', reason('noFill', { word }), false);
     return undefined;
   }
   const word = written ?? saidOfCode;
@@ -120,8 +117,7 @@ export function strikeOf(cells: Cells, rises: readonly Cells[]): Strike | undefi
   const last = own
     .toSorted((a, b) => (a.number('WSTD_NMIN') ?? 0) - (b.number('WSTD_NMIN') ?? 0))
     .at(-1);
-  if (own.length > 1)
-    cells.tell('WSTD', 'Of several levels after the strike the last comes in.', true);
+  if (own.length > 1) cells.tell('WSTD', reason('lastRise'), true);
   const time = cells.time('WSTG_DTIM');
   const remark = joined(
     cells.text('WSTG_REM'),
@@ -144,11 +140,7 @@ export function levelOf(cells: Cells, point: string | undefined): Level | undefi
   const type = cells.text('MOND_TYPE') ?? '';
   const datum = levelTypes[type];
   if (!datum) {
-    cells.tell(
-      'MOND_TYPE',
-      `A reading of "${type}" has no place in a record; it was left out.`,
-      false,
-    );
+    cells.tell('MOND_TYPE', reason('noReading', { type }), false);
     return undefined;
   }
   const reading = cells.number('MOND_RDNG');
@@ -156,7 +148,7 @@ export function levelOf(cells: Cells, point: string | undefined): Level | undefi
   const written = cells.text('MOND_UNIT') ?? 'm';
   const unit = lengthUnitOf(written);
   if (unit === undefined) {
-    cells.tell('MOND_UNIT', `A level in "${written}" is not read; give it in metres.`, false);
+    cells.tell('MOND_UNIT', reason('levelUnit', { unit: written }), false);
     return undefined;
   }
   const time = cells.time('MOND_DTIM');

@@ -4,6 +4,7 @@ import type { GivenFile, Incoming } from '../incoming.ts';
 import { stringsFrom } from '../laid/readStrings.ts';
 import { wellFrom, withoutEmpty, type WellFrom } from '../laid/recordFrom.ts';
 import { readPosition } from '../points/position.ts';
+import { reason } from '../reasons/reason.ts';
 import { decode } from '../tables/decode.ts';
 import type { Piece } from '../tables/joinPieces.ts';
 import type { TableTrouble } from '../tables/trouble.ts';
@@ -83,16 +84,16 @@ function positionOf(loca: Cells) {
   const [lat, lon] = [loca.text('LOCA_LAT'), loca.text('LOCA_LON')];
   if (lat === undefined || lon === undefined) return {};
   if (datum !== undefined && !/^wgs[ -]?84$/i.test(datum)) {
-    loca.tell('LOCA_LLZ', `A position on "${datum}" is not on WGS 84; it was left out.`, true);
+    loca.tell('LOCA_LLZ', reason('otherDatum', { datum }), true);
     return {};
   }
   const [latitude, longitude] = [readDegrees(lat), readDegrees(lon)];
   const position =
     latitude === undefined || longitude === undefined
-      ? { sentence: `"${lat}", "${lon}" is not a position in degrees; it was left out.` }
+      ? { says: reason('notDegrees', { latitude: lat, longitude: lon }) }
       : readPosition(latitude, longitude);
-  if (!('sentence' in position)) return position;
-  loca.tell('LOCA_LAT', position.sentence, true);
+  if (!('says' in position)) return position;
+  loca.tell('LOCA_LAT', position.says, true);
   return {};
 }
 
@@ -151,8 +152,7 @@ function wellOf(file: string, hole: Hole, project: Project, said: SaidByFile): W
   const [loca] = hole.rows('LOCA');
   if (!loca) {
     const [group] = ['GEOL', 'PIPE', 'BKFL'].filter((name) => hole.rows(name).length > 0);
-    const sentence = `${hole.id} has no row in LOCA; what the other groups tell of it comes in.`;
-    hole.rows(group ?? '')[0]?.tell('LOCA_ID', sentence, true);
+    hole.rows(group ?? '')[0]?.tell('LOCA_ID', reason('noLoca', { well: hole.id }), true);
   }
   const piped = present<Piece>(hole.rows('PIPE').map((row) => pieceOf(row, said)));
   const { pieces, remark } = withCasings(piped, hole.rows('CDIA'));

@@ -1,4 +1,5 @@
-import type { TableTrouble } from '../tables/trouble.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 
 /** One DATA row with the line of the file on which it begins, from 1. */
 export interface AgsRow {
@@ -32,8 +33,9 @@ interface OpenGroup {
   readonly rows: AgsRow[];
 }
 
-const trouble = (file: string, line: number, sentence: string, kept: boolean): TableTrouble => ({
-  ...{ file, line, column: '', sentence, kept },
+const trouble = (file: string, line: number, says: Reason): TableTrouble => ({
+  ...{ file, line, column: '', kept: false },
+  ...told(says),
 });
 
 /** Where a field ends: at the closing quotation mark, or at the comma of one without marks. */
@@ -89,10 +91,9 @@ const overflows = ({ fields }: Line, headings: readonly string[]) =>
 
 function addData(file: string, one: Line, group: OpenGroup): TableTrouble[] {
   if (overflows(one, group.headings)) {
-    const sentence =
-      `The row has ${one.fields.length - 1} fields under ${group.headings.length} headings of ` +
-      `${group.name}. Correct it and read the file again; the row was left out.`;
-    return [trouble(file, one.line, sentence, false)];
+    const [fields, headings] = [one.fields.length - 1, group.headings.length];
+    const says = reason('longRow', { fields, headings, group: group.name });
+    return [trouble(file, one.line, reason('leftOut', { says }))];
   }
   group.rows.push(rowOf(one, group.headings));
   return [];
@@ -118,12 +119,8 @@ function takeLine(file: string, one: Line, group: OpenGroup): TableTrouble[] {
       return [];
     case 'DATA':
       return addData(file, one, group);
-    default: {
-      const sentence =
-        `A line of AGS 4 begins with GROUP, HEADING, UNIT, TYPE or DATA, and not with ` +
-        `"${one.fields[0]!}"; it was left out.`;
-      return [trouble(file, one.line, sentence, false)];
-    }
+    default:
+      return [trouble(file, one.line, reason('strangeLine', { word: one.fields[0]! }))];
   }
 }
 
@@ -135,10 +132,7 @@ export function readGroups(file: string, text: string): AgsGroups {
   for (const one of readLines(text.replace(/^\uFEFF/, '').replaceAll(/\r\n?/g, '\n'))) {
     if (one.fields[0] === 'GROUP') group = openGroup(groups, one);
     else if (group) troubles.push(...takeLine(file, one, group));
-    else {
-      const sentence = 'The line stands before the first GROUP; it was left out.';
-      troubles.push(trouble(file, one.line, sentence, false));
-    }
+    else troubles.push(trouble(file, one.line, reason('beforeGroups')));
   }
   return { groups, troubles };
 }

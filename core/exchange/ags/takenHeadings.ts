@@ -1,4 +1,5 @@
-import type { TableTrouble } from '../tables/trouble.ts';
+import { reason } from '../reasons/reason.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 import type { AgsGroup, AgsGroups } from './readGroups.ts';
 
 const headings = (names: string) => names.split(' ');
@@ -44,14 +45,14 @@ export function leftOut(file: string, { groups }: AgsGroups): TableTrouble[] {
     const { name, line, rows } = group;
     if (aboutFile.includes(name) || rows.length === 0) return [];
     const taken = takenHeadings[name];
-    const told = { file, line, column: name };
+    const place = { file, line, column: name };
     if (!taken) {
-      const sentence = `Nothing in a record is for ${name}; its rows, ${rows.length} in all, were left out.`;
-      return [{ ...told, sentence, kept: false }];
+      const says = reason('groupLeft', { group: name, count: rows.length });
+      return [{ ...place, ...told(says), kept: false }];
     }
     const left = leftHeadings(group, taken);
     if (left.length === 0) return [];
-    const sentence = `Nothing in a record is for ${left.join(', ')} of ${name}; what stands there was left out.`;
-    return [{ ...told, sentence, kept: true }];
+    const says = reason('headingsLeft', { headings: left.join(', '), group: name });
+    return [{ ...place, ...told(says), kept: true }];
   });
 }

@@ -5,6 +5,8 @@ import { loseTally } from '../laid/loseTally.ts';
 import { inWords } from '../laid/words.ts';
 import type { Losing } from '../losses.ts';
 import { readPosition, type PositionRead } from '../points/position.ts';
+import { reason } from '../reasons/reason.ts';
+import { sayReason } from '../reasons/sayReason.ts';
 import { fillCodes, groundCode, laidOut, methodCodes, pieceCodes, type Code } from './codes.ts';
 import { writeDegrees } from './degrees.ts';
 import { fieldsOf, fixed, type FieldsOf, type RowFields } from './holeText.ts';
@@ -75,7 +77,7 @@ function locaRow(hole: Hole): HoleRow {
   } = hole;
   const { site, bore, identity } = record;
   const place = placeOf(hole);
-  const placed = place !== undefined && !('sentence' in place) ? place : undefined;
+  const placed = place !== undefined && !('says' in place) ? place : undefined;
   return row(
     'LOCA',
     id,
@@ -103,11 +105,11 @@ function placeOf({ record: { site }, losing }: Hole): PositionRead | undefined {
   if (latitude === undefined && longitude === undefined) return undefined;
   const place =
     latitude === undefined || longitude === undefined
-      ? { sentence: 'A position needs latitude and longitude.' }
+      ? { says: reason('halfPosition') }
       : readPosition(Number(latitude.toFixed(9)), Number(longitude.toFixed(9)));
   for (const name of ['latitude', 'longitude'] as const) {
     if (site?.[name] === undefined) continue;
-    if ('sentence' in place) losing.lose(`site.${name}`, place.sentence);
+    if ('says' in place) losing.lose(`site.${name}`, sayReason(place.says, 'en'));
     else if (place[name] !== site[name])
       losing.lose(`site.${name}`, 'It is kept to nine decimals of a degree.');
   }

@@ -3,9 +3,10 @@ import { ok, type Result } from '../../base/result.ts';
 import type { GivenFile, Incoming } from '../incoming.ts';
 import { stringsFrom } from '../laid/readStrings.ts';
 import { wellFrom } from '../laid/recordFrom.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
 import { decode } from '../tables/decode.ts';
 import type { Piece } from '../tables/joinPieces.ts';
-import type { TableTrouble } from '../tables/trouble.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 import { understandWords } from '../words/understandWords.ts';
 import { at, childrenOf, readXml, within, type XmlElement } from '../xml/readXml.ts';
 
@@ -14,7 +15,7 @@ import { at, childrenOf, readXml, within, type XmlElement } from '../xml/readXml
  * boreholes, described layers, filters with their pipes, levels and water samples. Names of elements
  * are those of the files in tests/data/dov-flanders.
  */
-type Tell = (element: XmlElement, sentence: string, kept: boolean) => void;
+type Tell = (element: XmlElement, says: Reason, kept: boolean) => void;
 
 /** All parts of a document that speak of one well. */
 interface Parts {
@@ -40,7 +41,7 @@ function numberOf(element: XmlElement | undefined, ...way: string[]): number | u
 function rangeOf(element: XmlElement, tell: Tell) {
   const [from, to] = [numberOf(element, 'van'), numberOf(element, 'tot')];
   if (from !== undefined && to !== undefined && to > from) return { from, to };
-  tell(element, 'The range has no two depths, the lower below the upper; it was left out.', false);
+  tell(element, reason('noRange'), false);
   return undefined;
 }
 
@@ -99,11 +100,7 @@ function levelsOf(well: Parts, tell: Tell) {
       const day = wordsOf(one, 'datum');
       const [height, point] = [numberOf(one, 'peil_mtaw'), pointOn(measuring, day)];
       if (height === undefined || point === undefined) {
-        tell(
-          one,
-          'A level without its height and that of its measuring point was left out.',
-          false,
-        );
+        tell(one, reason('heightMissing'), false);
         return [];
       }
       const state = wordsOf(one, 'filterstatus') === 'in rust' ? 'static' : undefined;
@@ -152,7 +149,7 @@ function boreOf(well: Parts) {
 function siteOf(well: Parts, tell: Tell) {
   const [pos] = inside(well, 'pos');
   if (!pos) return {};
-  tell(pos, 'A position on a national grid is not on WGS 84; its height alone comes in.', true);
+  tell(pos, reason('onGrid'), true);
   const height = Number(pos.text.split(/\s+/)[2]);
   return Number.isFinite(height) ? { elevation: height, elevationDatum: 'TAW' } : {};
 }
@@ -203,8 +200,8 @@ export function readDov({ name: file, bytes }: GivenFile): Result<Incoming> {
   const root = readXml(file, decode(bytes).text);
   if (!root.ok) return root;
   const troubles: TableTrouble[] = [];
-  const tell: Tell = ({ line, name: column }, sentence, kept) =>
-    void troubles.push({ file, line, column, sentence, kept });
+  const tell: Tell = ({ line, name: column }, says, kept) =>
+    void troubles.push({ file, line, column, ...told(says), kept });
   const wells = wellsIn(root.value).map((well) => {
     const chapters = {
       identity: identityOf(well),

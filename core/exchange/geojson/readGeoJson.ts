@@ -5,8 +5,9 @@ import { wellFrom, type Place, type WellFrom } from '../laid/recordFrom.ts';
 import { flatFields } from '../points/flatFields.ts';
 import { nested } from '../points/nested.ts';
 import { readPosition } from '../points/position.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
 import { decode } from '../tables/decode.ts';
-import type { TableTrouble } from '../tables/trouble.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 
 interface Feature {
   readonly id?: unknown;
@@ -30,12 +31,12 @@ const pathOf: ReadonlyMap<string, string> = new Map([
 const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null;
 
 /** Longitude first; a height is above the ellipsoid and not above the datum that a record names. */
-function positionOf({ geometry }: Feature): object | { sentence: string } {
+function positionOf({ geometry }: Feature): object | { says: Reason } {
   if (!geometry) return {};
   const { type, coordinates } = geometry;
   const [x, y] = Array.isArray(coordinates) ? (coordinates as unknown[]) : [];
   if (type !== 'Point' || typeof x !== 'number' || typeof y !== 'number')
-    return { sentence: `A geometry "${String(type)}" is no point; the well comes in without it.` };
+    return { says: reason('noPoint', { type: String(type) }) };
   return readPosition(y, x);
 }
 
@@ -58,17 +59,18 @@ function readFeature({ id, geometry, properties }: Feature, place: Place): Read 
   const number =
     named || isUuid || id === undefined ? [] : [['identity.number', String(id)] as const];
   const { site = {}, ...chapters } = nested([...number, ...taken]) as { site?: object };
-  const placed = 'sentence' in position ? {} : position;
-  const told = 'sentence' in position ? [positionTrouble(place, position.sentence as string)] : [];
+  const placed = 'says' in position ? {} : position;
+  const lost = 'says' in position ? [positionTrouble(place, position.says as Reason)] : [];
   const { well, troubles } = wellFrom({ ...chapters, site: { ...site, ...placed } }, place);
   const strange = said
     .map(([name]) => name)
     .filter((name) => !pathOf.has(name.toLowerCase()) && !ofArchive.includes(name));
-  return { well, troubles: [...told, ...troubles], strange };
+  return { well, troubles: [...lost, ...troubles], strange };
 }
 
-const positionTrouble = ({ file, line }: Place, sentence: string): TableTrouble => ({
-  ...{ file, line, column: 'geometry', sentence, kept: true },
+const positionTrouble = ({ file, line }: Place, says: Reason): TableTrouble => ({
+  ...{ file, line, column: 'geometry', kept: true },
+  ...told(says),
 });
 
 /** Each feature with its line; a feature that stands alone is one too. */
@@ -90,8 +92,8 @@ function strangeTroubles(file: string, read: readonly Read[]): TableTrouble[] {
   const names = [...new Set(read.flatMap(({ strange }) => strange))];
   return names.map((name) => {
     const { well } = read.find(({ strange }) => strange.includes(name))!;
-    const sentence = `No field of a record is called "${name}"; it was left out of all wells.`;
-    return { file, line: well.line, column: name, sentence, kept: true };
+    const says = told(reason('propertyLeft', { name }));
+    return { file, line: well.line, column: name, ...says, kept: true };
   });
 }
 

@@ -4,6 +4,7 @@ import { losingOf, type Carried, type Losing } from '../losses.ts';
 import type { OutgoingWell } from '../outgoing.ts';
 import { flatFields } from '../points/flatFields.ts';
 import { readPosition } from '../points/position.ts';
+import { sayReason } from '../reasons/sayReason.ts';
 import type { WellWriter, Writing } from '../writer.ts';
 
 /** What a point with flat properties holds of a record. */
@@ -28,9 +29,10 @@ function geometryOf({ site }: WellRecord, { lose }: Losing) {
   }
   const [x, y] = [Number(longitude.toFixed(places)), Number(latitude.toFixed(places))];
   const position = readPosition(y, x);
-  if ('sentence' in position) {
-    lose('site.latitude', position.sentence);
-    lose('site.longitude', position.sentence);
+  if ('says' in position) {
+    const why = sayReason(position.says, 'en');
+    lose('site.latitude', why);
+    lose('site.longitude', why);
     return null;
   }
   const rounded = `It is rounded to ${places} decimals.`;

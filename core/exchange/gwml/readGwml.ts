@@ -8,8 +8,9 @@ import { stringsFrom } from '../laid/readStrings.ts';
 import { wellFrom, type WellFrom } from '../laid/recordFrom.ts';
 import { fromWords } from '../laid/words.ts';
 import { readPosition } from '../points/position.ts';
+import { reason } from '../reasons/reason.ts';
 import { decode } from '../tables/decode.ts';
-import type { TableTrouble } from '../tables/trouble.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 import { convertLength } from '../tables/units.ts';
 import { at, childrenOf, readXml, within, type XmlElement } from '../xml/readXml.ts';
 import { fillsIn, logIn, methodIn, piecesIn } from './readParts.ts';
@@ -72,18 +73,16 @@ function positionIn({ well, borehole }: Found, tell: Tell) {
   const [first = NaN, second = NaN] = pos.element.text.split(/\s+/).map(Number);
   const datum = datumOf(pos.srsName);
   if (datum === 'other') {
-    const sentence = `A position on "${pos.srsName}" is not on WGS 84; it was left out.`;
-    tell(pos.element, sentence, true);
+    tell(pos.element, reason('otherDatum', { datum: pos.srsName }), true);
     return {};
   }
   const swap = !latitudeFirst(pos.srsName);
   const position = swap ? readPosition(second, first) : readPosition(first, second);
-  if ('sentence' in position) {
-    tell(pos.element, position.sentence, true);
+  if ('says' in position) {
+    tell(pos.element, position.says, true);
     return {};
   }
-  if (datum === 'near')
-    tell(pos.element, 'A position on GDA94 is taken as on WGS 84, within two metres.', true);
+  if (datum === 'near') tell(pos.element, reason('nearDatum'), true);
   return position;
 }
 
@@ -106,7 +105,7 @@ function elevationIn(well: XmlElement | undefined, tell: Tell) {
   // The labels are one for each axis; a name may stand behind the unit, `m NZVD2009`.
   const unit = lengthUnitIn(uomLabels.toLowerCase().split(/\s+/));
   if (unit === undefined) {
-    tell(height, `The unit "${uomLabels}" is no length; the elevation was left out.`, true);
+    tell(height, reason('noLength', { unit: uomLabels, value }), true);
     return {};
   }
   const datum = /nil\//.test(srsName) ? '' : linkEnd(srsName.replaceAll(':', '/'));
@@ -186,7 +185,7 @@ function boreIn({ well, borehole }: Found, tell: Tell) {
   const drilled = at(borehole, 'bholeDateOfDrilling');
   const whole = diameter !== undefined && depthReached !== undefined;
   if (diameter !== undefined && !whole)
-    tell(borehole!, `A diameter of ${diameter} mm without a depth was left out.`, true);
+    tell(borehole!, reason('diameterAlone', { diameter }), true);
   return {
     ...known({ method: borehole && methodIn(borehole) }),
     ...known({ finishedOn: dayIn(drilled?.text), depthReached }),
@@ -266,8 +265,8 @@ function leftOut(file: string, root: XmlElement): TableTrouble[] {
   return notTaken.flatMap((name) => {
     const first = within(root, name).find(saysSomething);
     if (!first) return [];
-    const sentence = `Nothing in a record is for ${name}; it was left out.`;
-    return [{ file, line: first.line, column: name, sentence, kept: true }];
+    const says = told(reason('partLeft', { part: name }));
+    return [{ file, line: first.line, column: name, ...says, kept: true }];
   });
 }
 
@@ -301,8 +300,8 @@ export function readGwml({ name, bytes }: GivenFile): Result<Incoming> {
       `${name} is GroundWaterML without a GW_Well or a Borehole; other features are not read.`,
     );
   const troubles = leftOut(name, root.value);
-  const tell: Tell = ({ line, name: column }, sentence, kept) =>
-    void troubles.push({ file: name, line, column, sentence, kept });
+  const tell: Tell = ({ line, name: column }, says, kept) =>
+    void troubles.push({ file: name, line, column, ...told(says), kept });
   const times = timesIn(root.value);
   const wells = found.map((one): WellFrom => {
     const { line } = (one.well ?? one.borehole)!;

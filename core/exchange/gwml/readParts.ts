@@ -6,6 +6,7 @@ import type { LogInterval } from '../../record/log.ts';
 import { materials } from '../../record/materials.ts';
 import { known } from '../../base/known.ts';
 import { fillOfWords, fromWords } from '../laid/words.ts';
+import { reason } from '../reasons/reason.ts';
 import type { Piece } from '../tables/joinPieces.ts';
 import { understandWords } from '../words/understandWords.ts';
 import { at, childrenOf, within, type XmlElement } from '../xml/readXml.ts';
@@ -20,11 +21,11 @@ function rangeIn(element: XmlElement, names: readonly [string, string], tell: Te
   const [from, to] = names.map((name) => lengthIn(at(element, name), 'm', tell));
   if (from === undefined && to === undefined) return undefined;
   if (from !== undefined && to !== undefined && to > from) return { from, to };
-  const sentence =
+  const says =
     from === undefined || to === undefined
-      ? `This ${element.name} has only one of its two depths; it was left out.`
-      : `The lower end, ${to} m, does not lie below the upper end, ${from} m; it was left out.`;
-  tell(element, sentence, false);
+      ? reason('halfRange', { part: element.name })
+      : reason('rangeUpsideDown', { from, to });
+  tell(element, says, false);
   return undefined;
 }
 
@@ -88,7 +89,7 @@ function sealIn(element: XmlElement, tell: Tell): AnnulusFill | undefined {
   const fill = named ?? fillOfWords([material, type].filter(Boolean).join(' '));
   if (!fill) {
     const word = material ?? type ?? 'unknown';
-    tell(element, `"${word}" is no fill of an annulus that is known; it was left out.`, false);
+    tell(element, reason('noFill', { word }), false);
     return undefined;
   }
   const sanitary = type !== undefined && /sanitary|surface/i.test(type) ? true : undefined;

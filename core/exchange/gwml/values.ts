@@ -1,8 +1,9 @@
+import { reason, type Reason } from '../reasons/reason.ts';
 import { convertLength, type LengthUnit } from '../tables/units.ts';
 import { at, type XmlElement } from '../xml/readXml.ts';
 
 /** Tells what of an element could not be taken as it stands. */
-export type Tell = (element: XmlElement, sentence: string, kept: boolean) => void;
+export type Tell = (element: XmlElement, says: Reason, kept: boolean) => void;
 
 /** Units of length by their codes (UCUM, from memory), their names and the ends of their links. */
 const lengthCodes: Readonly<Record<string, LengthUnit>> = {
@@ -64,7 +65,7 @@ export function lengthUnitIn(names: readonly string[]): LengthUnit | undefined {
 function numberIn(element: XmlElement, text: string, tell: Tell): number | undefined {
   const value = text === '' ? NaN : Number(text);
   if (Number.isFinite(value)) return value;
-  if (text !== '') tell(element, `"${text}" is not a number, so it was left out.`, true);
+  if (text !== '') tell(element, reason('notNumberOut', { text }), true);
   return undefined;
 }
 
@@ -81,7 +82,7 @@ export function lengthIn(
   const names = uomOf(quantity);
   const unit = lengthUnitIn(names);
   if (unit !== undefined) return convertLength(value, unit, to);
-  tell(element, `The unit "${names[0] ?? ''}" is no length, so ${value} was left out.`, true);
+  tell(element, reason('noLength', { unit: names[0] ?? '', value }), true);
   return undefined;
 }
 
@@ -94,7 +95,7 @@ export function flowIn(element: XmlElement | undefined, tell: Tell): number | un
   const names = uomOf(quantity);
   const factor = names.map((name) => flowCodes[name]).find((one) => one !== undefined);
   if (factor !== undefined) return Number((value * factor).toPrecision(12));
-  tell(element, `The unit "${names[0] ?? ''}" is no flow, so ${value} was left out.`, true);
+  tell(element, reason('noFlow', { unit: names[0] ?? '', value }), true);
   return undefined;
 }
 

@@ -5,6 +5,8 @@ import { inWords } from '../laid/words.ts';
 import { losingOf, type Carried } from '../losses.ts';
 import type { OutgoingWell } from '../outgoing.ts';
 import { readPosition } from '../points/position.ts';
+import { reason } from '../reasons/reason.ts';
+import { sayReason } from '../reasons/sayReason.ts';
 import type { WellWriter, Writing } from '../writer.ts';
 import { element, opening, type Markup } from '../xml/writeXml.ts';
 import { given, instant, quantity, reference, unknownReference, wordsOf } from './markup.ts';
@@ -47,11 +49,12 @@ function placeOf({ record: { site }, losing }: Writes): Place | undefined {
   const { latitude, longitude } = site ?? {};
   const position =
     latitude === undefined || longitude === undefined
-      ? { sentence: 'A position needs latitude and longitude.' }
+      ? { says: reason('halfPosition') }
       : readPosition(latitude, longitude);
-  if (!('sentence' in position)) return position;
-  if (latitude !== undefined) losing.lose('site.latitude', position.sentence);
-  if (longitude !== undefined) losing.lose('site.longitude', position.sentence);
+  if (!('says' in position)) return position;
+  const why = sayReason(position.says, 'en');
+  if (latitude !== undefined) losing.lose('site.latitude', why);
+  if (longitude !== undefined) losing.lose('site.longitude', why);
   return undefined;
 }
 

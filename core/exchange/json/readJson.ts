@@ -1,5 +1,6 @@
 import { ok, type Result } from '../../base/result.ts';
 import { readRecord } from '../../record/read.ts';
+import { currentVersion } from '../../record/schema.ts';
 import { troublePhrase } from '../../record/trouble.ts';
 import type { GivenFile, Incoming, IncomingWell } from '../incoming.ts';
 import { decode } from '../tables/decode.ts';
@@ -27,6 +28,8 @@ function recordIn(json: unknown): unknown {
   return schemaVersion === undefined && record !== undefined ? record : json;
 }
 
+const tooNew = (version: number) => reason('tooNew', { version, known: currentVersion });
+
 function readPart(name: string, { text, line }: JsonPart): Part {
   const place = { file: name, line, column: '', kept: false };
   const trouble = (column: string, kept: boolean, says: Reason): TableTrouble => ({
@@ -40,8 +43,7 @@ function readPart(name: string, { text, line }: JsonPart): Part {
     return { troubles: [trouble('', false, reason('brokenJson'))] };
   }
   const reading = readRecord(recordIn(json));
-  if (reading.kind === 'tooNew')
-    return { troubles: [{ ...place, sentence: `${reading.sentence}.` }] };
+  if (reading.kind === 'tooNew') return { troubles: [trouble('', false, tooNew(reading.version))] };
   const kept = reading.kind === 'ok';
   const troubles = reading.troubles.map((one) => {
     const says = { phrase: troublePhrase(one) };

@@ -1,7 +1,9 @@
+import { reason, type Reason } from '../reasons/reason.ts';
+
 /** A position that a file gives, or why it is not taken. */
 export type PositionRead =
   | { readonly latitude: number; readonly longitude: number; readonly doubt?: string }
-  | { readonly sentence: string };
+  | { readonly says: Reason };
 
 const isLatitude = (value: number) => Math.abs(value) <= 90;
 const isLongitude = (value: number) => Math.abs(value) <= 180;
@@ -11,12 +13,8 @@ const isLongitude = (value: number) => Math.abs(value) <= 180;
  * over 90 beside a longitude under it looks as if the two were swapped, but is not set right here.
  */
 export function readPosition(latitude: number, longitude: number): PositionRead {
-  if (latitude === 0 && longitude === 0)
-    return { sentence: 'The position 0, 0 is in the sea off Africa; it was left out.' };
+  if (latitude === 0 && longitude === 0) return { says: reason('inTheSea') };
   if (isLatitude(latitude) && isLongitude(longitude)) return { latitude, longitude };
   const swapped = isLatitude(longitude) && isLongitude(latitude);
-  const hint = swapped ? ' Latitude and longitude look swapped.' : '';
-  return {
-    sentence: `${latitude}, ${longitude} is no latitude and longitude; it was left out.${hint}`,
-  };
+  return { says: reason(swapped ? 'swapped' : 'notOnEarth', { latitude, longitude }) };
 }

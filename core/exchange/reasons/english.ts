@@ -1,4 +1,4 @@
-/** Why something of a table or a record did not come in as it stands. `{name}` is for a value. */
+/** Why something of a file did not come in as it stands. `{name}` is for a value. */
 export const english = {
   leftOut: '{says} Correct it and read the file again; the row was left out.',
   ofRecord: '{says}.',
@@ -25,4 +25,54 @@ export const english = {
 
   brokenJson:
     'The record that begins here is not whole JSON, so it was not read. Write the file again.',
+
+  notNumberOut: '"{text}" is not a number, so it was left out.',
+  notTimeOut: '"{text}" is not a time as in 2026-03-04T08:30, so it was left out.',
+  notCount: '"{text}" is no count, so it was left out.',
+  noLength: 'The unit "{unit}" is no length, so {value} was left out.',
+  noFlow: 'The unit "{unit}" is no flow, so {value} was left out.',
+  levelUnit: 'A level in "{unit}" is not read; give it in metres.',
+  otherDatum: 'A position on "{datum}" is not on WGS 84; it was left out.',
+  nearDatum: 'A position on GDA94 is taken as on WGS 84, within two metres.',
+  onGrid: 'A position on a national grid is not on WGS 84; its height alone comes in.',
+  notDegrees: '"{latitude}", "{longitude}" is not a position in degrees; it was left out.',
+  notOnEarth: '{latitude}, {longitude} is no latitude and longitude; it was left out.',
+  swapped:
+    '{latitude}, {longitude} is no latitude and longitude; it was left out. Latitude and longitude look swapped.',
+  inTheSea: 'The position 0, 0 is in the sea off Africa; it was left out.',
+  noPosition: 'The row has no position, which the standard asks for.',
+  halfPosition: 'A position needs latitude and longitude.',
+  noPoint: 'A geometry "{type}" is no point; the well comes in without it.',
+  halfRange: '{part} has only one of its two depths; it was left out.',
+  rangeUpsideDown:
+    'The lower end, {to} m, does not lie below the upper end, {from} m; it was left out.',
+  noRange: 'The range has no two depths, the lower below the upper; it was left out.',
+  noPieceKind: '"{word}" is no kind of pipe that is known; the row was left out.',
+  noFill: '"{word}" is no fill of an annulus that is known; it was left out.',
+  halfCasing: 'A casing needs its depth and its diameter; it was left out.',
+  diameterAlone: 'A diameter of {diameter} mm without a depth was left out.',
+  lastRise: 'Of several levels after the strike the last comes in.',
+  noReading: 'A reading of "{type}" has no place in a record; it was left out.',
+  heightMissing: 'A level without its height and that of its measuring point was left out.',
+  notAWell: '"{source}" is no well; it comes in as a well without a hole.',
+  noLoca: '{well} has no row in LOCA; what the other groups tell of it comes in.',
+  longRow: 'The row has {fields} fields under {headings} headings of {group}.',
+  strangeLine:
+    'A line of AGS 4 begins with GROUP, HEADING, UNIT, TYPE or DATA, and not with "{word}"; it was left out.',
+  beforeGroups: 'The line stands before the first GROUP; it was left out.',
+  groupLeft: 'Nothing in a record is for {group}; its rows, {count} in all, were left out.',
+  headingsLeft: 'Nothing in a record is for {headings} of {group}; what stands there was left out.',
+  partLeft: 'Nothing in a record is for {part}; it was left out.',
+  propertyLeft: 'No field of a record is called "{name}"; it was left out of all wells.',
+  columnsLeft:
+    'Nothing in a record is for the columns {columns}, most of which the platform writes; they were left out.',
+  unclosedQuote:
+    'A quotation mark that opens here is never closed, so the rest of the file was not read. Close it, or take it out.',
+  gapBetween:
+    'Nothing is given between {above} m and {below} m; what stands below is taken as a string of its own.',
+  noString: 'No string of this well answers to {name}; the row was left out.',
+  tooNew:
+    'This record has version {version}, newer than this program knows ({known}); open it with a newer Borefolio.',
+  comesTwice: '{number} comes from {file}, line {line}, too; both are taken in.',
+  fileRefused: '{says}',
 } as const;

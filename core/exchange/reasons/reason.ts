@@ -1,3 +1,4 @@
+import type { Refusal } from '../../base/result.ts';
 import type { Phrase } from '../../record/phrases/phrase.ts';
 import type { english } from './english.ts';
 
@@ -11,8 +12,15 @@ export interface OfRecord {
   readonly phrase: Phrase;
 }
 
+/** Why a file was refused as a whole. */
+export interface OfRefusal {
+  readonly refusal: Refusal;
+}
+
 /** What a reason names; a text stands as it is in every language. */
-export type ReasonValues = Readonly<{ [name: string]: string | number | Reason | OfRecord }>;
+export type ReasonValues = Readonly<{
+  [name: string]: string | number | Reason | OfRecord | OfRefusal;
+}>;
 
 /** Why something did not come in, as data that JSON can carry, so that any language can say it. */
 export interface Reason {

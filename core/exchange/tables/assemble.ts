@@ -1,5 +1,6 @@
 import type { AnnulusFill } from '../../record/annulus.ts';
 import { currentVersion, wellRecord, type WellRecord } from '../../record/schema.ts';
+import { reason } from '../reasons/reason.ts';
 import type { TableKind } from './fields.ts';
 import {
   hasDiameter,
@@ -11,7 +12,7 @@ import {
 import { sourcesOf, type MappedTable } from './mapping.ts';
 import { pieceOf } from './pieceOf.ts';
 import { nest, type Values } from './readRow.ts';
-import type { TableTrouble } from './trouble.ts';
+import { told, type TableTrouble } from './trouble.ts';
 
 /** A row that was read, with where it stands. */
 export interface Entry {
@@ -45,9 +46,7 @@ function gapTrouble(below: Entry, aboveM: number, belowM: number): TableTrouble 
     file: below.mapped.file,
     line: below.line,
     column: sourcesOf(below.mapped, 'from')[0]?.column ?? '',
-    sentence:
-      `Nothing is given between ${aboveM} m and ${belowM} m; ` +
-      'what stands below is taken as a string of its own.',
+    ...told(reason('gapBetween', { above: aboveM, below: belowM })),
     kept: true,
   };
 }
@@ -81,7 +80,7 @@ function noStringTrouble({ mapped, line, values }: Entry): TableTrouble {
     file: mapped.file,
     line,
     column: sourcesOf(mapped, name)[0]?.column ?? '',
-    sentence: `No string of this well answers to ${String(values[name])}; the row was left out.`,
+    ...told(reason('noString', { name: values[name] as string | number })),
     kept: false,
   };
 }

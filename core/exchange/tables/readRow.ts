@@ -12,7 +12,7 @@ export type Values = Readonly<Record<string, unknown>>;
 export interface RowTrouble {
   readonly column: string;
   readonly sentence: string;
-  readonly reason?: Reason;
+  readonly reason: Reason;
 }
 
 export type RowRead =

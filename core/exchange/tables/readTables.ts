@@ -37,12 +37,10 @@ interface TableRead {
 }
 
 /** Makes a trouble of a row that was left out. */
-type Say = (line: number, column: string, says: string | Reason) => TableTrouble;
+type Say = (line: number, column: string, says: Reason) => TableTrouble;
 
 /** What a cell of a spreadsheet can hold; a longer one is no cell of a table of wells. */
 const longestCell = 32_767;
-
-const correctIt = 'Correct it and read the file again; the row was left out.';
 
 /** Headings that a table must have, its wells' first. */
 export function columnsNeeded(mapped: MappedTable): string[] {
@@ -93,17 +91,16 @@ function readOne(row: Row, { mapped, heading, writing, say }: Context): TableRea
     return { entries: [{ mapped, line, well, values: read.values }], troubles: [] };
   return {
     entries: [],
-    troubles: read.troubles.map((one) => {
-      const says = one.reason && reason('leftOut', { says: one.reason });
-      return say(line, one.column, says ?? `${one.sentence} ${correctIt}`);
-    }),
+    troubles: read.troubles.map((one) =>
+      say(line, one.column, reason('leftOut', { says: one.reason })),
+    ),
   };
 }
 
 function readTable(mapping: TableMapping, mapped: MappedTable, source: TableSource): TableRead {
   const say: Say = (line, column, says) => ({
     ...{ file: nameOfTable(source), line, column },
-    ...(typeof says === 'string' ? { sentence: says } : told(says)),
+    ...told(says),
     kept: false,
   });
   const writing = writingOf(mapping, mapped);
@@ -117,7 +114,7 @@ function readTable(mapping: TableMapping, mapped: MappedTable, source: TableSour
   if (troubles.length > 0) return { entries: [], troubles };
   const context = { mapped, heading: rows.heading, writing, say };
   const read = rows.rows.map((row) => readOne(row, context));
-  const broken = rows.broken ? [say(rows.broken.line, '', rows.broken.sentence)] : [];
+  const broken = rows.broken ? [say(rows.broken.line, '', rows.broken.says)] : [];
   return {
     entries: read.flatMap(({ entries }) => entries),
     troubles: [...read.flatMap((one) => one.troubles), ...broken],

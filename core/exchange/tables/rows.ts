@@ -1,5 +1,6 @@
 import { parse, type CsvError } from 'csv-parse/browser/esm/sync';
 import { asWritten } from '../csv/formula.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
 
 /** One row of a table with the line of its file on which it begins, counted from 1. */
 export interface Row {
@@ -11,7 +12,7 @@ export interface Row {
 export interface Grid {
   readonly rows: readonly Row[];
   /** Where the rest of the text could not be read, and why. */
-  readonly broken?: { readonly line: number; readonly sentence: string };
+  readonly broken?: { readonly line: number; readonly says: Reason };
 }
 
 export interface Rows extends Grid {
@@ -47,15 +48,7 @@ export function readGrid(text: string, delimiter: string): Grid {
   const rows = parsed.map(rowOf);
   if (faults.length === 0) return { rows };
   const last = parsed.at(-1)?.info.lines ?? 0;
-  return {
-    rows,
-    broken: {
-      line: last + 1,
-      sentence:
-        'A quotation mark that opens here is never closed, so the rest of the file was not read. ' +
-        'Close it, or take it out.',
-    },
-  };
+  return { rows, broken: { line: last + 1, says: reason('unclosedQuote') } };
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Language } from '../../base/language.ts';
 import type { Reason } from '../reasons/reason.ts';
-import { sayReason } from '../reasons/sayReason.ts';
+import { sayReason, type SayRefusal } from '../reasons/sayReason.ts';
 
 /** Something in a table that could not be taken as it stands. */
 export interface TableTrouble {
@@ -11,15 +11,19 @@ export interface TableTrouble {
   readonly column: string;
   /** Says in English what is wrong and what came of it. */
   readonly sentence: string;
-  /** The same as data, where other languages have words for it. */
-  readonly reason?: Reason;
+  /** The same as data, so that any language can say it. */
+  readonly reason: Reason;
   /** The row came in all the same. */
   readonly kept: boolean;
 }
 
-/** What a trouble says, in the language's own words where it has them, else in English. */
-export function sayTableTrouble({ reason, sentence }: TableTrouble, language: Language): string {
-  return reason === undefined ? sentence : sayReason(reason, language);
+/** What a trouble says in a language; see `sayReason` for files that were refused. */
+export function sayTableTrouble(
+  { reason }: TableTrouble,
+  language: Language,
+  sayRefusal?: SayRefusal,
+): string {
+  return sayReason(reason, language, sayRefusal);
 }
 
 /** A reason with its sentence in English, as a trouble holds both. */

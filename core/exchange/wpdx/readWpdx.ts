@@ -4,9 +4,10 @@ import type { GivenFile, Incoming } from '../incoming.ts';
 import { wellFrom, type WellFrom } from '../laid/recordFrom.ts';
 import { nested } from '../points/nested.ts';
 import { readPosition } from '../points/position.ts';
+import { reason, type Reason } from '../reasons/reason.ts';
 import { decode } from '../tables/decode.ts';
 import { readRows, type Row } from '../tables/rows.ts';
-import type { TableTrouble } from '../tables/trouble.ts';
+import { told, type TableTrouble } from '../tables/trouble.ts';
 import { columnName, fieldColumns, numberColumns, visitColumns } from './columns.ts';
 
 /** The cells of one row by the names of the columns; empty ones are absent. */
@@ -53,17 +54,17 @@ function noteOf({ cells }: Visit): string {
 const notWells = /spring|rain|surface|river|stream|lake|dam\b|tanker|sand filter/i;
 
 interface Told {
-  readonly say: (column: string, sentence: string) => void;
+  readonly say: (column: string, says: Reason) => void;
 }
 
 function positionOf({ cells }: Visit, { say }: Told) {
   const [lat, lon] = [cells.get('lat_deg'), cells.get('lon_deg')];
   const position =
     lat === undefined || lon === undefined
-      ? { sentence: 'The row has no position, which the standard asks for.' }
+      ? { says: reason('noPosition') }
       : readPosition(Number(lat), Number(lon));
-  if (!('sentence' in position)) return position;
-  say('lat_deg', position.sentence);
+  if (!('says' in position)) return position;
+  say('lat_deg', position.says);
   return {};
 }
 
@@ -76,19 +77,18 @@ function coliformsOf({ cells }: Visit, { say }: Told) {
     return {
       quality: [{ results: [{ parameter: 'Faecal coliforms', value, unit: 'per 100 ml' }] }],
     };
-  say('fecal_coliform_value', `"${written}" is no count, so it was left out.`);
+  say('fecal_coliform_value', reason('notCount', { text: written }));
   return {};
 }
 
 function wellOf(file: string, visits: readonly Visit[], number: string | undefined): WellFrom {
   const [first] = visits;
   const { line, cells } = first!;
-  const told: TableTrouble[] = [];
-  const say = (column: string, sentence: string) =>
-    void told.push({ file, line, column, sentence, kept: true });
+  const lost: TableTrouble[] = [];
+  const say = (column: string, says: Reason) =>
+    void lost.push({ file, line, column, ...told(says), kept: true });
   const source = cells.get('water_source') ?? '';
-  if (notWells.test(source))
-    say('water_source', `"${source}" is no well; it comes in as a well without a hole.`);
+  if (notWells.test(source)) say('water_source', reason('notAWell', { source }));
   const texts = Object.entries(fieldColumns).flatMap(([name, path]) => {
     const text = cells.get(name);
     return text === undefined ? [] : [[path, text] as const];
@@ -114,7 +114,7 @@ function wellOf(file: string, visits: readonly Visit[], number: string | undefin
     },
     { file, line },
   );
-  return { well, troubles: [...told, ...troubles] };
+  return { well, troubles: [...lost, ...troubles] };
 }
 
 /** Rows that name the same point, in the order of first sight; a row without a name stands alone. */
@@ -143,10 +143,8 @@ function leftOut(file: string, names: readonly string[], visits: readonly Visit[
     (name) => name !== '' && !taken.has(name) && visits.some(({ cells }) => cells.has(name)),
   );
   if (left.length === 0) return [];
-  const sentence =
-    `Nothing in a record is for the columns ${left.join(', ')}, most of which the platform ` +
-    'writes; they were left out.';
-  return [{ file, line: 1, column: left[0]!, sentence, kept: true }];
+  const says = told(reason('columnsLeft', { columns: left.join(', ') }));
+  return [{ file, line: 1, column: left[0]!, ...says, kept: true }];
 }
 
 /**
@@ -159,7 +157,9 @@ export function readWpdx({ name, bytes }: GivenFile): Result<Incoming> {
   const names = heading.map(columnName);
   const visits = rows.map((row) => visitOf(row, names));
   const wells = byPoint(visits).map(([number, own]) => wellOf(name, own, number));
-  const cut = broken ? [{ file: name, column: '', kept: false, ...broken }] : [];
+  const cut = broken
+    ? [{ file: name, line: broken.line, column: '', kept: false, ...told(broken.says) }]
+    : [];
   return ok({
     wells: wells.map(({ well }) => well),
     troubles: [...leftOut(name, names, visits), ...wells.flatMap((one) => one.troubles), ...cut],

@@ -1,10 +1,11 @@
 import type { Refusal } from '../../../core/base/result.ts';
 import type { GivenFile, Incoming, IncomingWell } from '../../../core/exchange/incoming.ts';
 import { recordReaderFor } from '../../../core/exchange/readers.ts';
+import { reason } from '../../../core/exchange/reasons/reason.ts';
 import type { TableMapping } from '../../../core/exchange/tables/mapping.ts';
 import { readSources } from '../../../core/exchange/tables/readTables.ts';
 import { sourcesOfFile, type TableSource } from '../../../core/exchange/tables/source.ts';
-import type { TableTrouble } from '../../../core/exchange/tables/trouble.ts';
+import { told, type TableTrouble } from '../../../core/exchange/tables/trouble.ts';
 
 /** Files that were given to be imported, as far as they could be opened. */
 export interface OpenedFiles {
@@ -60,8 +61,8 @@ function twiceTroubles(wells: readonly ComingWell[]): TableTrouble[] {
     if (!first) seen.set(number, well);
     if (!first || first.record.identity?.id !== well.record.identity?.id) return [];
     const { file, line } = well;
-    const sentence = `${number} comes from ${first.file}, line ${first.line}, too; both are taken in.`;
-    return [{ file, line, column: '', sentence, kept: true }];
+    const says = told(reason('comesTwice', { number, file: first.file, line: first.line }));
+    return [{ file, line, column: '', ...says, kept: true }];
   });
 }
 
@@ -77,7 +78,7 @@ export function comingOf(
   const wells = [...own, ...(read?.wells ?? []).map((well) => ({ ...well, whole: false }))];
   const unread = refused.map(({ file, error }) => ({
     ...{ file, line: 1, column: '', kept: false },
-    sentence: error.sentence,
+    ...told(reason('fileRefused', { says: { refusal: error } })),
   }));
   return {
     wells,

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { reason } from '../../../core/exchange/reasons/reason.ts';
 import { fieldsOf } from '../../../core/exchange/tables/fields.ts';
 import { readMapping } from '../../../core/exchange/tables/mapping.ts';
+import { told } from '../../../core/exchange/tables/trouble.ts';
 import type { OpenedImport } from '../../../core/contract/importsShape.ts';
 import {
   mappingOf,
@@ -91,7 +93,9 @@ describe('the matching of a table', () => {
 
 describe('the list of what does not come', () => {
   it('holds no cell that a spreadsheet would run', () => {
-    const trouble = { file: 'a.csv', line: 2, column: '=1+1', sentence: 'Say "no".', kept: false };
+    const refusal = { code: 'untold', sentence: 'Say "no".' };
+    const says = told(reason('fileRefused', { says: { refusal } }));
+    const trouble = { file: 'a.csv', line: 2, column: '=1+1', ...says, kept: false };
     expect(troubleList([trouble], 'fr')).toBe('\uFEFF"a.csv","2","\'=1+1","Say ""no""."\r\n');
   });
 });

@@ -37,7 +37,9 @@ it('what the rules of the record say is said in their own words of the language'
   expect(sayTableTrouble(trouble!, 'pt')).toMatch(/não é um número.*o resto da ficha entra\.$/);
 });
 
-it('a trouble without a reason is said in English', () => {
-  const trouble = { file: 'a', line: 1, column: '', sentence: 'Broken.', kept: false };
-  expect(sayTableTrouble(trouble, 'fr')).toBe('Broken.');
+it('a refused file is said by whoever has words for the refusal, else in its own sentence', () => {
+  const refusal = { code: 'xmlBroken', sentence: 'Broken.' };
+  const says = reason('fileRefused', { says: { refusal } });
+  expect(sayReason(says, 'fr')).toBe('Broken.');
+  expect(sayReason(says, 'fr', ({ code }) => `mot pour ${code}`)).toBe('mot pour xmlBroken');
 });

@@ -243,6 +243,7 @@ describe('a table of casing with its grout', () => {
         line: 3,
         column: 'From',
         sentence: expect.stringMatching(/between 10 m and 12 m/),
+        reason: { code: 'gapBetween', values: { above: 10, below: 12 } },
         kept: true,
       },
     ]);

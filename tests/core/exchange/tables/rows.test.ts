@@ -29,7 +29,7 @@ describe('rows of delimited text', () => {
     const { rows, broken } = readRows('a,b\n1,2\n3,"open\n4,5\n', ',');
     expect(rows).toEqual([{ line: 2, cells: ['1', '2'] }]);
     expect(broken?.line).toBe(3);
-    expect(broken?.sentence).toMatch(/quotation mark/);
+    expect(broken?.says.code).toBe('unclosedQuote');
   });
 
   it('are none in an empty file', () => {
