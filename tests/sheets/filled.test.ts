@@ -58,6 +58,16 @@ it.each([...demoWells, ...exampleWells])(
   },
 );
 
+/** Published wells of which a larger scale would leave a few lines to a second page. */
+const shortOfTwo = ['2370644 BH05', '2370644 BH06', 'fra01 WS10', 'fra01 WS11', 'act.80000004'];
+
+it.each(shortOfTwo)('%s stands on one page, and leaves no few lines to a second', (name) => {
+  const [, record] = publishedWells.find(([one]) => one.endsWith(name))!;
+  const sheet = drawSheet(record, 'A4');
+  expect(sheet.drawing.pages).toHaveLength(1);
+  expect(filledShare(sheet.drawing.pages[0]!, sheet.paper)).toBeGreaterThan(0.5);
+});
+
 it('the share that is filled counts what stands on a page and not the white between', () => {
   const { drawing, paper } = drawSheet(demoWells[0]![1], 'A4');
   const [page] = drawing.pages;

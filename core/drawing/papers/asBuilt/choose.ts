@@ -1,9 +1,10 @@
 import type { PaperMm } from '../../../base/units.ts';
 import type { View } from '../../parts/columns.ts';
 import { descriptionsFit, descriptionsHeight } from '../../parts/descriptions.ts';
-import { axisBottom, paperLength } from '../../scale.ts';
+import { axisBottom, depthScales, paperLength } from '../../scale.ts';
 import { layPanel } from './blocks.ts';
 import { detailsHeight } from './flowParts.ts';
+import { marksTop } from './foot.ts';
 import { hasOwnPage, type Plan } from './page.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { isBroken } from './wholeAxis.ts';
@@ -23,6 +24,9 @@ function illegible({ model }: SheetInput, scale: number): number {
   if (parts.length === 0) return 0;
   return parts.filter((metres) => paperLength(metres, scale) < legibleMm).length / parts.length;
 }
+
+/** A larger share of them is not borne. */
+const mostIllegible = 0.25;
 
 const pageCost = 12.4;
 
@@ -73,7 +77,7 @@ function costOf(input: SheetInput, plan: Plan, pages: OwnPages): number {
   return (
     plan.views.length * pageCost +
     ownPageCost(plan, pages) +
-    (illegible(input, plan.scale) > 0.25 ? 25 : 0) +
+    (illegible(input, plan.scale) > mostIllegible ? 25 : 0) +
     smallScaleCost(plan.scale) +
     breaksCost(plan) +
     Math.max(0, 0.68 - drawn / room) * 70 +
@@ -147,15 +151,48 @@ const pagesOf = (plan: Plan) => plan.views.length + (hasOwnPage(plan) ? 1 : 0);
 /** At this scale and larger ones a whole axis is read easily; no break need bring a larger one. */
 const easyScale = 200;
 
+/** A page of its own that is filled less looks forgotten. */
+const leastOwn = 0.25;
+
+function isThin(input: SheetInput, { rest }: Plan): boolean {
+  if (rest !== 'bandAndPage' && rest !== 'ownPage') return false;
+  const { paper } = input;
+  return ownPagesOf(input)[rest] < leastOwn * (marksTop(paper) - paper.frame.y);
+}
+
+const nextSmaller = (scale: number) => depthScales.find((one) => one > scale) ?? scale;
+
+/**
+ * Where the page of its own would carry a few lines, a plan of fewer pages without one, at the next
+ * smaller scale at most, as long as layers and words stay as legible.
+ */
+function withoutThinPage(input: SheetInput, best: Plan, plans: readonly Plan[]): Plan {
+  if (!isThin(input, best)) return best;
+  const most = nextSmaller(best.scale);
+  const fits = Math.max(mostIllegible, illegible(input, best.scale));
+  const fewer = plans.filter(
+    (plan) =>
+      pagesOf(plan) < pagesOf(best) &&
+      !hasOwnPage(plan) &&
+      !isBroken(plan) &&
+      plan.scale <= most &&
+      illegible(input, plan.scale) <= fits,
+  );
+  return cheapest(input, fewer) ?? best;
+}
+
 /** The cheapest plan; one with breaks only where they save a page or let a legible scale in. */
 export function bestPlan(input: SheetInput, plans: readonly Plan[]): Plan | undefined {
   const best = cheapest(input, plans);
-  if (!best || !isBroken(best)) return best;
+  if (!best) return best;
+  if (!isBroken(best)) return withoutThinPage(input, best, plans);
   const whole = cheapest(
     input,
     plans.filter((plan) => !isBroken(plan)),
   );
   if (!whole) return best;
   const saves = pagesOf(best) < pagesOf(whole) && best.scale <= whole.scale;
-  return saves || (whole.scale > easyScale && best.scale < whole.scale) ? best : whole;
+  return saves || (whole.scale > easyScale && best.scale < whole.scale)
+    ? best
+    : withoutThinPage(input, whole, plans);
 }
