@@ -121,7 +121,8 @@ export const rooms: readonly Room[] = [
   },
   {
     room: 'electron/archive',
-    doors: [...recordSide, 'electron/files'],
+    // The words tell which materials a search names.
+    doors: [...recordSide, 'core/drawing/words', 'electron/files'],
     packages: ['better-sqlite3'],
     world: 'node',
   },

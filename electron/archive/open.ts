@@ -5,7 +5,7 @@ import { ok, refused, type Result } from '../../core/base/result.ts';
 import { archiveOf, type Archive } from './archive.ts';
 import { isForeign, notAnArchive, versionOf } from './fileMarks.ts';
 import type { WriteHandle } from './handles.ts';
-import { bringLinesUpToDate } from './line.ts';
+import { bringLinesUpToDate, bringWordsUpToDate } from './line.ts';
 import { newestVersion, steps } from './steps/list.ts';
 import { takeSteps } from './steps/take.ts';
 import { damaged, guarded } from './trouble.ts';
@@ -33,11 +33,12 @@ function connect(file: string, readonly: boolean): Database.Database {
 }
 
 /** Full sync: what the user was told is saved outlives a pulled plug. */
-function readyToWrite(db: Database.Database): WriteHandle {
+function readyToWrite(db: Database.Database, world: ArchiveWorld): WriteHandle {
   db.pragma('journal_mode = WAL');
   db.pragma('synchronous = FULL');
   takeSteps(db as WriteHandle, steps);
   bringLinesUpToDate(db as WriteHandle);
+  bringWordsUpToDate(db as WriteHandle, world);
   return db as WriteHandle;
 }
 
@@ -66,7 +67,7 @@ function openConnected(
   if (isForeign(db)) return notAnArchive(file);
   if (!looksWhole(db, file)) return damaged(file);
   if (versionOf(db) > newestVersion) return 'newer';
-  const writer = readyToWrite(db);
+  const writer = readyToWrite(db, options);
   return ok(archiveOf(file, { reader: writer, writer }, options));
 }
 

@@ -1,3 +1,6 @@
+import { searchWords } from '../../core/base/text/searchWords.ts';
+import { materialsNamed } from '../../core/drawing/words/materialsNamed.ts';
+
 /** What a well is found by, column by column. */
 export interface SearchText {
   readonly number: string;
@@ -79,11 +82,24 @@ export function searchText(record: unknown): SearchText {
   };
 }
 
+/** The words of a record in any condition as the index holds them: plain, each once. */
+export function wordsOf(record: unknown): string {
+  const texts = Object.values(searchText(record)) as string[];
+  return [...new Set(texts.flatMap(searchWords))].join(' ');
+}
+
+/** A word as a full-text query: what begins so, or a material that is called so. */
+function oneWord(word: string): string {
+  const codes = materialsNamed(word).map(({ material }) => `"${material.toLowerCase()}"`);
+  const any = [`"${word}"*`, ...codes].join(' OR ');
+  return codes.length > 0 ? `(${any})` : any;
+}
+
 /**
- * What was typed as a full-text query: every word must begin a word of the well. Each is quoted,
- * so that no typed sign means anything to the query. Empty when nothing typed is a word.
+ * What was typed as a full-text query: every word must begin a word of the well, or name a material
+ * of its log in one of the page's languages. Each is plain and quoted, so that no typed sign means
+ * anything to the query. Empty when nothing typed is a word.
  */
 export function everyWord(typed: string): string {
-  const words = typed.normalize('NFC').match(/[\p{L}\p{N}\p{M}]+/gu) ?? [];
-  return words.map((word) => `"${word}"*`).join(' ');
+  return searchWords(typed).map(oneWord).join(' AND ');
 }

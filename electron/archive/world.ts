@@ -2,4 +2,6 @@
 export interface ArchiveWorld {
   /** Now, ISO 8601. */
   readonly now: () => string;
+  /** Told while the words of an older archive are written anew: how many wells are done, of all. */
+  readonly onBringing?: (done: number, of: number) => void;
 }

@@ -103,13 +103,17 @@ async function rowsOf(wells: number, rounds: number): Promise<string[]> {
   const both = [archive, db] as const;
   const filter = { states: ['completed'], yearFrom: 2000, depthTo: 40 } as const;
   const condition = `state = 'completed' AND year >= 2000 AND depth_m <= 40`;
+  const found = `${condition} AND ${matching('"termite"*')}`;
   const trials = [
     opened(file),
     listed('first page', both, {}, '1'),
     listed('filter', both, filter, condition),
     listed('find a word', both, { search: 'termite' }, matching('"termite"*')),
-    listed('find two words', both, { search: 'école termite' }, matching('"école"* "termite"*')),
+    listed('find two words', both, { search: 'école termite' }, matching('"ecole"* "termite"*')),
+    listed('find a material', both, { search: 'arenito' }, matching('"arenito"* OR "sandstone"')),
     listed('find a letter', both, { search: 's' }, matching('"s"*')),
+    listed('find two letters', both, { search: 's l' }, matching('"s"* "l"*')),
+    listed('find a word among filters', both, { ...filter, search: 'termite' }, found),
     saved(archive, path.join(folder, 'kept.sqlite'), wells),
   ];
   const lines = trials.map((trial) => {

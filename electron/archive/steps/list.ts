@@ -15,6 +15,7 @@ import { longLists } from './0160-long-lists.ts';
 import { binders } from './0170-binders.ts';
 import { whollyUnknown } from './0180-wholly-unknown.ts';
 import { templates } from './0190-templates.ts';
+import { plainWords } from './0200-plain-words.ts';
 import { inOrder } from './step.ts';
 
 /** Every step there is, first to last. */
@@ -36,6 +37,7 @@ export const steps = inOrder([
   binders,
   whollyUnknown,
   templates,
+  plainWords,
 ]);
 
 /** Version of an archive that has taken every step. */

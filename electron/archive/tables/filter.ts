@@ -48,6 +48,24 @@ function found(findings: readonly WorstFinding[] = []): Condition[] {
   return [{ sql: `counted <> 0 AND (${any})`, values: [] }];
 }
 
+/** How many parts of a filter ask something, and whether words are among them. */
+export function partsOf({ search = '', ...rest }: WellFilter): {
+  readonly searched: boolean;
+  readonly others: number;
+} {
+  const asked = Object.values(rest).filter((one) => !(Array.isArray(one) && one.length === 0));
+  return { searched: search.trim() !== '', others: asked.length };
+}
+
+/**
+ * The index that a filter of several parts is answered in alone; one part has an index of its own,
+ * and words alone lead to their wells.
+ */
+export function filterIndex(filter: WellFilter): string {
+  const { searched, others } = partsOf(filter);
+  return others > (searched ? 0 : 1) ? 'INDEXED BY well_filtered' : '';
+}
+
 /** The wells that fit a filter, those in the bin never among them. */
 export function conditionOf(filter: WellFilter): Condition {
   const all = [

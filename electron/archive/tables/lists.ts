@@ -3,7 +3,7 @@ import type { ListOrder, WellFilter } from '../../../core/record/wellFilter.ts';
 import type { ReadHandle } from '../handles.ts';
 import { kept } from '../kept.ts';
 import { everyWord } from '../words.ts';
-import { conditionOf, knownKeys, orderedBy, unknownKeys } from './filter.ts';
+import { conditionOf, filterIndex, knownKeys, orderedBy, partsOf, unknownKeys } from './filter.ts';
 import type { FindingCounts } from './sights.ts';
 import { listedColumns, wellOf, type ListedRow, type ListedWell } from './wells.ts';
 
@@ -71,7 +71,8 @@ function seqsOf(
   const { index, unknownIndex = index, [part]: condition } = orderedBy[order.by];
   const keys = known ? knownKeys(order) : unknownKeys;
   const direction = known && order.down ? 'DESC' : 'ASC';
-  const by = way === 'byOrder' ? `INDEXED BY ${known ? index : unknownIndex}` : '';
+  const along = `INDEXED BY ${known ? index : unknownIndex}`;
+  const by = way === 'byOrder' ? along : filterIndex(filter);
   return kept<unknown[], number>(
     db,
     `SELECT seq FROM well ${by}
@@ -138,23 +139,22 @@ export function rankOf(
   return fits ? ahead : ahead + countKnown(db, filter, order);
 }
 
-/** Whether words are all that is looked for, so that their index alone counts the wells. */
-function onlySearched({ search = '', ...rest }: WellFilter): boolean {
-  const parts = Object.values(rest).filter((one) => !(Array.isArray(one) && one.length === 0));
-  return parts.length === 0 && everyWord(search) !== '';
-}
-
 export function countFitting(db: ReadHandle, filter: WellFilter): number {
-  if (onlySearched(filter))
+  const { searched, others } = partsOf(filter);
+  const words = everyWord(filter.search ?? '');
+  if (searched && others === 0 && words !== '')
     return kept<[string], number>(
       db,
       `SELECT count(*) FROM well_search WHERE well_search MATCH ?
          AND rowid NOT IN (SELECT seq FROM well WHERE binned_at IS NOT NULL)`,
     )
       .pluck()
-      .get(everyWord(filter.search!))!;
+      .get(words)!;
   const { sql, values } = conditionOf(filter);
-  return kept<unknown[], number>(db, `SELECT count(*) FROM well WHERE ${sql}`)
+  return kept<unknown[], number>(
+    db,
+    `SELECT count(*) FROM well ${filterIndex(filter)} WHERE ${sql}`,
+  )
     .pluck()
     .get(...values)!;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { everyWord, searchText } from '../../../electron/archive/words.ts';
+import { everyWord, searchText, wordsOf } from '../../../electron/archive/words.ts';
 
 describe('what a well is found by', () => {
   it('comes from each chapter under its own heading', () => {
@@ -47,12 +47,22 @@ describe('what a well is found by', () => {
   });
 });
 
+describe('the words of the index', () => {
+  it('stand plainly and once, whatever chapter they are of', () => {
+    const site = { village: 'Lémo', spot: 'École, 2e cour', district: 'LÉMO' };
+    const log = [{ material: 'madeGround', colour: 'reddish', remarks: 'cœur\u0301 lémo' }];
+    expect(wordsOf({ site, log })).toBe('lemo ecole 2e cour coeur madeground reddish');
+  });
+});
+
 describe('the words that were typed', () => {
   it.each([
-    ['ka-012', '"ka"* "012"*'],
-    ['  Lémo   school ', '"Lémo"* "school"*'],
-    ['le\u0301mo', '"lémo"*'],
-    ['a"b OR c*', '"a"* "b"* "OR"* "c"*'],
+    ['ka-012', '"ka"* AND "012"*'],
+    ['  Lémo   school ', '"lemo"* AND "school"*'],
+    ['le\u0301mo', '"lemo"*'],
+    ['a"b OR c*', '"a"* AND "b"* AND "or"* AND "c"*'],
+    ['tuf', '("tuf"* OR "tuff")'],
+    ['remblai sec', '("remblai"* OR "madeground") AND "sec"*'],
     ['“—”', ''],
     ['', ''],
   ])('%j become the query %j', (typed, query) => {

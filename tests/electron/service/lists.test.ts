@@ -123,6 +123,15 @@ describe('the list', () => {
     expect(await match('market')).toEqual({ where: 'places', text: '… the market' });
   });
 
+  it('names a material of the log as it was asked for, in whichever language', async () => {
+    await create({ log: [{ from: 0, to: 3, material: 'sandstone' }] });
+    const match = async (search: string) =>
+      (await given('list.find', { filter: { search } })).rows[0]?.match;
+    expect(await match('gres')).toEqual({ where: 'log', text: 'grès' });
+    expect(await match('arenito')).toEqual({ where: 'log', text: 'arenito' });
+    expect(await match('sandst')).toEqual({ where: 'log', text: 'sandstone' });
+  });
+
   it('shows a few words about the one that was found', async () => {
     const remark =
       'one two three four five six seven eight nine ten eleven twelve thirteen fourteen';
