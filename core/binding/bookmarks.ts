@@ -1,6 +1,6 @@
 import type { BinderKit, PartMark } from '../drawing/binder/binder.ts';
 import type { BinderWell } from '../drawing/binder/binderWell.ts';
-import type { BoundPaper } from '../drawing/binder/boundPapers.ts';
+import type { BoundSheet } from '../drawing/binder/boundPapers.ts';
 import type { PartId } from '../drawing/binder/partIds.ts';
 import { sayDistrict, sayNumber } from '../drawing/binder/say.ts';
 import type { PlannedVolume } from './plan.ts';
@@ -24,7 +24,7 @@ export interface PartStart {
 /** A well and where its papers begin among its pages. */
 export interface MarkedWell {
   readonly well: Pick<BinderWell, 'id' | 'number' | 'name'>;
-  readonly papers: readonly { readonly kind: BoundPaper; readonly at: number }[];
+  readonly papers: readonly { readonly kind: BoundSheet; readonly at: number }[];
 }
 
 interface Growing {

@@ -31,6 +31,8 @@ export interface BinderWish {
   readonly backdrop: boolean;
   /** Most pages of a volume. */
   readonly mostPages: number;
+  /** Shows pictures that no bound paper shows behind the papers of each well, and lists other files. */
+  readonly attachments?: boolean;
   /** Copies issued papers, as they are kept, into a folder beside the volumes. */
   readonly withIssued?: boolean;
 }

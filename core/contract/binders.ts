@@ -47,6 +47,7 @@ export const binderWish: z.ZodType<BinderWish> = z.strictObject({
   sections: z.array(section).max(sectionBounds.most).readonly(),
   backdrop: z.boolean(),
   mostPages: z.number().int().min(volumeBounds.least).max(volumeBounds.most),
+  attachments: z.boolean().exactOptional(),
   withIssued: z.boolean().exactOptional(),
 });
 

@@ -52,7 +52,7 @@ function saidOf(filter: WellFilter): string {
 /** All that a well's papers are made from besides its record, as text. */
 function madeWith(
   archive: Archive,
-  { papers, paper }: BinderWish,
+  { papers, paper, attachments, language }: BinderWish,
   madeAt: string,
   { template }: Headed,
 ): Result<string> {
@@ -62,7 +62,8 @@ function madeWith(
   if (!guidelines.ok) return guidelines;
   const own = [practices.value, guidelines.value];
   const headed = template ? [template] : [];
-  return ok(JSON.stringify([programVersion, papers, paper, madeAt, own, ...headed]));
+  const attached = attachments ? [language] : [];
+  return ok(JSON.stringify([programVersion, papers, paper, madeAt, own, headed, attached]));
 }
 
 function hashOf(archive: Archive, id: string): Result<string> {

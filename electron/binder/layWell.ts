@@ -14,6 +14,7 @@ import {
   type PaperBasis,
   type PaperParts,
 } from '../service/paperFiles.ts';
+import { attachmentPages } from './attachmentPages.ts';
 import type { WellToLay } from './messages.ts';
 import type { LaidPaper, LaidWell } from './workFolder.ts';
 
@@ -85,7 +86,15 @@ function laid(parts: LayingParts, { id }: WellToLay, wish: BinderWish): Result<L
     papers.push({ pages: pages.map(barePage), hatches });
   }
   const counts = wish.papers.map(({ kind }, at) => ({ kind, pages: papers[at]!.pages.length }));
-  return ok({ laid: { well, papers: counts }, papers });
+  const attached = attachmentPages(parts, opened.value.newest.record, well, wish);
+  if (!attached.ok) return attached;
+  const { length } = attached.value;
+  if (length === 0) return ok({ laid: { well, papers: counts }, papers });
+  const behind = { kind: 'attachments', pages: length } as const;
+  return ok({
+    laid: { well, papers: [...counts, behind] },
+    papers: [...papers, { pages: attached.value.map(barePage), hatches: {} }],
+  });
 }
 
 /**

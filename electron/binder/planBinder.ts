@@ -60,7 +60,10 @@ function gather(
     madeAt,
     wells: inBinderOrder([...laid.values()].map(({ well }) => well)),
     failed,
-    papers: wish.papers.map(({ kind }) => kind),
+    papers: [
+      ...wish.papers.map(({ kind }) => kind),
+      ...(wish.attachments ? (['attachments'] as const) : []),
+    ],
     backdrop: outside.backdrop,
     sections: wish.sections,
     issued: {

@@ -5,13 +5,13 @@ import type { Mark } from '../../core/binding/bookmarks.ts';
 import type { Label } from '../../core/binding/labels.ts';
 import type { Plan } from '../../core/binding/plan.ts';
 import type { BinderWell } from '../../core/drawing/binder/binderWell.ts';
-import type { BoundPaper } from '../../core/drawing/binder/boundPapers.ts';
+import type { BoundSheet } from '../../core/drawing/binder/boundPapers.ts';
 import type { HatchTile, Page } from '../../core/drawing/items.ts';
 
 /** What is known of a well that was laid, without its pages. */
 export interface LaidWell {
   readonly well: BinderWell;
-  readonly papers: readonly { readonly kind: BoundPaper; readonly pages: number }[];
+  readonly papers: readonly { readonly kind: BoundSheet; readonly pages: number }[];
   /** Why its papers could not be made. */
   readonly failed?: string;
 }

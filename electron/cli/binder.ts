@@ -111,7 +111,7 @@ async function bind(archive: Archive, given: Given, world: World): Promise<Resul
 export const binder: Command = {
   name: 'binder',
   takes:
-    'ARCHIVE [--name NAME|--wish FILE] [--title TEXT] [--district LIST] [--region LIST] [--search WORDS] [--papers LIST] [--paper A4|A3] [--language en|fr|pt] [--one-sided] [--with-issued] [--volume-pages N] [--workers 1|2] [--json] [--quiet] -o OUT.pdf|FOLDER/',
+    'ARCHIVE [--name NAME|--wish FILE] [--title TEXT] [--district LIST] [--region LIST] [--search WORDS] [--papers LIST] [--paper A4|A3] [--language en|fr|pt] [--one-sided] [--attachments] [--with-issued] [--volume-pages N] [--workers 1|2] [--json] [--quiet] -o OUT.pdf|FOLDER/',
   says: 'Binds the papers of many wells with cover, contents, indexes and tables; a long binder becomes volumes; started again after it was stopped, it goes on; LIST of papers is some of asBuilt,layingOut,committee',
   options: {
     name: { type: 'string' },
@@ -124,6 +124,7 @@ export const binder: Command = {
     paper: { type: 'string' },
     language: { type: 'string' },
     'one-sided': { type: 'boolean' },
+    attachments: { type: 'boolean' },
     'with-issued': { type: 'boolean' },
     'volume-pages': { type: 'string' },
     workers: { type: 'string' },

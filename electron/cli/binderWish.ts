@@ -107,6 +107,7 @@ export function readBinderWish(given: Given, archive: Archive, world: World): Re
     ...(mostPages.value !== undefined && { mostPages: mostPages.value }),
     ...(size && { paper: size.value }),
     ...(given.options['one-sided'] === true && { duplex: false }),
+    ...(given.options['attachments'] === true && { attachments: true }),
     ...(given.options['with-issued'] === true && { withIssued: true }),
     ...(Object.keys(filter).length > 0 && { wells: { filter } }),
   });

@@ -5,6 +5,8 @@ import { unknownPlaces } from '../../core/drawing/binder/binder.ts';
 import { layDivider } from '../../core/drawing/binder/divider.ts';
 import { layFailedPage } from '../../core/drawing/binder/failedPage.ts';
 import type { IssuedPaper } from '../../core/drawing/binder/issued/issuedPaper.ts';
+import { attachmentsOf } from '../../core/drawing/binder/attachments/attachments.ts';
+import { layAttachments } from '../../core/drawing/binder/attachments/layAttachments.ts';
 import { districtsOf } from '../../core/drawing/binder/order.ts';
 import { layParts } from '../../core/drawing/binder/parts.ts';
 import { presentParts } from '../../core/drawing/binder/presentParts.ts';
@@ -12,6 +14,7 @@ import type { Page } from '../../core/drawing/items.ts';
 import type { PaperName } from '../../core/drawing/paper.ts';
 import type { Template } from '../../core/drawing/parts/headStrip.ts';
 import { usedHatches } from '../../core/drawing/usedHatches.ts';
+import type { Photo } from '../../core/record/photos.ts';
 import { resolveWell } from '../../core/model/resolveWell.ts';
 import {
   contentOf,
@@ -21,6 +24,7 @@ import {
   longNamed,
   manyWells,
 } from '../core/drawing/binder/madeBinder.ts';
+import { photosOf } from '../pictures/photos.ts';
 import { hatchesCarried } from './laws/depths.ts';
 import { insideFrame, textsWhole } from './laws/frame.ts';
 import { brokenBy } from './laws/index.ts';
@@ -58,7 +62,10 @@ const record = { schemaVersion: 1 } as const;
 const model = resolveWell(record);
 
 function broken(kit: BinderKit, content: BinderContent, places: Places) {
-  const pages = pagesOf(kit, content, places);
+  return brokenOn(kit, content, pagesOf(kit, content, places));
+}
+
+function brokenOn(kit: BinderKit, content: BinderContent, pages: readonly Page[]) {
   const drawing = {
     title: content.title,
     subject: '',
@@ -174,3 +181,29 @@ describe.each(['A4', 'A3'] as const)(
     });
   },
 );
+
+describe.each(['A4', 'A3'] as const)('pages with attachments on %s', (paper) => {
+  const { photos, images } = photosOf(5, ['portrait', 'panorama', 'landscape']);
+  const long = 'What was seen on the day on which the pump was set, from the side of the road. ';
+  const record = [
+    ...photos.map((photo, at) => ({ ...photo, caption: long.repeat(1 + 12 * (at % 2)) })),
+    ...photos.map((photo) => ({ ...photo, print: false, takenOn: '2026-01-31', bytes: 812_345 })),
+    { file: `${'laboratory-report-'.repeat(9)}.pdf`, mediaType: 'application/pdf', bytes: 4e6 },
+    {},
+  ] as Photo[];
+  const last = record.slice(0, 4).concat(record.slice(5));
+  const heldOf = (hash: string) => (hash.endsWith('1') ? 'absent' : 'held');
+
+  it.each(languages)('keep the laws of sheets in %s', (language) => {
+    const kit = kitIn(language, paper);
+    const [well] = longNamed(manyWells(1));
+    const attachments = attachmentsOf(record, ['committee'], { images, heldOf });
+    expect([attachments.pictures.length, attachments.files.length]).toEqual([6, 6]);
+    const pages = layAttachments(kit, well!, attachments);
+    expect(pages.length).toBeGreaterThanOrEqual(4);
+    expect(brokenOn(kit, contentOf([well!]), pages)).toEqual({});
+    const odd = attachmentsOf(last, ['committee'], { images, heldOf });
+    expect(odd.pictures.length % 2).toBe(1);
+    expect(brokenOn(kit, contentOf([well!]), layAttachments(kit, well!, odd))).toEqual({});
+  });
+});

@@ -8,7 +8,7 @@ import { paperOf, type Paper, type PaperName } from '../paper.ts';
 import type { Template } from '../parts/headStrip.ts';
 import { sheetWordsIn } from '../words/languages.ts';
 import type { BinderWell } from './binderWell.ts';
-import type { BoundPaper } from './boundPapers.ts';
+import type { BoundSheet } from './boundPapers.ts';
 import type { IssuedPapers } from './issued/issuedPaper.ts';
 import type { PartId } from './partIds.ts';
 import { binderWordsIn } from './words/languages.ts';
@@ -44,7 +44,7 @@ export interface BinderContent {
   /** In the binder's order: see `order.ts`. */
   readonly wells: readonly BinderWell[];
   readonly failed: readonly FailedWell[];
-  readonly papers: readonly BoundPaper[];
+  readonly papers: readonly BoundSheet[];
   /** Outlines, roads, rivers under the wells of the map. */
   readonly backdrop: readonly MapShape[];
   readonly sections: readonly SectionChoice[];

@@ -13,8 +13,11 @@ export function bodyOf({ paper }: BinderKit): Box {
   return { x, y: y + headHeight, width, height: height - headHeight };
 }
 
+/** What stands at the left of a running head. */
+type Headed = Pick<BinderContent, 'title'>;
+
 /** The binder's title at the left, the part's at the right, over a rule. */
-function runningHead(kit: BinderKit, { title }: BinderContent, part: string): Item {
+function runningHead(kit: BinderKit, { title }: Headed, part: string): Item {
   const { x, y, width } = kit.paper.frame;
   const base = y + baseline('small');
   const foot = y + lineHeight('small') + 0.8;
@@ -27,7 +30,7 @@ function runningHead(kit: BinderKit, { title }: BinderContent, part: string): It
 
 export function binderPage(
   kit: BinderKit,
-  content: BinderContent,
+  content: Headed,
   part: string,
   items: readonly Item[],
 ): Page {

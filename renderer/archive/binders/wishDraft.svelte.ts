@@ -44,6 +44,7 @@ export class WishDraft {
   paper = $state<PaperName>('A4');
   duplex = $state(true);
   backdrop = $state(true);
+  attachments = $state(false);
   withIssued = $state(false);
   mostPages = $state<number | null>(volumeBounds.usual);
   /** What the kept binder says of what this form does not ask. */
@@ -76,6 +77,7 @@ export class WishDraft {
     this.paper = wish.paper;
     this.duplex = wish.duplex;
     this.backdrop = wish.backdrop;
+    this.attachments = wish.attachments ?? false;
     this.withIssued = wish.withIssued ?? false;
     this.mostPages = wish.mostPages;
   }
@@ -144,6 +146,7 @@ export class WishDraft {
       sections: this.sections.map((section) => section.choice()),
       backdrop: this.backdrop,
       mostPages: this.mostPages ?? volumeBounds.usual,
+      ...(this.attachments && { attachments: true }),
       ...(this.withIssued && { withIssued: true }),
     };
   }

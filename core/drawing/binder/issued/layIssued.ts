@@ -6,6 +6,7 @@ import type { Piece } from '../../parts/flow/part.ts';
 import { gapPiece, rowPiece, textPieces, type Cell } from '../../parts/flow/pieces.ts';
 import type { BinderContent, BinderKit, LaidPart, Places } from '../binder.ts';
 import type { BinderWell } from '../binderWell.ts';
+import { hashShown } from '../hashShown.ts';
 import { districtsOf } from '../order.ts';
 import { binderPage, bodyOf, partTitle, partTitleHeight, under } from '../page.ts';
 import { counted, sayDistrict, sayNumber } from '../say.ts';
@@ -14,13 +15,6 @@ import { linkedRow } from '../tables/linkedRow.ts';
 import type { IssuedPaper, Signature } from './issuedPaper.ts';
 
 const shares = [24, 33, 31, 17, 19, 42, 22, 14] as const;
-
-/** Digits of a hash that a table shows, in groups: enough to tell files apart by eye. */
-const shownDigits = 16;
-
-function hashShown(hash: string): string {
-  return hash.slice(0, shownDigits).replace(/.{8}(?=.)/g, '$& ');
-}
 
 /** Size and languages stand behind the kind as files are named. */
 function paperShown({ own }: BinderKit, { kind, paper, languages }: IssuedPaper): string {

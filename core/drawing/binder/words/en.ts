@@ -1,3 +1,4 @@
+import { attachmentsEnglish } from './attachmentsEn.ts';
 import { issuedEnglish } from './issuedEn.ts';
 import { sectionEnglish } from './sectionEn.ts';
 import { plotsEnglish } from './plotsEn.ts';
@@ -28,6 +29,7 @@ export const english: BinderWords = {
     asBuilt: 'As-built drawing',
     layingOut: 'Laying-out sheet',
     committee: 'Committee sheet',
+    attachments: 'Attachments',
   },
   counts: {
     wells: { one: '{n} well', more: '{n} wells' },
@@ -65,6 +67,7 @@ export const english: BinderWords = {
   plots: plotsEnglish,
   section: sectionEnglish,
   issued: issuedEnglish,
+  attachments: attachmentsEnglish,
   failed: {
     title: 'The papers of this well could not be made.',
     todo: 'Open the well in the program, put right what is named above, and make the binder again.',

@@ -1,3 +1,4 @@
+import { attachmentsFrench } from './attachmentsFr.ts';
 import { issuedFrench } from './issuedFr.ts';
 import { sectionFrench } from './sectionFr.ts';
 import { plotsFrench } from './plotsFr.ts';
@@ -27,6 +28,7 @@ export const french: BinderWords = {
     asBuilt: 'Coupe de récolement',
     layingOut: 'Plan de pose',
     committee: 'Fiche du comité',
+    attachments: 'Pièces jointes',
   },
   counts: {
     wells: { one: '{n} forage', more: '{n} forages' },
@@ -64,6 +66,7 @@ export const french: BinderWords = {
   plots: plotsFrench,
   section: sectionFrench,
   issued: issuedFrench,
+  attachments: attachmentsFrench,
   failed: {
     title: 'Les documents de ce forage n’ont pas pu être faits.',
     todo: 'Ouvrir le forage dans le programme, corriger ce qui est nommé ci-dessus et refaire le classeur.',

@@ -1,3 +1,4 @@
+import { attachmentsPortuguese } from './attachmentsPt.ts';
 import { issuedPortuguese } from './issuedPt.ts';
 import { sectionPortuguese } from './sectionPt.ts';
 import { plotsPortuguese } from './plotsPt.ts';
@@ -27,6 +28,7 @@ export const portuguese: BinderWords = {
     asBuilt: 'Corte do furo como construído',
     layingOut: 'Plano de colocação',
     committee: 'Folha do comité',
+    attachments: 'Anexos',
   },
   counts: {
     wells: { one: '{n} furo', more: '{n} furos' },
@@ -64,6 +66,7 @@ export const portuguese: BinderWords = {
   plots: plotsPortuguese,
   section: sectionPortuguese,
   issued: issuedPortuguese,
+  attachments: attachmentsPortuguese,
   failed: {
     title: 'Não foi possível fazer os documentos deste furo.',
     todo: 'Abrir o furo no programa, corrigir o que está indicado acima e fazer a pasta de novo.',

@@ -1,7 +1,7 @@
-import type { BoundPaper } from '../boundPapers.ts';
+import type { BoundSheet } from '../boundPapers.ts';
 
 /** What is said of each paper of a well. */
-export type PaperSays = Readonly<Record<BoundPaper, string>>;
+export type PaperSays = Readonly<Record<BoundSheet, string>>;
 
 /** A heading with what is said under it. */
 export interface ReadingText {

@@ -18,6 +18,8 @@ export const readingEnglish: ReadingWords = {
         'Laying-out sheet: pipes in the order in which they go in, marks, and fills step by step.',
       committee:
         'Committee sheet: for the village’s water users, with a plain picture, care through the year, what to keep away, and whom to call.',
+      attachments:
+        'Attachments: pictures that no paper of the binder shows, and a list of the other files that are kept with the record.',
     },
   },
   depths: {

@@ -18,6 +18,8 @@ export const readingFrench: ReadingWords = {
         'Plan de pose : les tubes dans l’ordre de descente, les repères et les remplissages pas à pas.',
       committee:
         'Fiche du comité : pour les usagers du village, avec une image simple, l’entretien au fil de l’année, ce qu’il faut tenir éloigné et qui appeler.',
+      attachments:
+        'Pièces jointes : les images qu’aucune feuille du classeur ne montre, et la liste des autres fichiers gardés avec le dossier.',
     },
   },
   depths: {

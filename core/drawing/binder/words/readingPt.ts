@@ -18,6 +18,8 @@ export const readingPortuguese: ReadingWords = {
         'Plano de colocação: os tubos pela ordem de descida, as marcas e os enchimentos passo a passo.',
       committee:
         'Folha do comité: para os utilizadores da aldeia, com uma imagem simples, os cuidados ao longo do ano, o que manter afastado e a quem ligar.',
+      attachments:
+        'Anexos: as imagens que nenhuma folha da pasta mostra, e a lista dos outros ficheiros guardados com o registo.',
     },
   },
   depths: {

@@ -2,6 +2,7 @@ import type { Language } from '../../../base/language.ts';
 import type { PartId } from '../partIds.ts';
 import type { TableWords } from './tables.ts';
 import type { ColophonWords } from './colophon.ts';
+import type { AttachmentWords } from './attachments.ts';
 import type { IssuedWords } from './issued.ts';
 import type { MapWords } from './map.ts';
 import type { PlotWords } from './plots.ts';
@@ -51,6 +52,7 @@ export interface BinderWords {
   readonly plots: PlotWords;
   readonly section: SectionWords;
   readonly issued: IssuedWords;
+  readonly attachments: AttachmentWords;
   readonly failed: Readonly<Record<'title' | 'todo', string>>;
 }
 

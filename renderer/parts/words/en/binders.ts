@@ -58,6 +58,7 @@ export const binders = {
   backdrop: 'Backdrop of the archive’s map under the wells',
   mostPages: 'Most pages of a volume',
   pagesUnfit: (least: number, most: number) => `A whole number from ${least} to ${most}.`,
+  attachments: 'Attachments: pictures that no paper chosen here shows, and a list of other files',
   issued:
     'Issued papers are listed and not bound in: that would break their seals. Every well is drawn anew.',
   withIssued: 'Copy the issued PDFs as they are into a folder beside the volumes',

@@ -60,6 +60,8 @@ export const binders: typeof english = {
   backdrop: 'Fond de la carte de l’archive sous les forages',
   mostPages: 'Pages d’un volume, au plus',
   pagesUnfit: (least, most) => `Un nombre entier de ${least} à ${most}.`,
+  attachments:
+    'Pièces jointes : les images qu’aucune feuille choisie ici ne montre, et la liste des autres fichiers',
   issued:
     'Les documents émis sont énumérés et non reliés : leurs sceaux en seraient rompus. Chaque forage est dessiné de nouveau.',
   withIssued: 'Copier les PDF émis tels quels dans un dossier à côté des volumes',

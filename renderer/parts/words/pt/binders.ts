@@ -60,6 +60,8 @@ export const binders: typeof english = {
   backdrop: 'Fundo do mapa do arquivo sob os furos',
   mostPages: 'Páginas de um volume, no máximo',
   pagesUnfit: (least, most) => `Um número inteiro de ${least} a ${most}.`,
+  attachments:
+    'Anexos: as imagens que nenhuma folha aqui escolhida mostra, e a lista dos outros ficheiros',
   issued:
     'Os documentos emitidos são listados e não reunidos: os selos ficariam quebrados. Cada furo é desenhado de novo.',
   withIssued: 'Copiar os PDF emitidos tal como são para uma pasta do disco ao lado dos volumes',

@@ -83,7 +83,7 @@ export function contentOf(
     madeAt: '2026-02-01T09:30:00+00:00',
     wells: inBinderOrder(wells),
     failed: [],
-    papers: ['asBuilt', 'layingOut', 'committee'],
+    papers: ['asBuilt', 'layingOut', 'committee', 'attachments'],
     backdrop: [],
     sections: [],
     issued: { papers: [] },

@@ -11,6 +11,7 @@ const joins = [
 const wish: BinderWish = {
   ...usualBinder('Wells', 'en'),
   wells: { ids: ['c', 'a'] },
+  attachments: true,
   withIssued: true,
   sections: [
     { title: 'Along the river', wellIds: ['a', 'b', 'c'], joins },
