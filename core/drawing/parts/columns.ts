@@ -1,5 +1,6 @@
 import type { PaperMm } from '../../base/units.ts';
 import type { Box, Span } from '../items.ts';
+import { letterings } from '../pens.ts';
 import { axisBottom, type DepthAxis } from '../scale.ts';
 import type { Columns } from './layColumns.ts';
 
@@ -21,6 +22,19 @@ export function wordsRoom({ axis, body, first, last }: View): { top: PaperMm; fo
   return {
     top: first ? body.y + 0.3 : axis.top,
     foot: last ? body.y + body.height - 0.3 : axisBottom(axis),
+  };
+}
+
+/** Half a small figure with its air, and what it keeps from a match line. */
+const figureReach: PaperMm = letterings.small * 0.8;
+const offMatchLine: PaperMm = 1.7;
+
+/** Heights between which the middle of a small figure stands within the body, off match lines. */
+export function figureRoom({ body, axis, first, last }: View): { top: PaperMm; foot: PaperMm } {
+  const [top, foot] = [body.y + figureReach, body.y + body.height - figureReach];
+  return {
+    top: first ? top : Math.max(top, axis.top + offMatchLine),
+    foot: last ? foot : Math.min(foot, axisBottom(axis) - offMatchLine),
   };
 }
 

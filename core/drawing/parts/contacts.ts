@@ -8,7 +8,7 @@ import { letter } from '../letters.ts';
 import { dashed, letterings, lineHeight, solid, white } from '../pens.ts';
 import { yAt } from '../scale.ts';
 import { group, line, type Point } from '../shapes.ts';
-import type { View } from './columns.ts';
+import { figureRoom, type View } from './columns.ts';
 
 /**
  * Contacts between strata: a full line where sharp, a zone of slanted strokes on a clear
@@ -106,10 +106,10 @@ function thinnerBed(view: View, stratum: Stratum, below: Stratum | undefined): P
   return Math.min(high(stratum), below ? high(below) : Infinity);
 }
 
-/** A sign stands on its contact, but for one at the edge of the body, inside which it stays. */
-function insideBody({ body }: View, y: PaperMm): PaperMm {
-  const reach = letterings.small * 0.8;
-  return Math.min(Math.max(y, body.y + reach), body.y + body.height - reach);
+/** A sign stands on its contact, but for one at the edge of the body or at a match line. */
+function insideBody(view: View, y: PaperMm): PaperMm {
+  const { top, foot } = figureRoom(view);
+  return Math.min(Math.max(y, top), foot);
 }
 
 /** The contacts at the feet of the strata that a page shows to their foot. */

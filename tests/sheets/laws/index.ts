@@ -7,7 +7,6 @@ import {
   pipesAtDepth,
   strataAtDepth,
 } from './depths.ts';
-import { dimensionsReadable } from './dimensions.ts';
 import { insideFrame, textsWhole } from './frame.ts';
 import type { DrawnSheet } from '../drawn.ts';
 import type { Law } from './law.ts';
@@ -17,6 +16,7 @@ import { measuresFinite, pensOfSeries, sixKinds } from './pens.ts';
 import { figuresAtDepth, pointsAtDepth } from './points.ts';
 import { cutsSaid, descriptionsWhole, factsSaid, partsShown } from './present.ts';
 import { rulerTrue, ticksEven } from './ruler.ts';
+import { dimensionsReadable, matchLinesClear } from './strokes.ts';
 import { lettersLargeEnough, textsApart, textsAsMeasured, titleLinesApart } from './texts.ts';
 
 /** What holds for every sheet of every well, by a sentence that says it. */
@@ -48,6 +48,7 @@ export const laws: Readonly<Record<string, Law>> = {
   'figures beside the section are the depth that they lead to': figuresAtDepth,
   'pages meet at match lines': pagesMeet,
   'match lines stand at the depth that they name': matchLinesAtDepth,
+  'no match line runs through words': matchLinesClear,
   'pages are counted': pagesCounted,
   'every part of the well is shown': partsShown,
   'every description stands in full or is counted as left out': descriptionsWhole,

@@ -115,6 +115,7 @@ const itemSpoils: Record<string, () => Spoil> = {
   'figures beside the section are the depth that they lead to': () => lowered('callout', 0.5),
   'pages meet at match lines': () => replaced(/sheet 2$/, 'sheet 9'),
   'match lines stand at the depth that they name': () => lowered('matchLines', 0.1),
+  'no match line runs through words': () => lowered('matchLines', -2, ['text']),
   'pages are counted': () => replaced(/^1 of \d+$/, '1'),
   'every description stands in full or is counted as left out': () =>
     oneOf(

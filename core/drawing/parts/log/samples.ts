@@ -10,7 +10,7 @@ import { letter, widthOf } from '../../letters.ts';
 import { black, letterings } from '../../pens.ts';
 import { shows, yAt } from '../../scale.ts';
 import { group, polygon, type Point } from '../../shapes.ts';
-import type { View } from '../columns.ts';
+import { figureRoom, type View } from '../columns.ts';
 import { labelsLeft } from './labelsLeft.ts';
 import { saidOf } from './said.ts';
 
@@ -110,16 +110,18 @@ export function drawSamples(kit: Kit, marks: readonly SampleMark[], view: View):
   const seen = marks
     .filter(({ depthM }) => shows(view.axis, depthM, view.first))
     .sort((a, b) => a.depthM - b.depthM);
+  const room = figureRoom(view);
   let free = view.body.y;
   const items = seen.flatMap(({ depthM, source, label = '' }) => {
     const y = yAt(view.axis, depthM);
-    const fits = widthOf(kit, label) <= width - signRoom && y - leastPitch / 2 >= free;
-    const words = label !== '' && fits && y + leastPitch / 2 <= view.body.y + view.body.height;
-    if (words) free = y + leastPitch / 2;
+    const middle = Math.min(room.foot, Math.max(room.top, y));
+    const fits = widthOf(kit, label) <= width - signRoom && middle - leastPitch / 2 >= free;
+    const words = label !== '' && fits;
+    if (words) free = middle + leastPitch / 2;
     const look = { source } as const;
     return [
       sampleSign([x + (width < signRoom + 2.5 ? width / 2 : 1.6), y], source, r),
-      ...(words ? letter(kit, label, x + signRoom, y + letterings.small / 2, look) : []),
+      ...(words ? letter(kit, label, x + signRoom, middle + letterings.small / 2, look) : []),
     ];
   });
   return group('samples', items);

@@ -7,7 +7,7 @@ import { letter } from '../../letters.ts';
 import { black, letterings, solid } from '../../pens.ts';
 import { shownPart, shows, yAt } from '../../scale.ts';
 import { group, line, polygon, type Point } from '../../shapes.ts';
-import { wordsRoom, type View } from '../columns.ts';
+import { figureRoom, type View } from '../columns.ts';
 
 /** Rises, a number and an arrow. */
 export const strikesWidths = { least: 7.4, wanted: 7.7 } as const;
@@ -54,11 +54,11 @@ function numberMiddles(strikes: readonly StrikeModel[], view: View): Map<StrikeM
     .filter(({ depthM }) => shows(view.axis, depthM, view.first))
     .sort((a, b) => a.depthM - b.depthM);
   const wanted = shown.map(({ depthM }) => yAt(view.axis, depthM));
-  const { top, foot } = wordsRoom(view);
+  const { top, foot } = figureRoom(view);
   const tops = spread(
     wanted.map((middle) => ({ middle, height: numberHeight })),
-    top,
-    foot,
+    top - numberHeight / 2,
+    foot + numberHeight / 2,
   );
   return new Map(shown.map((one, at) => [one, (tops?.[at] ?? wanted[at]!) + numberHeight / 2]));
 }

@@ -120,7 +120,7 @@ function levelCallout(kit: Kit, level: LevelModel, view: View): Callout {
   const { words } = kit;
   const pumping = level.state === 'pumping';
   const what = pumping ? words.legend.pumping : words.legend.rest;
-  const when = level.at === undefined ? '' : momentFigure(level.at);
+  const when = level.at === undefined ? '' : momentFigure(level.at).replace(' ', bound);
   const rate =
     pumping && level.rateM3h !== undefined
       ? `${plainFigure(kit, level.rateM3h, 2)}${bound}m³/h`

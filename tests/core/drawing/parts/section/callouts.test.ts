@@ -91,3 +91,8 @@ describe('callouts beside the section', () => {
       expect(depthM).toBeGreaterThan(10);
   });
 });
+
+it('day and hour of a level stay on one line', () => {
+  const said = casingCallouts(kit, built, view).map(({ text }) => text);
+  expect(said.some((text) => text.endsWith(', 2026-01-12\u00a008:00'))).toBe(true);
+});
