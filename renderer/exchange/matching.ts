@@ -57,11 +57,13 @@ export function fieldOf(use: string): string {
   return isCasingTop(use) ? 'reading' : use.slice(use.indexOf('.') + 1);
 }
 
-function layoutOf({ encoding, delimiter, headingLine, decimal, dateOrder }: Layout): Layout {
+function layoutOf(layout: Layout): Layout {
+  const { encoding, delimiter, headingLine, decimal, dateOrder, absent } = layout;
   return {
     ...(encoding ? { encoding } : {}),
     ...(delimiter ? { delimiter } : {}),
     ...{ headingLine, decimal, dateOrder },
+    ...(absent && absent.length > 0 ? { absent } : {}),
   };
 }
 
@@ -83,13 +85,17 @@ function matchOf(table: OpenedTable, mapping: TableMapping | undefined): Match {
   };
 }
 
+const layoutKeys = [
+  ...(['encoding', 'delimiter', 'headingLine'] as const),
+  ...(['decimal', 'dateOrder', 'absent'] as const),
+];
+
 /** What a mapping says of the layout; what it does not say is as it was found out. */
 function withoutAbsent(
   mapped: Mapped | undefined,
   mapping: TableMapping | undefined,
 ): Partial<Layout> {
-  const keys = ['encoding', 'delimiter', 'decimal', 'dateOrder', 'headingLine'] as const;
-  const said = keys.flatMap((key) => {
+  const said = layoutKeys.flatMap((key) => {
     const value = mapped?.[key] ?? (key === 'headingLine' ? undefined : mapping?.[key]);
     return value === undefined ? [] : [[key, value]];
   });

@@ -175,9 +175,14 @@ function wellOf(file: string, hole: Hole, project: Project, said: SaidByFile): W
   return wellFrom(withoutEmpty(chapters), { file, line: hole.line });
 }
 
-/** Whether a file is of AGS 4, whose first line opens a group. */
-export function holdsAgs({ bytes }: GivenFile): boolean {
-  return /^\s*"GROUP"\s*,/.test(decode(bytes.subarray(0, 200)).text);
+const startOf = ({ bytes }: GivenFile) => decode(bytes.subarray(0, 200)).text;
+
+/** AGS 3 marks the name of a group with two stars, `"**PROJ"`, and has no row that says GROUP. */
+const isAgs3 = (file: GivenFile) => /^\s*"\*\*\??\w+"/.test(startOf(file));
+
+/** Whether a file is of AGS, whose first line opens a group. */
+export function holdsAgs(file: GivenFile): boolean {
+  return /^\s*"GROUP"\s*,/.test(startOf(file)) || isAgs3(file);
 }
 
 const byLine = (a: TableTrouble, b: TableTrouble) => a.line - b.line;
@@ -186,15 +191,22 @@ const byLine = (a: TableTrouble, b: TableTrouble) => a.line - b.line;
  * Holes of an AGS 4 file as wells: one of each LOCA. Units are those of the UNIT rows, codes those
  * of the file's ABBR group. Groups and headings without a place in a record are told once.
  */
-export function readAgs({ name, bytes }: GivenFile): Result<Incoming> {
+export function readAgs(file: GivenFile): Result<Incoming> {
+  const { name, bytes } = file;
+  if (isAgs3(file))
+    return refused(
+      'ags3',
+      `${name} is AGS 3, and only AGS 4 is read. Ask for it as AGS 4, or save its groups as tables ` +
+        '(CSV, XLSX) and say what their columns mean.',
+    );
   const read = readGroups(name, decode(bytes).text);
   const troubles: TableTrouble[] = [...read.troubles, ...leftOut(name, read)];
   const holes = holesOf(name, read, troubles);
   if (holes.length === 0)
     return refused(
       'agsNoHoles',
-      `${name} is an AGS file without a hole: none of its rows has a LOCA_ID. AGS 3 is not read; ` +
-        'have it written as AGS 4.',
+      `${name} is an AGS file without a hole: none of its rows has a LOCA_ID. Ask for a file with ` +
+        'the group LOCA.',
     );
   const [project, said] = [projectOf(read), abbreviationsOf(read)];
   const wells = holes.map((hole) => wellOf(name, hole, project, said));

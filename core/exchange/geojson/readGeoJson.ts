@@ -8,6 +8,7 @@ import { readPosition } from '../points/position.ts';
 import { reason, type Reason } from '../reasons/reason.ts';
 import { decode } from '../tables/decode.ts';
 import { told, type TableTrouble } from '../tables/trouble.ts';
+import { alikeValue } from './alikeNames.ts';
 
 interface Feature {
   readonly id?: unknown;
@@ -50,10 +51,12 @@ function numberFrom(name: string, value: unknown): unknown {
 function readFeature({ id, geometry, properties }: Feature, place: Place): Read {
   const position = positionOf({ geometry: geometry ?? null });
   const said = Object.entries(properties ?? {}).filter(([, value]) => value !== null);
-  const taken = said.flatMap(([name, value]) => {
+  const own = said.flatMap(([name, value]) => {
     const path = pathOf.get(name.toLowerCase());
     return path === undefined ? [] : [[path, numberFrom(name, value)] as const];
   });
+  const alike = alikeIn(said, new Set(own.map(([path]) => path)));
+  const taken = [...own, ...alike.map(({ path, value }) => [path, value] as const)];
   const named = taken.some(([path]) => path === 'identity.number');
   const isUuid = typeof id === 'string' && /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(id);
   const number =
@@ -64,8 +67,20 @@ function readFeature({ id, geometry, properties }: Feature, place: Place): Read 
   const { well, troubles } = wellFrom({ ...chapters, site: { ...site, ...placed } }, place);
   const strange = said
     .map(([name]) => name)
-    .filter((name) => !pathOf.has(name.toLowerCase()) && !ofArchive.includes(name));
+    .filter((name) => !pathOf.has(name.toLowerCase()) && !ofArchive.includes(name))
+    .filter((name) => !alike.some((one) => one.name === name));
   return { well, troubles: [...lost, ...troubles], strange };
+}
+
+/** Properties under names that tables of wells have, for the fields that no own name fills. */
+function alikeIn(said: readonly (readonly [string, unknown])[], taken: ReadonlySet<string>) {
+  const filled = new Set(taken);
+  return said.flatMap(([name, value]) => {
+    const alike = pathOf.has(name.toLowerCase()) ? undefined : alikeValue(name, value);
+    if (!alike || filled.has(alike.path)) return [];
+    filled.add(alike.path);
+    return [{ name, ...alike }];
+  });
 }
 
 const positionTrouble = ({ file, line }: Place, says: Reason): TableTrouble => ({
@@ -99,7 +114,8 @@ function strangeTroubles(file: string, read: readonly Read[]): TableTrouble[] {
 
 /**
  * Points of a GeoJSON file as wells. Properties are matched by the names that the writer gives
- * (flatFields.ts) or by the paths of the record; others are told once.
+ * (flatFields.ts), by the paths of the record, or by headings that tables of wells have
+ * (alikeNames.ts); others are told once.
  */
 export function readGeoJson({ name, bytes }: GivenFile): Result<Incoming> {
   const { text } = decode(bytes);

@@ -1,10 +1,12 @@
 import { refused, type Result } from '../../base/result.ts';
 import type { GivenFile } from '../incoming.ts';
+import { tablesInJson } from '../json/tablesInJson.ts';
 import { decode } from '../tables/decode.ts';
 
-/** Whether a file is XML or JSON, which no other reader took. */
-export function holdsMarkup({ bytes }: GivenFile): boolean {
-  return /^\s*(<[?!a-z]|\{|\[\s*[{[\]])/i.test(decode(bytes.subarray(0, 1024)).text);
+/** Whether a file is XML or JSON that no other reader took and that holds no tables. */
+export function holdsMarkup(file: GivenFile): boolean {
+  const start = decode(file.bytes.subarray(0, 1024)).text;
+  return /^\s*(<[?!a-z]|\{|\[\s*[{[\]])/i.test(start) && tablesInJson(file).length === 0;
 }
 
 const rootOf = (text: string) =>
@@ -21,7 +23,7 @@ export function refuseOther({ name, bytes }: GivenFile): Result<never> {
     );
   return refused(
     'otherJson',
-    `${name} is JSON of a kind that is not read. Read are the archive's own records and GeoJSON; ` +
-      'write its lists as tables (CSV, XLSX) and say what their columns mean.',
+    `${name} is JSON of a kind that is not read. Read are the archive's own records, GeoJSON and ` +
+      'lists of flat rows; write it as lists or as tables (CSV, XLSX) and say what their columns mean.',
   );
 }

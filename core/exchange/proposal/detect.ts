@@ -14,6 +14,8 @@ export interface Detected {
   readonly headingLine: number;
   readonly decimal: Writing['decimal'];
   readonly dateOrder: Writing['dateOrder'];
+  /** Words that stand in cells for nothing; left out where none do. */
+  readonly absent?: readonly string[];
   /** No day told which order is meant; the day was taken to come first. */
   readonly dateOrderOpen: boolean;
 }
@@ -84,12 +86,23 @@ function dateOrderOf(cells: readonly string[]) {
   } as const;
 }
 
+/** How programs write that a cell holds nothing (common practice). */
+const nothingWords = ['NA', 'N/A', 'n/a', 'NaN', 'nan', 'NULL', 'null', 'None', '-', '--'];
+
+function absentIn(rows: readonly Row[]): readonly string[] {
+  const seen = new Set<string>();
+  for (const { cells } of rows)
+    for (const cell of cells) if (cell.length < 5) seen.add(cell.trim());
+  return nothingWords.filter((word) => seen.has(word));
+}
+
 /** Finds out how a table is written. All of it may be overruled in the mapping. */
 export function detect(source: TableSource): Detected {
   const text = source.text?.();
   const delimiter = text && delimiterOf(source, text.text);
   const { rows } = source.rows({ encoding: text?.encoding, delimiter });
   const headingLine = headingLineOf(rows);
+  const absent = absentIn(rows.filter(({ line }) => line > headingLine));
   const cells = rows
     .filter(({ line }) => line > headingLine)
     .slice(0, looked)
@@ -99,5 +112,6 @@ export function detect(source: TableSource): Detected {
     headingLine,
     decimal: decimalOf(cells),
     ...dateOrderOf(cells),
+    ...(absent.length > 0 ? { absent } : {}),
   };
 }

@@ -11,7 +11,11 @@ export const wellWords: readonly string[] = [
   ...['bh id', 'hole', 'hole id', 'loca id', 'site no', 'number', 'no', 'id', 'tag'],
   ...['forage', 'numero de forage', 'n forage', 'no forage', 'n de forage', 'numero', 'puits'],
   ...['code forage', 'ouvrage', 'furo', 'numero do furo', 'n do furo', 'poco', 'codigo'],
-  ...['drillhole no', 'boring', 'grondwaterlocatie', 'sondage', 'sondagem'],
+  ...['drillhole no', 'boring', 'grondwaterlocatie', 'sondage', 'sondagem', 'dhno'],
+  ...['water point id', 'waterpoint id', 'source id', 'station id', 'station no', 'row id'],
+  ...['water point', 'waterpoint', 'ponto de agua', 'point d eau', 'station'],
+  // A name tells wells apart where no number does.
+  ...['water point name', 'waterpoint name', 'well name', 'borehole name', 'site name'],
 ];
 
 const ranges = {
@@ -48,7 +52,15 @@ export const headingWords: Readonly<Record<TableKind, Headings>> = {
     'site.country': ['country', 'pays', 'pais'],
     'site.region': ['region', 'province', 'regiao', 'provincia'],
     'site.district': ['district', 'county', 'prefecture', 'distrito', 'cercle'],
-    'site.commune': ['commune', 'subcounty', 'ward', 'comuna', 'municipality', 'municipio'],
+    'site.commune': [
+      'commune',
+      'subcounty',
+      'sub county',
+      'ward',
+      'comuna',
+      'municipality',
+      'municipio',
+    ],
     'site.village': ['village', 'community', 'localite', 'aldeia', 'povoacao', 'comunidade'],
     'site.spot': ['spot', 'location', 'lieu', 'lieu dit', 'quartier', 'bairro', 'local'],
     'site.latitude': ['latitude', 'lat', 'gps lat', 'y wgs84', 'lat wgs84'],
@@ -62,17 +74,26 @@ export const headingWords: Readonly<Record<TableKind, Headings>> = {
       'utentes',
       'utilizadores',
     ],
-    'site.households': ['households', 'menages', 'agregados familiares'],
+    'site.households': [
+      ...['households', 'number of households', 'number households', 'menages'],
+      ...['nombre de menages', 'agregados familiares', 'numero de agregados'],
+    ],
     'bore.method': ['method', 'drilling method', 'methode', 'methode de forage', 'metodo'],
     'bore.startedOn': ['start date', 'started', 'date started', 'date debut', 'data de inicio'],
     'bore.finishedOn': [
       ...['completion date', 'date completed', 'completed', 'drilled', 'date drilled', 'end date'],
-      ...['date fin', 'date de fin', 'date de realisation', 'data de conclusao', 'date'],
+      ...[
+        'date fin',
+        'date de fin',
+        'date de realisation',
+        'data de conclusao',
+        'date of drilling',
+      ],
     ],
     'bore.depthReached': [
       ...['depth', 'total depth', 'drilled depth', 'final depth', 'depth drilled', 'hole depth'],
       ...['profondeur', 'profondeur totale', 'profondeur foree', 'prof totale', 'profundidade'],
-      ...['profundidade total', 'prof total'],
+      ...['profundidade total', 'prof total', 'well depth', 'borehole depth', 'total dpth'],
     ],
     'headworks.casingAboveGround': ['stick up', 'stickup', 'casing above ground', 'hauteur tube'],
     notes: ['notes', 'remarks', 'comments', 'remarques', 'observations', 'observacoes'],
@@ -155,6 +176,7 @@ export const headingWords: Readonly<Record<TableKind, Headings>> = {
     at: ['date', 'date measured', 'reading date', 'measured on', 'date de mesure', 'data', 'datum'],
     reading: [
       ...['water level', 'depth to water', 'dtw', 'swl', 'static water level', 'static level'],
+      ...['static water depth', 'depth to static water'],
       ...['level', 'rest water level', 'niveau', 'niveau statique', 'ns', 'niveau d eau'],
       ...['nivel', 'nivel estatico', 'ne', 'nivel da agua', 'diepte tov referentiepunt'],
     ],

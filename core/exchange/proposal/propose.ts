@@ -26,14 +26,15 @@ interface Column extends PlainHeading {
 const looked = 300;
 
 /** Headings that stand once; of doubled ones nobody can say which is meant. */
-function columnsOf({ heading, rows }: Rows): Column[] {
+function columnsOf({ heading, rows }: Rows, absent: readonly string[]): Column[] {
+  const saysSomething = (cell: string) => cell !== '' && !absent.includes(cell);
   const once = heading.filter((name) => heading.indexOf(name) === heading.lastIndexOf(name));
   return once
     .filter((name) => name !== '')
     .map((name) => {
       const at = heading.indexOf(name);
       const cells = rows.slice(0, looked).map((row) => row.cells[at]?.trim() ?? '');
-      return { heading: name, ...plainHeading(name), cells: cells.filter((cell) => cell !== '') };
+      return { heading: name, ...plainHeading(name), cells: cells.filter(saysSomething) };
     });
 }
 
@@ -193,7 +194,7 @@ function tablesFor(columns: readonly Column[], well: Column): Found[] {
   const all = [...found, ...wideTables(rest)];
   const wells = withoutRows(fieldsFor('wells', rest), all);
   const repeated = new Set(well.cells).size < well.cells.length;
-  if (Object.keys(wells).length === 0) return all;
+  if (Object.keys(wells).every((name) => name === 'notes')) return all;
   return [
     { kind: 'wells' as const, fields: wells, ...(repeated ? { repeats: true } : {}) },
     ...all,
@@ -203,10 +204,11 @@ function tablesFor(columns: readonly Column[], well: Column): Found[] {
 /** What the columns of a table seem to mean, by their headings and by what stands in them. */
 export function propose(source: TableSource): Proposal {
   const detected = detect(source);
-  const { encoding, delimiter, headingLine, decimal, dateOrder } = detected;
+  const { encoding, delimiter, headingLine, decimal, dateOrder, absent } = detected;
   const text = encoding && delimiter ? { encoding, delimiter } : {};
-  const layout = { ...text, headingLine, decimal, dateOrder };
-  const columns = columnsOf(headed(source.rows(layout), detected.headingLine));
+  const nothing = absent ? { absent: [...absent] } : {};
+  const layout = { ...text, headingLine, decimal, dateOrder, ...nothing };
+  const columns = columnsOf(headed(source.rows(layout), detected.headingLine), absent ?? []);
   const well = fitting(columns, wellWords);
   if (!well) return { detected, tables: [] };
   const found = tablesFor(columns, well);

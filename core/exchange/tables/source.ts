@@ -1,5 +1,6 @@
 import { ok, type Result } from '../../base/result.ts';
 import type { GivenFile } from '../incoming.ts';
+import { tablesInJson, type JsonTable } from '../json/tablesInJson.ts';
 import { gridOf, readSpreadsheet, type SpreadsheetSheet } from '../spreadsheet/readSpreadsheet.ts';
 import { isZip } from '../spreadsheet/unpack.ts';
 import { decode, type Encoding } from './decode.ts';
@@ -12,11 +13,11 @@ export interface Layout {
   readonly decimal?: '.' | ',' | undefined;
 }
 
-/** A file of text, or one sheet of a workbook. */
+/** A file of text, one sheet of a workbook, or one list of a JSON file. */
 export interface TableSource {
   /** Name of the file. */
   readonly name: string;
-  /** Name of the sheet; absent for text. */
+  /** Name of the sheet or key of the list; absent for text. */
   readonly sheet?: string;
   /** The text of a file in an encoding, or in the one that it seems to have. */
   text?(asked?: Encoding): { readonly text: string; readonly encoding: Encoding };
@@ -44,12 +45,25 @@ function sheetSource(name: string, { sheet, data }: SpreadsheetSheet): TableSour
   return { name, sheet, rows: ({ decimal = '.' }) => gridOf(data, decimal) };
 }
 
+function jsonSource(name: string, { key, grid }: JsonTable): TableSource {
+  return {
+    name,
+    ...(key === '' ? {} : { sheet: key }),
+    rows: ({ decimal = '.' }) => grid(decimal),
+  };
+}
+
 /**
- * The tables of a file: the sheets of a workbook that hold anything, or its text. A workbook that
+ * The tables of a file: the sheets of a workbook that hold anything, the lists of JSON, or its text. A workbook that
  * is not whole or too large is refused; nothing is read of text yet.
  */
 export async function sourcesOfFile(file: GivenFile): Promise<Result<readonly TableSource[]>> {
-  if (!isZip(file.bytes)) return ok([fileSource(file)]);
+  if (!isZip(file.bytes)) {
+    const lists = tablesInJson(file);
+    return ok(
+      lists.length > 0 ? lists.map((one) => jsonSource(file.name, one)) : [fileSource(file)],
+    );
+  }
   const sheets = await readSpreadsheet(file);
   if (!sheets.ok) return sheets;
   const filled = sheets.value.filter(({ data }) => data.length > 0);

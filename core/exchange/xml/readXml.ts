@@ -1,5 +1,6 @@
 import { XMLParser, XMLValidator } from 'fast-xml-parser';
 import { ok, refused, type Result } from '../../base/result.ts';
+import { withoutEntities } from './entities.ts';
 
 /** An element of an XML document, its name without its prefix. */
 export interface XmlElement {
@@ -18,7 +19,7 @@ const textKey = '#text';
 
 type Parsed = Readonly<Record<string, unknown>>;
 
-/** Entities stay as they stand, lest a file define its own; a document type is refused besides. */
+/** Entities stay as they stand; those that a file may define are taken out before (entities.ts). */
 const parser = new XMLParser({
   preserveOrder: true,
   ignoreAttributes: false,
@@ -89,14 +90,16 @@ function elementOf(node: Parsed, lineAt: (at: number) => number): XmlElement {
 
 /**
  * The root of an XML document. Refused with `xmlBroken` where it is not well-formed, and with
- * `xmlDoctype` where it brings a document type, which could make it read other files.
+ * `xmlDoctype` where it brings a document type that does more than name short texts: it could make
+ * the program read other files, or grow without end.
  */
-export function readXml(file: string, text: string): Result<XmlElement> {
-  if (/<!DOCTYPE/i.test(text))
+export function readXml(file: string, given: string): Result<XmlElement> {
+  const text = withoutEntities(given);
+  if (text === undefined)
     return refused(
       'xmlDoctype',
-      `${file} brings a document type of its own (DOCTYPE), which is not read. Take the line out, ` +
-        'or ask for the file without it.',
+      `${file} brings a document type of its own (DOCTYPE) that does more than name short texts, ` +
+        'which is not read. Ask for the file without it.',
     );
   const valid = XMLValidator.validate(text);
   if (valid !== true)

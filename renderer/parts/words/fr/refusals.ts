@@ -6,7 +6,7 @@ export const refusals = {
   otherXml:
     'Le fichier est du XML d’une sorte qui ne se lit pas. Demandez du GroundWaterML 2 ou des tableaux.',
   otherJson:
-    'Le fichier est du JSON d’une sorte qui ne se lit pas. Écrivez ses listes en tableaux (CSV, XLSX) et dites ce que leurs colonnes veulent dire.',
+    'Le fichier est du JSON d’une sorte qui ne se lit pas. Écrivez-le en listes de lignes simples ou en tableaux (CSV, XLSX), et dites ce que leurs colonnes veulent dire.',
   exportNotWritten:
     'Le dossier n’a pas pu être écrit. Faites de la place sur le disque, ou voyez qui peut y écrire.',
   tooManyExported:
@@ -15,9 +15,9 @@ export const refusals = {
     'Le document GroundWaterML ne contient ni puits ni forage ; rien d’autre n’en est lu.',
   xmlBroken: 'Le fichier n’est pas du XML entier. Demandez-le de nouveau.',
   xmlDoctype:
-    'Le fichier apporte son propre type de document (DOCTYPE), qui n’est pas lu. Enlevez cette ligne, ou demandez le fichier sans elle.',
-  agsNoHoles:
-    'Le fichier AGS ne contient aucun forage. AGS 3 ne se lit pas ; faites-le écrire en AGS 4.',
+    'Le fichier apporte son propre type de document (DOCTYPE), qui fait plus que nommer de courts textes et n’est pas lu. Demandez le fichier sans lui.',
+  ags3: 'Le fichier est en AGS 3, et seul AGS 4 se lit. Demandez-le en AGS 4, ou enregistrez ses groupes en tableaux (CSV, XLSX) et dites ce que leurs colonnes veulent dire.',
+  agsNoHoles: 'Le fichier AGS ne contient aucun forage. Demandez un fichier avec le groupe LOCA.',
   geoJsonBroken: 'Le fichier n’est pas du JSON entier. Écrivez-le de nouveau.',
   geoJsonGrid:
     'Le fichier nomme son propre système de coordonnées. Convertissez-le en degrés WGS 84, puis relisez-le.',

@@ -4,7 +4,7 @@ import type { refusals as french } from '../fr/refusals.ts';
 export const refusals: typeof french = {
   otherXml: 'O ficheiro é XML de um tipo que não se lê. Peça GroundWaterML 2 ou tabelas.',
   otherJson:
-    'O ficheiro é JSON de um tipo que não se lê. Escreva as suas listas em tabelas (CSV, XLSX) e diga o que as colunas significam.',
+    'O ficheiro é JSON de um tipo que não se lê. Escreva-o em listas de linhas simples ou em tabelas (CSV, XLSX), e diga o que as colunas significam.',
   exportNotWritten:
     'A pasta não pôde ser escrita. Arranje espaço no disco, ou veja quem pode lá escrever.',
   tooManyExported:
@@ -12,8 +12,9 @@ export const refusals: typeof french = {
   gwmlNoWells: 'O documento GroundWaterML não tem poço nem furo; nada mais dele se lê.',
   xmlBroken: 'O ficheiro não é XML inteiro. Peça-o de novo.',
   xmlDoctype:
-    'O ficheiro traz um tipo de documento próprio (DOCTYPE), que não se lê. Retire essa linha, ou peça o ficheiro sem ela.',
-  agsNoHoles: 'O ficheiro AGS não tem nenhum furo. AGS 3 não se lê; peça-o escrito em AGS 4.',
+    'O ficheiro traz um tipo de documento próprio (DOCTYPE), que faz mais do que dar nome a textos curtos e não se lê. Peça o ficheiro sem ele.',
+  ags3: 'O ficheiro é AGS 3, e só AGS 4 se lê. Peça-o em AGS 4, ou guarde os seus grupos em tabelas (CSV, XLSX) e diga o que as suas colunas querem dizer.',
+  agsNoHoles: 'O ficheiro AGS não tem nenhum furo. Peça um ficheiro com o grupo LOCA.',
   geoJsonBroken: 'O ficheiro não é JSON inteiro. Escreva-o de novo.',
   geoJsonGrid:
     'O ficheiro indica um sistema de coordenadas próprio. Converta-o para graus WGS 84 e leia-o de novo.',

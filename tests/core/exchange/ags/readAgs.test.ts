@@ -310,7 +310,27 @@ test('a position counts on WGS 84 alone', () => {
 
 test('a file of AGS 4 is known by its first line, and one without holes is refused', () => {
   expect(holdsAgs({ name: 'a.txt', bytes: bytesOf(['\uFEFF"GROUP","PROJ"\r\n']) })).toBe(true);
-  expect(holdsAgs({ name: 'a.ags', bytes: bytesOf(['"**PROJ"\r\n']) })).toBe(false);
   const refused = readAgs({ name: 'a.ags', bytes: bytesOf(['"GROUP","PROJ"\r\n']) });
   expect(refused).toMatchObject({ ok: false, error: { code: 'agsNoHoles' } });
+});
+
+test('AGS 3 is known by its stars and refused with what to ask for', () => {
+  const older = { name: 'a.ags', bytes: bytesOf(['"**PROJ"\r\n"*PROJ_ID"\r\n']) };
+  expect(holdsAgs(older)).toBe(true);
+  const refused = readAgs(older);
+  expect(refused).toMatchObject({ ok: false, error: { code: 'ags3' } });
+  expect(!refused.ok && refused.error.sentence).toContain('Ask for it as AGS 4');
+});
+
+test('an abbreviation that repeats its code explains nothing, so the standard’s list counts', () => {
+  const name = 'former-bakery.ags';
+  const file = path.join(import.meta.dirname, '../../../data/ags4-alone', name);
+  const result = readAgs({ name, bytes: readFileSync(file) });
+  const wells = result.ok ? result.value.wells : [];
+  expect(wells.map(({ record }) => record.log?.map((one) => one.material).join(' '))).toEqual([
+    'madeGround madeGround silt sand clay',
+    'madeGround madeGround clay clay',
+    'madeGround madeGround clay clay sand gravel clay',
+    'madeGround sand clay clay clay clay',
+  ]);
 });
