@@ -99,8 +99,8 @@ function paint(setup: WorkerSetup, { volumes }: PlannedAnswer, job: BinderJob) {
 }
 
 /**
- * Makes a binder: lays the papers of its wells by workers, plans its volumes, and paints each in a
- * worker of its own. What is laid stands in the folder until all is done, so that a run that was
+ * Makes a binder: lays the papers of its wells by workers, plans its volumes, and paints them by
+ * workers, each of which makes one at a time. What is laid stands in the folder until all is done, so that a run that was
  * stopped goes on. Throws what the disk says, and where a worker breaks over what is no well's.
  */
 export async function makeBinder(job: BinderJob): Promise<Result<FinishedBinder>> {

@@ -8,7 +8,7 @@ import { deflate } from '../files/deflate.ts';
 import type { ShippedFonts } from '../files/fonts.ts';
 import { sha256Hex } from '../seal/hash.ts';
 import type { WorkerSetup } from './messages.ts';
-import { workFolder, type LaidPaper, type WorkFolder } from './workFolder.ts';
+import { workFolder, type LaidPaper, type PlannedBinder, type WorkFolder } from './workFolder.ts';
 
 /** A page, and how its links are to be read: by pages of its paper, or of the whole binder. */
 interface FoundPage {
@@ -38,16 +38,22 @@ function paperIdOf({ wish, madeAt }: WorkerSetup, volume: number, wells: readonl
   return sha256Hex(JSON.stringify(['binder', wish, madeAt, volume, wells])).slice(0, 32);
 }
 
+/** What all volumes of a binder are painted with. */
+export interface PaintingParts {
+  readonly setup: WorkerSetup;
+  readonly planned: PlannedBinder;
+  readonly fonts: ShippedFonts;
+}
+
 /** The PDF of one volume. `onPage` is told how many pages are painted. */
 export function paintVolume(
-  setup: WorkerSetup,
+  { setup, planned, fonts }: PaintingParts,
   number: number,
-  fonts: ShippedFonts,
   onPage: (pages: number) => void,
 ): Uint8Array {
   const { wish, madeAt } = setup;
   const work = workFolder(setup.folder);
-  const { plan, districts, wells } = work.plan();
+  const { plan, districts, wells } = planned;
   const own = work.parts(number);
   const volume = plan.volumes[number - 1]!;
   const kit = binderKit(fonts.metrics, wish.language, wish.paper);

@@ -69,11 +69,12 @@ const told = 10;
 /** Paints one volume after the other, as they are sent, until nothing is sent any more. */
 async function paint(): Promise<void> {
   const { paintVolume } = await import('./paintVolume.ts');
-  const fonts = readFonts();
+  const { workFolder } = await import('./workFolder.ts');
+  const parts = { setup, planned: workFolder(setup.folder).plan(), fonts: readFonts() };
   const tell = (answer: PaintedAnswer | null) => port.postMessage(answer);
   const paintOne = async ({ volume, file }: NextVolume) => {
     let pages = 0;
-    const pdf = paintVolume(setup, volume, fonts, (painted) => {
+    const pdf = paintVolume(parts, volume, (painted) => {
       pages = painted;
       if (painted % told === 0) tell({ pages });
     });
