@@ -109,11 +109,13 @@ function issuedOf(wells: BinderContent['wells']): BinderContent['issued'] {
 
 function withAll(content: BinderContent): BinderContent {
   const { wells } = content;
+  const square = [[11.9, 6.9], [12.9, 6.9], [12.9, 8.3], [11.9, 8.3], [11.9, 6.9]] as const; // prettier-ignore
   const ids = wells.map(({ id }) => id);
   return {
     ...content,
     failed: [{ wellId: ids[0]!, sentence }],
     issued: issuedOf(wells),
+    backdrop: [{ name: 'District de la haute vallée', closed: true, lines: [square] }],
     sections: [{ wellIds: ids.slice(0, 25) }, { title: 'One well', wellIds: ids.slice(0, 1) }],
   };
 }

@@ -81,11 +81,13 @@ export interface FootFacts {
   readonly grid?: UtmGrid;
   /** Signs without a label. */
   readonly unnamed: number;
+  /** Signs without a label that have one on the sheet of their own. */
+  readonly elsewhere: number;
   /** Lines are drawn under the wells. */
   readonly backdrop: boolean;
 }
 
-function notesOf({ own }: BinderKit, { grid, unnamed, backdrop }: FootFacts): string {
+function notesOf({ own }: BinderKit, { grid, unnamed, elsewhere, backdrop }: FootFacts): string {
   const { map } = own;
   return [
     map.datum,
@@ -93,6 +95,7 @@ function notesOf({ own }: BinderKit, { grid, unnamed, backdrop }: FootFacts): st
       ? [filled(map.grid, { zone: `${grid.zone} ${grid.half}`, step: String(grid.stepM / 1000) })]
       : []),
     ...(backdrop ? [map.backdrop] : []),
+    ...(elsewhere > 0 ? [filled(map.elsewhere, { n: String(elsewhere) })] : []),
     ...(unnamed > 0 ? [filled(map.unnamed, { n: String(unnamed) })] : []),
   ].join(' ');
 }

@@ -1,6 +1,6 @@
 import type { PaperMm } from '../../../base/units.ts';
 import { fitted, widthOf } from '../../letters.ts';
-import { placeLabels } from '../../map/labels.ts';
+import { placeLedLabels } from '../../map/labels.ts';
 import { letterings } from '../../pens.ts';
 import type { Point } from '../../shapes.ts';
 import type { BinderKit } from '../binder.ts';
@@ -18,9 +18,13 @@ export interface MapLabel {
   readonly well: PlacedWell;
   readonly point: Point;
   readonly text: string;
+  /** The map is made for this well; others show that stand on it as well. */
+  readonly own: boolean;
   /** Left end of its baseline and its width; absent where there is no room. */
   readonly at?: Point;
   readonly width: PaperMm;
+  /** From its sign to a label that stands off it. */
+  readonly leader?: readonly [from: Point, to: Point];
 }
 
 /** Signs of a map with their labels; those of `own` wells find room first. */
@@ -34,6 +38,8 @@ export function mapLabels(
   const shown = [...own, ...others]
     .map((well) => ({ well, point: toPaper(view, well.position) }))
     .filter(({ point }) => isOnMap(box, point));
+  const mine = new Set(own);
+  const ownShown = shown.filter(({ well }) => mine.has(well)).length;
   const texts = shown.map(({ well }) =>
     fitted(kit, well.number === '' ? sayVillage(kit, well.village) : well.number, widest),
   );
@@ -44,12 +50,19 @@ export function mapLabels(
     width: widths[at]! + 2 * pad,
     height,
   }));
-  const places = placeLabels(signs, gap, { width: box.width, height: box.height });
+  const frame = { width: box.width, height: box.height };
+  const places = placeLedLabels(signs, { gap, frame }, ownShown);
   return shown.map(({ well, point }, at) => {
     const place = places[at];
-    const label = { well, point, text: texts[at]!, width: widths[at]! };
+    const label = { well, point, text: texts[at]!, width: widths[at]!, own: mine.has(well) };
     if (!place) return label;
     const base = box.y + place.y + pad + letterings.small * 1.02;
-    return { ...label, at: [box.x + place.x + pad, base] };
+    const { leader } = place;
+    const onPage = ([x, y]: Point): Point => [box.x + x, box.y + y];
+    return {
+      ...label,
+      at: [box.x + place.x + pad, base],
+      ...(leader && { leader: [onPage(leader[0]), onPage(leader[1])] as const }),
+    };
   });
 }

@@ -4,7 +4,7 @@ import type { Box, Item, Page } from '../../items.ts';
 import { letter } from '../../letters.ts';
 import { placeLabels } from '../../map/labels.ts';
 import { letterings, solid, white } from '../../pens.ts';
-import { group, rectangle } from '../../shapes.ts';
+import { group, line, rectangle } from '../../shapes.ts';
 import type { BinderContent, BinderKit, LaidPart, PartMark, Places } from '../binder.ts';
 import { linesInColumns } from '../linedPages.ts';
 import { inOrder } from '../order.ts';
@@ -14,6 +14,7 @@ import { drawBackdrop } from './backdrop.ts';
 import { drawFoot, footHeight } from './foot.ts';
 import { drawGraticule } from './grid.ts';
 import { mapLabels, type MapLabel } from './labels.ts';
+import { nameLook, outlineNames, type OutlineName } from './outlineNames.ts';
 import { isPlaced, type PlacedWell } from './placedWell.ts';
 import { mapSheets, type MapSheet } from './sheets.ts';
 import { drawUtmGrid, utmGridOf } from './utmGrid.ts';
@@ -34,13 +35,15 @@ function mapBox(kit: BinderKit): Box {
 }
 
 function drawNames(kit: BinderKit, labels: readonly MapLabel[]): Item[] {
-  return labels.flatMap(({ at, text, width }): Item[] => {
+  const leaders = labels.flatMap(({ leader }) => (leader ? [line(...leader, solid('thin'))] : []));
+  const names = labels.flatMap(({ at, text, width }): Item[] => {
     if (!at) return [];
     const [x, y] = at;
     const high = letterings.small;
     const ground = { x: x - 0.3, y: y - high - 0.4, width: width + 0.6, height: high * 1.25 + 0.6 };
     return [rectangle(ground, { fill: white }), ...letter(kit, text, x, y)];
   });
+  return [...leaders, ...names];
 }
 
 /** A sign that leads to the papers of its well. */
@@ -52,19 +55,48 @@ function drawSign({ well, point: [x, y] }: MapLabel, places: Places): Item[] {
   ];
 }
 
+/** What a map shows besides its wells. */
+interface MapExtras {
+  readonly places: Places;
+  /** Over the wells, with the boxes that it takes up. */
+  readonly over: readonly Item[];
+  readonly taken?: readonly Box[];
+  /** Wells have their labels. */
+  readonly named: boolean;
+}
+
+function drawOutlineNames(kit: BinderKit, names: readonly OutlineName[]): Item {
+  return group(
+    'outlineNames',
+    names.flatMap(({ text, at: [x, y], width }) => {
+      const high = letterings.normal;
+      const ground = {
+        x: x - 0.6,
+        y: y - high - 0.5,
+        width: width + 1.2,
+        height: high * 1.3 + 0.8,
+      };
+      return [rectangle(ground, { fill: white }), ...letter(kit, text, x, y, nameLook)];
+    }),
+  );
+}
+
 function drawMap(
   kit: BinderKit,
   content: BinderContent,
   view: MapView,
   labels: readonly MapLabel[],
-  { places, over, named }: { places: Places; over: readonly Item[]; named: boolean },
+  { places, over, named, taken = [] }: MapExtras,
 ): Item[] {
   const grid = utmGridOf(view);
   const { box } = view;
   const body = bodyOf(kit);
+  const without = (mine: boolean) =>
+    named ? labels.filter(({ at, own }) => !at && own === mine).length : 0;
   const facts = {
     states: labels.map(({ well }) => well.state),
-    unnamed: named ? labels.filter(({ at }) => !at).length : 0,
+    unnamed: without(true),
+    elsewhere: without(false),
     backdrop: content.backdrop.length > 0,
     ...(grid && { grid }),
   };
@@ -79,6 +111,7 @@ function drawMap(
     drawBackdrop(view, content.backdrop),
     drawGraticule(kit, view),
     ...(grid ? [drawUtmGrid(kit, view, grid)] : []),
+    drawOutlineNames(kit, outlineNames(kit, view, content.backdrop, labels, { named, taken })),
     ...(named ? [group('names', drawNames(kit, labels))] : []),
     group('wells', labels.flatMap((label) => drawSign(label, places)), { clip }), // prettier-ignore
     ...over,
@@ -100,29 +133,34 @@ function outlineOn(view: MapView, sheet: MapSheet): Box {
   return { x, y, width: Math.max(...xs) + pad - x, height: Math.max(...ys) + pad - y };
 }
 
-/** Frames of the sheets over the overview, each with its number where there is room. */
-function drawSheetFrames(kit: BinderKit, view: MapView, sheets: readonly MapSheet[]): Item[] {
-  const frames = sheets.map((sheet) => outlineOn(view, sheet));
-  const side = letterings.large * 1.5;
-  const { box } = view;
+const numberHigh = letterings.large * 1.5;
+const numberSize = { width: numberHigh * 1.7, height: numberHigh };
+
+/** Boxes for the numbers of sheets in their frames, where there is room. */
+function numberBoxes({ box }: MapView, frames: readonly Box[]): (Box | undefined)[] {
   const middles = frames.map(({ x, y, width, height }) => ({
     x: x + width / 2 - box.x,
     y: y + height / 2 - box.y,
-    width: side * 1.7,
-    height: side,
+    ...numberSize,
   }));
   const places = placeLabels(middles, 0.1, { width: box.width, height: box.height });
+  return places.map((place) => place && { x: box.x + place.x, y: box.y + place.y, ...numberSize });
+}
+
+/** Frames of the sheets over the overview, each with its number. */
+function drawSheetFrames(
+  kit: BinderKit,
+  frames: readonly Box[],
+  numbers: readonly (Box | undefined)[],
+): Item[] {
   return [
     ...frames.map((frame) => rectangle(frame, { stroke: solid('medium') })),
-    ...places.flatMap((place, at): Item[] => {
-      if (!place) return [];
-      const [x, y] = [box.x + place.x, box.y + place.y];
+    ...numbers.flatMap((box, at): Item[] => {
+      if (!box) return [];
+      const { x, y, width, height } = box;
       return [
-        rectangle(
-          { x, y, width: side * 1.7, height: side },
-          { fill: white, stroke: solid('thin') },
-        ),
-        ...letter(kit, String(at + 1), x + side * 0.85, y + side * 0.5 + letterings.large / 2, {
+        rectangle(box, { fill: white, stroke: solid('thin') }),
+        ...letter(kit, String(at + 1), x + width / 2, y + height * 0.5 + letterings.large / 2, {
           lettering: 'large',
           face: 'bold',
           anchor: 'middle',
@@ -143,8 +181,12 @@ function overview(
     wells.map(({ position }) => position),
     mapBox(kit),
   );
-  const over = [group('sheetFrames', drawSheetFrames(kit, view, sheets))];
-  return drawMap(kit, content, view, mapLabels(kit, view, wells), { places, over, named: false });
+  const frames = sheets.map((sheet) => outlineOn(view, sheet));
+  const numbers = numberBoxes(view, frames);
+  const over = [group('sheetFrames', drawSheetFrames(kit, frames, numbers))];
+  const taken = numbers.filter((box) => box !== undefined);
+  const labels = mapLabels(kit, view, wells);
+  return drawMap(kit, content, view, labels, { places, over, taken, named: false });
 }
 
 /** Wells of which nobody wrote where they are. */

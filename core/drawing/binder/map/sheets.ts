@@ -23,16 +23,29 @@ function halves(wells: readonly PlacedWell[], view: MapView) {
   return [sorted.slice(0, middle), sorted.slice(middle)] as const;
 }
 
+/** Whether a sheet names each of its wells, whatever other wells show on it. */
+function namesAll(kit: BinderKit, { view, wells }: MapSheet, all: readonly PlacedWell[]): boolean {
+  const own = new Set(wells);
+  const others = all.filter((well) => !own.has(well));
+  const labels = mapLabels(kit, view, wells, others);
+  return labels.every(({ well, at }) => at !== undefined || !own.has(well));
+}
+
 /**
  * One sheet where every well has room for its label; else sheets at larger scales of each half. The
  * largest scale ends it: wells that stand on one spot there may lack a label.
  */
-export function mapSheets(kit: BinderKit, wells: readonly PlacedWell[], box: Box): MapSheet[] {
+export function mapSheets(
+  kit: BinderKit,
+  wells: readonly PlacedWell[],
+  box: Box,
+  all: readonly PlacedWell[] = wells,
+): MapSheet[] {
   const view = fitView(
     wells.map(({ position }) => position),
     box,
   );
-  const whole = mapLabels(kit, view, wells).every(({ at }) => at !== undefined);
-  if (whole || wells.length < 2 || view.scale <= largestScale) return [{ view, wells }];
-  return halves(wells, view).flatMap((half) => mapSheets(kit, half, box));
+  const sheet = { view, wells };
+  if (wells.length < 2 || view.scale <= largestScale || namesAll(kit, sheet, all)) return [sheet];
+  return halves(wells, view).flatMap((half) => mapSheets(kit, half, box, all));
 }

@@ -10,4 +10,5 @@ export interface MapWords {
   readonly backdrop: string;
   /** `{n}`. */
   readonly unnamed: string;
+  readonly elsewhere: string;
 }

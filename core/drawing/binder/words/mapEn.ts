@@ -8,4 +8,5 @@ export const mapEnglish: MapWords = {
   grid: 'Crosses: UTM zone {zone}, every {step} km, at the lower and right edge.',
   backdrop: 'Dashes and dots: outlines of the backdrop; plain lines: its other lines.',
   unnamed: '{n} signs stand too close for a number.',
+  elsewhere: 'Signs that have their number on another sheet: {n}.',
 };

@@ -8,4 +8,5 @@ export const mapFrench: MapWords = {
   grid: 'Croix : UTM zone {zone}, tous les {step} km, aux bords bas et droit.',
   backdrop: 'Tirets et points : contours du fond ; traits pleins : ses autres lignes.',
   unnamed: '{n} signes sont trop serrés pour un numéro.',
+  elsewhere: 'Signes dont le numéro se trouve sur une autre feuille : {n}.',
 };

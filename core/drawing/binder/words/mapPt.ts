@@ -8,4 +8,5 @@ export const mapPortuguese: MapWords = {
   grid: 'Cruzes: UTM fuso {zone}, a cada {step} km, nas margens de baixo e direita.',
   backdrop: 'Traços e pontos: contornos do fundo; traços cheios: as outras linhas dele.',
   unnamed: '{n} sinais estão juntos demais para um número.',
+  elsewhere: 'Sinais cujo número está noutra folha: {n}.',
 };

@@ -3,6 +3,8 @@ import { gridPlace } from '../../../../core/base/geo/utm.ts';
 import { drawBackdrop } from '../../../../core/drawing/binder/map/backdrop.ts';
 import { layMap } from '../../../../core/drawing/binder/map/layMap.ts';
 import { isPlaced } from '../../../../core/drawing/binder/map/placedWell.ts';
+import { mapLabels } from '../../../../core/drawing/binder/map/labels.ts';
+import { outlineNames } from '../../../../core/drawing/binder/map/outlineNames.ts';
 import { mapSheets } from '../../../../core/drawing/binder/map/sheets.ts';
 import { drawUtmGrid, utmGridOf } from '../../../../core/drawing/binder/map/utmGrid.ts';
 import { fitView, fromPaper, toPaper } from '../../../../core/drawing/binder/map/view.ts';
@@ -62,6 +64,55 @@ it('cuts a crowded map into sheets that show each well once under its own', () =
   expect(sheets.length).toBeGreaterThan(1);
   const ids = sheets.flatMap((sheet) => sheet.wells.map(({ id }) => id));
   expect([...ids].sort()).toEqual(wells.map(({ id }) => id).sort());
+});
+
+it('names every well on the sheet of its own, in no more sheets than a hundred wells each ask', () => {
+  const wells = manyWells(1000).filter(isPlaced);
+  const sheets = mapSheets(kit, wells, box);
+  expect(sheets.length).toBeLessThan(20);
+  for (const { view, wells: own } of sheets) {
+    const others = wells.filter((well) => !own.includes(well));
+    const labels = mapLabels(kit, view, own, others);
+    expect(labels.filter((label) => label.own && !label.at)).toEqual([]);
+    expect(labels.filter((label) => label.own)).toHaveLength(own.length);
+  }
+});
+
+it('ties a label that stands off its sign to it by a line', () => {
+  const wells = manyWells(100).filter(isPlaced);
+  const view = fitView(
+    wells.map(({ position }) => position),
+    box,
+  );
+  const labels = mapLabels(kit, view, wells);
+  const led = labels.filter(({ leader }) => leader !== undefined);
+  expect(led.length).toBeGreaterThan(0);
+  for (const { point, leader, at, width } of led) {
+    const [from, to] = leader!;
+    expect(Math.hypot(from[0] - point[0], from[1] - point[1])).toBeLessThan(1.5);
+    expect(to[0]).toBeGreaterThan(at![0] - 1);
+    expect(to[0]).toBeLessThan(at![0] + width + 1);
+  }
+});
+
+it('writes the name of an outline in it, clear of signs, and of no line or nameless one', () => {
+  const view = fitView([[12, 7], [13, 8.5]], box); // prettier-ignore
+  const lines = [[[11.9, 6.9], [13.1, 6.9], [13.1, 8.6], [11.9, 8.6], [11.9, 6.9]]] as const; // prettier-ignore
+  const wells = manyWells(30).filter(isPlaced);
+  const labels = mapLabels(kit, view, wells);
+  const more = { named: true, taken: [] };
+  const shapes = [
+    { name: 'Kelumvara', closed: true, lines },
+    { closed: true, lines },
+    { name: 'Ruwa', closed: false, lines },
+  ];
+  const names = outlineNames(kit, view, shapes, labels, more);
+  expect(names.map(({ text }) => text)).toEqual(['Kelumvara']);
+  const [{ at: [x, y], width }] = names as [(typeof names)[number]]; // prettier-ignore
+  for (const { point } of labels)
+    expect(point[0] < x || point[0] > x + width || point[1] < y - 2.5 || point[1] > y).toBe(true);
+  const far = { name: 'Far', closed: true, lines: [[[40, 50], [41, 50], [41, 51], [40, 50]]] } as const; // prettier-ignore
+  expect(outlineNames(kit, view, [far], labels, more)).toEqual([]);
 });
 
 it('begins with an overview that numbers the sheets', () => {
