@@ -8,7 +8,8 @@ import { toPaper, type MapView } from './view.ts';
 /** Points nearer to the last one than this add nothing that can be seen. */
 const nearest: PaperMm = 0.15;
 
-function thinned(points: readonly Point[]): Point[] {
+/** A line without the points that cannot be seen. */
+export function thinned(points: readonly Point[]): Point[] {
   const kept: Point[] = [];
   points.forEach((point, at) => {
     const last = kept.at(-1);
@@ -18,7 +19,8 @@ function thinned(points: readonly Point[]): Point[] {
   return kept;
 }
 
-function isSeen({ box }: MapView, points: readonly Point[]): boolean {
+/** Whether a line's reach meets the map. */
+export function isSeen({ box }: MapView, points: readonly Point[]): boolean {
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   const least = (all: readonly number[]) => all.reduce((a, b) => Math.min(a, b));
   const most = (all: readonly number[]) => all.reduce((a, b) => Math.max(a, b));

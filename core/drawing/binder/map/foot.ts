@@ -83,11 +83,16 @@ export interface FootFacts {
   readonly unnamed: number;
   /** Signs without a label that have one on the sheet of their own. */
   readonly elsewhere: number;
+  /** Lines tie labels to signs. */
+  readonly led: boolean;
   /** Lines are drawn under the wells. */
   readonly backdrop: boolean;
 }
 
-function notesOf({ own }: BinderKit, { grid, unnamed, elsewhere, backdrop }: FootFacts): string {
+function notesOf(
+  { own }: BinderKit,
+  { grid, unnamed, elsewhere, led, backdrop }: FootFacts,
+): string {
   const { map } = own;
   return [
     map.datum,
@@ -95,6 +100,7 @@ function notesOf({ own }: BinderKit, { grid, unnamed, elsewhere, backdrop }: Foo
       ? [filled(map.grid, { zone: `${grid.zone} ${grid.half}`, step: String(grid.stepM / 1000) })]
       : []),
     ...(backdrop ? [map.backdrop] : []),
+    ...(led ? [map.led] : []),
     ...(elsewhere > 0 ? [filled(map.elsewhere, { n: String(elsewhere) })] : []),
     ...(unnamed > 0 ? [filled(map.unnamed, { n: String(unnamed) })] : []),
   ].join(' ');

@@ -14,7 +14,7 @@ import { drawBackdrop } from './backdrop.ts';
 import { drawFoot, footHeight } from './foot.ts';
 import { drawGraticule } from './grid.ts';
 import { mapLabels, type MapLabel } from './labels.ts';
-import { nameLook, outlineNames, type OutlineName } from './outlineNames.ts';
+import { outlineNames, type OutlineName } from './outlineNames.ts';
 import { isPlaced, type PlacedWell } from './placedWell.ts';
 import { mapSheets, type MapSheet } from './sheets.ts';
 import { drawUtmGrid, utmGridOf } from './utmGrid.ts';
@@ -68,15 +68,18 @@ interface MapExtras {
 function drawOutlineNames(kit: BinderKit, names: readonly OutlineName[]): Item {
   return group(
     'outlineNames',
-    names.flatMap(({ text, at: [x, y], width }) => {
-      const high = letterings.normal;
+    names.flatMap(({ text, at: [x, y], width, lettering }) => {
+      const high = letterings[lettering];
       const ground = {
         x: x - 0.6,
         y: y - high - 0.5,
         width: width + 1.2,
         height: high * 1.3 + 0.8,
       };
-      return [rectangle(ground, { fill: white }), ...letter(kit, text, x, y, nameLook)];
+      return [
+        rectangle(ground, { fill: white }),
+        ...letter(kit, text, x, y, { lettering, face: 'bold' }),
+      ];
     }),
   );
 }
@@ -97,6 +100,7 @@ function drawMap(
     states: labels.map(({ well }) => well.state),
     unnamed: without(true),
     elsewhere: without(false),
+    led: named && labels.some(({ leader }) => leader !== undefined),
     backdrop: content.backdrop.length > 0,
     ...(grid && { grid }),
   };

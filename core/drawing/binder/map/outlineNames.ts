@@ -5,6 +5,7 @@ import { fitted, widthOf } from '../../letters.ts';
 import { letterings } from '../../pens.ts';
 import type { Point } from '../../shapes.ts';
 import type { BinderKit } from '../binder.ts';
+import { isSeen, thinned } from './backdrop.ts';
 import type { MapLabel } from './labels.ts';
 import { isOnMap, toPaper, type MapView } from './view.ts';
 import { signHalf } from './wellSign.ts';
@@ -14,17 +15,18 @@ export interface OutlineName {
   readonly text: string;
   readonly at: Point;
   readonly width: PaperMm;
+  readonly lettering: 'normal' | 'small';
 }
 
-export const nameLook = { lettering: 'normal', face: 'bold' } as const;
-const high = letterings.normal;
 const widest: PaperMm = 70;
 const pad: PaperMm = 1;
 /** Between two places where a name is tried. */
 const step: PaperMm = 4;
 
+type Rings = readonly (readonly Point[])[];
+
 /** Whether a point lies in rings, by the count of their edges to its right; holes lie outside. */
-function isIn(rings: readonly (readonly Point[])[], [x, y]: Point): boolean {
+function isIn(rings: Rings, [x, y]: Point): boolean {
   let inside = false;
   for (const ring of rings)
     ring.forEach(([ax, ay], at) => {
@@ -87,6 +89,53 @@ function takenBy(labels: readonly MapLabel[], named: boolean): Box[] {
   });
 }
 
+/** Places all over what a map shows of an outline, those nearest to the middle of that first. */
+function placesIn(rings: Rings, { x, y, width, height }: Box): Point[] {
+  const reach = (axis: 0 | 1) => {
+    const values = rings.flatMap((ring) => ring.map((point) => point[axis]));
+    return [values.reduce((a, b) => Math.min(a, b)), values.reduce((a, b) => Math.max(a, b))];
+  };
+  const [[west, east], [north, south]] = [reach(0), reach(1)] as [number[], number[]];
+  const across = span(Math.max(x, west!), Math.min(x + width, east!));
+  const down = span(Math.max(y, north!), Math.min(y + height, south!));
+  const seen = across.flatMap((px) => down.map((py): Point => [px, py]));
+  const within = seen.filter((point) => isIn(rings, point));
+  const middle = (axis: 0 | 1) =>
+    within.reduce((sum, point) => sum + point[axis], 0) / within.length;
+  const [mx, my] = [middle(0), middle(1)];
+  const off = ([px, py]: Point) => Math.hypot(px - mx, py - my);
+  return within.sort((a, b) => off(a) - off(b));
+}
+
+/** Smaller letters where larger ones find no room. */
+const sizes = ['normal', 'small'] as const;
+
+/** A name in its outline, and the box that it takes up. */
+function named(
+  kit: BinderKit,
+  box: Box,
+  { name, rings }: { readonly name: string; readonly rings: Rings },
+  isFree: (room: Box) => boolean,
+): { readonly found: OutlineName; readonly room: Box } | undefined {
+  const places = placesIn(rings, box);
+  for (const lettering of sizes) {
+    const look = { lettering, face: 'bold' } as const;
+    const text = fitted(kit, name, widest, look);
+    const width = widthOf(kit, text, look);
+    const size = { width: width + 2 * pad, height: letterings[lettering] * 1.3 + 2 * pad };
+    const room = places
+      .map(([x, y]) => ({ x: x - size.width / 2, y: y - size.height / 2, ...size }))
+      .find(
+        (one) =>
+          isFree(one) && rimOf(one).every((point) => isOnMap(box, point) && isIn(rings, point)),
+      );
+    if (!room) continue;
+    const at = [room.x + pad, room.y + pad + letterings[lettering]] as const;
+    return { found: { text, width, at, lettering }, room };
+  }
+  return undefined;
+}
+
 /**
  * Names of outlines in what a map shows of them, each where it is nearest to the middle of that and
  * lies on no sign, label or other name; one for which there is no room is left out.
@@ -98,32 +147,15 @@ export function outlineNames(
   labels: readonly MapLabel[],
   more: { readonly named: boolean; readonly taken: readonly Box[] },
 ): OutlineName[] {
-  const { box } = view;
   const taken = [...takenBy(labels, more.named), ...more.taken];
+  const isFree = (room: Box) => !taken.some((other) => overlap(room, other));
   return shapes.flatMap(({ name = '', closed, lines }): OutlineName[] => {
     if (!closed || name.trim() === '') return [];
-    const rings = lines.map((line) => line.map((place) => toPaper(view, place)));
-    const text = fitted(kit, name.trim(), widest, nameLook);
-    const width = widthOf(kit, text, nameLook);
-    const size = { width: width + 2 * pad, height: high * 1.3 + 2 * pad };
-    const seen = span(box.x + 2, box.x + box.width - 2).flatMap((x) =>
-      span(box.y + 2, box.y + box.height - 2).flatMap((y) =>
-        isIn(rings, [x, y]) ? [[x, y] as Point] : [],
-      ),
-    );
-    const middle = (axis: 0 | 1) => seen.reduce((sum, point) => sum + point[axis], 0) / seen.length;
-    const [mx, my] = [middle(0), middle(1)];
-    const off = ([x, y]: Point) => Math.hypot(x - mx, y - my);
-    const found = seen
-      .toSorted((a, b) => off(a) - off(b))
-      .map(([x, y]) => ({ x: x - size.width / 2, y: y - size.height / 2, ...size }))
-      .find(
-        (one) =>
-          rimOf(one).every((point) => isIn(rings, point) && isOnMap(box, point)) &&
-          !taken.some((other) => overlap(one, other)),
-      );
-    if (!found) return [];
-    taken.push(found);
-    return [{ text, width, at: [found.x + pad, found.y + pad + high] }];
+    const rings = lines.map((line) => thinned(line.map((place) => toPaper(view, place))));
+    if (!rings.some((ring) => isSeen(view, ring))) return [];
+    const placed = named(kit, view.box, { name: name.trim(), rings }, isFree);
+    if (!placed) return [];
+    taken.push(placed.room);
+    return [placed.found];
   });
 }

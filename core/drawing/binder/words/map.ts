@@ -11,4 +11,5 @@ export interface MapWords {
   /** `{n}`. */
   readonly unnamed: string;
   readonly elsewhere: string;
+  readonly led: string;
 }

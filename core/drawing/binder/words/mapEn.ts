@@ -9,4 +9,5 @@ export const mapEnglish: MapWords = {
   backdrop: 'Dashes and dots: outlines of the backdrop; plain lines: its other lines.',
   unnamed: '{n} signs stand too close for a number.',
   elsewhere: 'Signs that have their number on another sheet: {n}.',
+  led: 'A thin line ties a number to its sign.',
 };

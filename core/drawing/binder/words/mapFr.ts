@@ -9,4 +9,5 @@ export const mapFrench: MapWords = {
   backdrop: 'Tirets et points : contours du fond ; traits pleins : ses autres lignes.',
   unnamed: '{n} signes sont trop serrés pour un numéro.',
   elsewhere: 'Signes dont le numéro se trouve sur une autre feuille : {n}.',
+  led: 'Un trait fin relie un numéro à son signe.',
 };

@@ -9,4 +9,5 @@ export const mapPortuguese: MapWords = {
   backdrop: 'Traços e pontos: contornos do fundo; traços cheios: as outras linhas dele.',
   unnamed: '{n} sinais estão juntos demais para um número.',
   elsewhere: 'Sinais cujo número está noutra folha: {n}.',
+  led: 'Um traço fino liga um número ao seu sinal.',
 };

@@ -85,6 +85,9 @@ it('ties a label that stands off its sign to it by a line', () => {
     box,
   );
   const labels = mapLabels(kit, view, wells);
+  const { pages } = layMap(kit, contentOf(wells), farPlaces);
+  const says = textsOn(pages[0]!).map(({ item }) => item.text).join(' '); // prettier-ignore
+  expect(says).toContain('A thin line ties a number to its sign.');
   const led = labels.filter(({ leader }) => leader !== undefined);
   expect(led.length).toBeGreaterThan(0);
   for (const { point, leader, at, width } of led) {
