@@ -4,7 +4,6 @@ import { ok, type Result } from '../../core/base/result.ts';
 import type { Archive } from '../archive/archive.ts';
 import { backUpNow, copyChecked } from '../archive/backup.ts';
 import { listBackupFiles } from '../archive/backupFiles.ts';
-import { openArchive } from '../archive/open.ts';
 import { restoreBackup } from '../archive/restore.ts';
 import {
   misused,
@@ -14,6 +13,7 @@ import {
   type Given,
   type World,
 } from './command.ts';
+import { openGiven } from './openGiven.ts';
 import { onlyWord } from './readInput.ts';
 
 async function make(archive: Archive, given: Given, world: World): Promise<Result<ExitCode>> {
@@ -24,14 +24,14 @@ async function make(archive: Archive, given: Given, world: World): Promise<Resul
   const made =
     target === undefined ? await backUpNow(archive, world.now) : await copyChecked(archive, target);
   if (!made.ok) return made;
-  if (given.options['json'] === true) world.print(JSON.stringify({ backup: made.value }));
+  if (given.options['json'] === true) world.give(JSON.stringify({ backup: made.value }));
   else world.print(`The backup ${made.value} was made and read back whole.`);
   return ok(0);
 }
 
 function list(file: string, json: boolean, world: World): Result<ExitCode> {
   const files = listBackupFiles(file);
-  if (json) world.print(JSON.stringify(files, undefined, 2));
+  if (json) world.give(JSON.stringify(files, undefined, 2));
   else if (files.length === 0) world.print('There are no backups beside this archive.');
   else
     for (const { fileName, madeAt, wells } of files)
@@ -49,7 +49,7 @@ async function restore(
 ): Promise<Result<ExitCode>> {
   const restored = await restoreBackup(archive, fileName, world);
   if (!restored.ok) return restored;
-  if (json) world.print(JSON.stringify({ restored: fileName, aside: restored.value }));
+  if (json) world.give(JSON.stringify({ restored: fileName, aside: restored.value }));
   else
     world.print(
       `The archive holds again what ${fileName} holds. What it held before is put aside as ${restored.value}.`,
@@ -60,13 +60,12 @@ async function restore(
 /** `backup`: makes, lists and puts back copies of an archive. */
 export const backup: Command = {
   name: 'backup',
-  takes: 'ARCHIVE [-o FILE | --list | --restore NAME] [--json]',
+  takes: 'ARCHIVE [-o FILE | --list | --restore NAME]',
   says: 'Puts a checked copy of an archive beside it or in FILE, lists the copies, or gives the archive the content of one',
   options: {
     output: { type: 'string', short: 'o' },
     list: { type: 'boolean' },
     restore: { type: 'string' },
-    json: { type: 'boolean' },
   },
   async run(given, world) {
     const word = onlyWord(given.words, 'backup');
@@ -75,7 +74,7 @@ export const backup: Command = {
     const json = given.options['json'] === true;
     // Backups are listed of a damaged archive too, which cannot be opened.
     if (given.options['list'] === true) return list(file, json, world);
-    const opened = openArchive(file, { now: world.now, mustExist: true });
+    const opened = openGiven(file, world);
     if (!opened.ok) return opened;
     const fileName = textOption(given, 'restore');
     try {

@@ -7,7 +7,6 @@ import type {
   FinishedBinder,
 } from '../../core/contract/binderShape.ts';
 import type { Archive } from '../archive/archive.ts';
-import { openArchive } from '../archive/open.ts';
 import { makeBinder } from '../binder/makeBinder.ts';
 import { fileNameOf, issuedFolderName, volumeFileName } from '../binder/volumeFileName.ts';
 import { readBinderWish } from './binderWish.ts';
@@ -19,6 +18,7 @@ import {
   type Given,
   type World,
 } from './command.ts';
+import { openGiven } from './openGiven.ts';
 import { onlyWord } from './readInput.ts';
 
 /** Where the volumes go, and what they are called before their numbers. */
@@ -62,13 +62,13 @@ function teller(world: World, json: boolean): (progress: BinderProgress) => void
     const tenth = `${stage} ${of === 0 ? 10 : Math.floor((10 * done) / of)}`;
     if (tenth === last) return;
     last = tenth;
-    world.complain(json ? JSON.stringify(progress) : `${done} of ${of} ${stages[stage]}`);
+    world.progress(json ? JSON.stringify(progress) : `${done} of ${of} ${stages[stage]}`);
   };
 }
 
 function report(binder: FinishedBinder, json: boolean, world: World): ExitCode {
   const { files, pages, wells, failed, issued } = binder;
-  if (json) world.print(JSON.stringify(binder));
+  if (json) world.give(JSON.stringify(binder));
   else {
     for (const file of files) world.print(`Written: ${file.fileName} (${file.pages} pages)`);
     if (issued) world.print(`Copied: ${issued.files} issued papers into ${issued.folder}/`);
@@ -90,7 +90,6 @@ async function bind(archive: Archive, given: Given, world: World): Promise<Resul
   const { folder, name } = target.value;
   mkdirSync(folder, { recursive: true });
   const json = given.options['json'] === true;
-  const quiet = given.options['quiet'] === true;
   const stop = new AbortController();
   void world.asksToStop().then(() => stop.abort());
   const made = await makeBinder({
@@ -101,7 +100,7 @@ async function bind(archive: Archive, given: Given, world: World): Promise<Resul
     workers: workers.value,
     issuedFolder: path.join(folder, issuedFolderName(name)),
     fileOf: (volume, of) => path.join(folder, volumeFileName(name, volume, of)),
-    onProgress: quiet ? () => undefined : teller(world, json),
+    onProgress: teller(world, json),
     signal: stop.signal,
   });
   return made.ok ? ok(report(made.value, json, world)) : made;
@@ -111,7 +110,7 @@ async function bind(archive: Archive, given: Given, world: World): Promise<Resul
 export const binder: Command = {
   name: 'binder',
   takes:
-    'ARCHIVE [--name NAME|--wish FILE] [--title TEXT] [--district LIST] [--region LIST] [--search WORDS] [--papers LIST] [--paper A4|A3] [--language en|fr|pt] [--one-sided] [--attachments] [--with-issued] [--volume-pages N] [--workers 1|2] [--json] [--quiet] -o OUT.pdf|FOLDER/',
+    'ARCHIVE [--name NAME|--wish FILE] [--title TEXT] [--district LIST] [--region LIST] [--search WORDS] [--papers LIST] [--paper A4|A3] [--language en|fr|pt] [--one-sided] [--attachments] [--with-issued] [--volume-pages N] [--workers 1|2] -o OUT.pdf|FOLDER/',
   says: 'Binds the papers of many wells with cover, contents, indexes and tables; a long binder becomes volumes; started again after it was stopped, it goes on; LIST of papers is some of asBuilt,layingOut,committee',
   options: {
     name: { type: 'string' },
@@ -128,15 +127,13 @@ export const binder: Command = {
     'with-issued': { type: 'boolean' },
     'volume-pages': { type: 'string' },
     workers: { type: 'string' },
-    json: { type: 'boolean' },
-    quiet: { type: 'boolean' },
     output: { type: 'string', short: 'o' },
   },
   async run(given, world) {
     const word = onlyWord(given.words, 'binder');
     if (!word.ok) return word;
     const file = path.resolve(world.folder, word.value);
-    const opened = openArchive(file, { now: world.now, mustExist: true });
+    const opened = openGiven(file, world);
     if (!opened.ok) return opened;
     try {
       return await bind(opened.value, given, world);

@@ -79,7 +79,7 @@ function printJson({ read, findings, judgement }: Checked, world: World) {
     findings: said,
     missing: missingOf(judgement),
   };
-  world.print(JSON.stringify(all, null, 2));
+  world.give(JSON.stringify(all, null, 2));
 }
 
 /** The practice asked for, else that of the record. */
@@ -98,9 +98,9 @@ function practiceFor(given: Given, record: WellRecord, world: World): Result<Pra
 /** `check`: what a record says wrongly or strangely, and what its practice would have otherwise. */
 export const check: Command = {
   name: 'check',
-  takes: 'RECORD.json [--practice FILE|ID] [--json]',
+  takes: 'RECORD.json [--practice FILE|ID]',
   says: 'Says what in the record cannot be read, contradicts itself, is not good practice or asks for a second look',
-  options: { json: { type: 'boolean' }, practice: { type: 'string' } },
+  options: { practice: { type: 'string' } },
   run(given, world) {
     const file = onlyWord(given.words, 'check');
     const read = file.ok ? readRecordFile(file.value, world) : file;

@@ -3,8 +3,8 @@ import { refused, type Result } from '../../core/base/result.ts';
 /** 0: done · 1: the record has errors, a file is not whole, or the work could not be done · 2: not understood. */
 export type ExitCode = 0 | 1 | 2;
 
-/** What a command touches outside itself. */
-export interface World {
+/** What the command line touches outside itself. */
+export interface Host {
   /** A line on standard output. */
   readonly print: (line: string) => void;
   /** A sentence on standard error. */
@@ -21,6 +21,18 @@ export interface World {
   readonly askSecret: (question: string) => Promise<string | undefined>;
   /** Comes true when the person or the system asks the program to end. */
   readonly asksToStop: () => Promise<void>;
+}
+
+/** The same for a command, as far as what was typed lets it speak. */
+export interface World extends Host {
+  /** A line for people on what was found or done; silent with `--quiet`, and with `--json`. */
+  readonly print: (line: string) => void;
+  /** What the command is for, to be read by another program too; never silent. */
+  readonly give: (line: string) => void;
+  /** What was done: a line of JSON with `--json`, else lines for people. */
+  readonly report: (done: object, ...lines: readonly string[]) => void;
+  /** How far a long work is, on standard error; silent with `--quiet`. */
+  readonly progress: (line: string) => void;
 }
 
 export interface OptionShape {
@@ -41,9 +53,16 @@ export interface Command {
   readonly takes: string;
   /** What it does, for the help: a sentence without its full stop. */
   readonly says: string;
+  /** Its own, beside those of every command. */
   readonly options: Readonly<Record<string, OptionShape>>;
   run(given: Given, world: World): Result<ExitCode> | Promise<Result<ExitCode>>;
 }
+
+/** Options of every command. */
+export const commonOptions = {
+  json: { type: 'boolean' },
+  quiet: { type: 'boolean' },
+} as const satisfies Readonly<Record<string, OptionShape>>;
 
 /** Refuses what was typed; ends with exit code 2. */
 export function misused(sentence: string): Result<never> {

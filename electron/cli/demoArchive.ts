@@ -1,14 +1,14 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { ok, type Result } from '../../core/base/result.ts';
-import { openArchive } from '../archive/open.ts';
 import { misused, type Command, type World } from './command.ts';
+import { openGiven } from './openGiven.ts';
 import { demoData } from './places.ts';
 import { onlyWord, parseJson } from './readInput.ts';
 
 /** Fills a new archive with the demo wells; gives their number. */
 export function makeDemoArchive(file: string, world: World): Result<number> {
-  const opened = openArchive(file, { now: world.now });
+  const opened = openGiven(file, world, false);
   if (!opened.ok) return opened;
   const archive = opened.value;
   try {
@@ -43,7 +43,10 @@ export const demoArchive: Command = {
       return misused(`${file.value} is there already: choose a new name, or delete it first.`);
     const made = makeDemoArchive(target, world);
     if (!made.ok) return made;
-    world.print(`${file.value} holds ${made.value} demo wells.`);
+    world.report(
+      { written: file.value, wells: made.value },
+      `${file.value} holds ${made.value} demo wells.`,
+    );
     return ok(0);
   },
 };

@@ -4,7 +4,6 @@ import { ok, type Result } from '../../core/base/result.ts';
 import { writtenFormats, type WrittenFormat } from '../../core/exchange/writtenFormats.ts';
 import { wellStates } from '../../core/record/identity.ts';
 import type { WellFilter } from '../../core/record/wellFilter.ts';
-import { openArchive } from '../archive/open.ts';
 import { exportToFolder } from '../service/exportToFolder.ts';
 import type { Exported } from '../service/exportWells.ts';
 import {
@@ -15,6 +14,7 @@ import {
   type Given,
   type World,
 } from './command.ts';
+import { openGiven } from './openGiven.ts';
 import { onlyWord } from './readInput.ts';
 
 /** Where files go and what they are called. */
@@ -85,7 +85,7 @@ function tell({ wells, unrevised, files, losses }: Exported, world: World): void
 
 function tellAsJson({ wells, unrevised, files, losses }: Exported, world: World): void {
   const names = files.map(({ name }) => name);
-  world.print(JSON.stringify({ wells, unrevised, files: names, losses }, undefined, 2));
+  world.give(JSON.stringify({ wells, unrevised, files: names, losses }, undefined, 2));
 }
 
 async function write(given: Given, word: string, world: World): Promise<Result<ExitCode>> {
@@ -98,7 +98,7 @@ async function write(given: Given, word: string, world: World): Promise<Result<E
   if (!target.ok) return target;
   if (!filter.ok) return filter;
   const file = path.resolve(world.folder, word);
-  const opened = openArchive(file, { now: world.now, mustExist: true });
+  const opened = openGiven(file, world);
   if (!opened.ok) return opened;
   try {
     const name = target.value.name ?? path.parse(file).name;
@@ -107,7 +107,7 @@ async function write(given: Given, word: string, world: World): Promise<Result<E
     const exported = await exportToFolder(opened.value, wish, target.value.folder);
     if (!exported.ok) return exported;
     if (given.options['json'] === true) tellAsJson(exported.value, world);
-    else if (given.options['quiet'] !== true) tell(exported.value, world);
+    else tell(exported.value, world);
     return ok(0);
   } finally {
     opened.value.close();
@@ -118,7 +118,7 @@ async function write(given: Given, word: string, world: World): Promise<Result<E
 export const exportCommand: Command = {
   name: 'export',
   takes:
-    'ARCHIVE -f FORMAT -o FILE|FOLDER [--search WORDS] [--region R] [--district D] [--state S] [--from YEAR] [--to YEAR] [--bom] [--json] [--quiet]',
+    'ARCHIVE -f FORMAT -o FILE|FOLDER [--search WORDS] [--region R] [--district D] [--state S] [--from YEAR] [--to YEAR] [--bom]',
   says: `Writes the wells of an archive, or those that the filters leave, as ${writtenFormats.join(', ')}; what a format cannot hold stands in a table beside`,
   options: {
     format: { type: 'string', short: 'f' },
@@ -130,8 +130,6 @@ export const exportCommand: Command = {
     from: { type: 'string' },
     to: { type: 'string' },
     bom: { type: 'boolean' },
-    json: { type: 'boolean' },
-    quiet: { type: 'boolean' },
   },
   run(given, world) {
     const word = onlyWord(given.words, 'export');

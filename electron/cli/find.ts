@@ -1,11 +1,10 @@
-import path from 'node:path';
 import { ok, type Result } from '../../core/base/result.ts';
 import { wellStates } from '../../core/record/identity.ts';
 import type { WellFilter } from '../../core/record/wellFilter.ts';
 import type { Archive } from '../archive/archive.ts';
-import { openArchive } from '../archive/open.ts';
 import type { SightedWell } from '../archive/tables/lists.ts';
 import { misused, textOption, type Command, type Given, type World } from './command.ts';
+import { openGiven } from './openGiven.ts';
 
 /** Wells that are read from the archive at a time. */
 const eachTime = 500;
@@ -54,7 +53,7 @@ function printAll(archive: Archive, filter: WellFilter, json: boolean, world: Wo
   for (let from = 0; ; from += eachTime) {
     const found = archive.lists.find(filter, { by: 'number' }, { from, limit: eachTime });
     if (!found.ok) return found;
-    for (const well of found.value) world.print(json ? JSON.stringify(well) : line(well));
+    for (const well of found.value) world.give(json ? JSON.stringify(well) : line(well));
     if (found.value.length < eachTime) return ok(0 as const);
   }
 }
@@ -63,7 +62,7 @@ function printAll(archive: Archive, filter: WellFilter, json: boolean, world: Wo
 export const find: Command = {
   name: 'find',
   takes:
-    'ARCHIVE [WORD …] [--region NAME] [--district NAME] [--state STATE] [--client NAME] [--contractor NAME] [--year-from YEAR] [--year-to YEAR] [--depth-from M] [--depth-to M] [--yield-from M3H] [--yield-to M3H] [--count | --json]',
+    'ARCHIVE [WORD …] [--region NAME] [--district NAME] [--state STATE] [--client NAME] [--contractor NAME] [--year-from YEAR] [--year-to YEAR] [--depth-from M] [--depth-to M] [--yield-from M3H] [--yield-to M3H] [--count]',
   says: 'Lists the wells of an archive in which each word begins a word, and that fit what else is said; with --json one JSON object a line, with --count only how many',
   options: {
     ...{ region: { type: 'string' }, district: { type: 'string' }, state: { type: 'string' } },
@@ -71,25 +70,22 @@ export const find: Command = {
     ...{ 'year-from': { type: 'string' }, 'year-to': { type: 'string' } },
     ...{ 'depth-from': { type: 'string' }, 'depth-to': { type: 'string' } },
     ...{ 'yield-from': { type: 'string' }, 'yield-to': { type: 'string' } },
-    ...{ count: { type: 'boolean' }, json: { type: 'boolean' } },
+    ...{ count: { type: 'boolean' } },
   },
   run(given, world) {
     const [file, ...words] = given.words;
     if (file === undefined) return misused('Say which archive: find ARCHIVE WORD.');
     const filter = filterOf(given, words);
     if (!filter.ok) return filter;
-    const opened = openArchive(path.resolve(world.folder, file), {
-      now: world.now,
-      mustExist: true,
-    });
+    const opened = openGiven(file, world);
     if (!opened.ok) return opened;
     const archive = opened.value;
+    const json = given.options['json'] === true;
     try {
-      if (given.options['count'] !== true)
-        return printAll(archive, filter.value, given.options['json'] === true, world);
+      if (given.options['count'] !== true) return printAll(archive, filter.value, json, world);
       const count = archive.lists.count(filter.value);
       if (!count.ok) return count;
-      world.print(String(count.value));
+      world.give(json ? JSON.stringify({ count: count.value }) : String(count.value));
       return ok(0);
     } finally {
       archive.close();

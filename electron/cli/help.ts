@@ -12,6 +12,7 @@ export function help(): string {
     '',
     ...commands.map(entry),
     '',
+    'Every command takes --quiet, which leaves out what is said of the work, and --json, which gives it as JSON.',
     'A record is one well as a JSON file; an archive is a file of many wells (.borefolio).',
     'Exit code: 0 done, 1 the record has errors or a file is not whole, 2 the command was not understood.',
   ].join('\n');

@@ -62,10 +62,12 @@ async function make(given: Given, world: World): Promise<Result<ExitCode>> {
   const written = write(file, made.value);
   if (!written.ok) return written;
   const { name, validTo, fingerprint } = made.value.signer;
-  world.print(`Written: ${textOption(given, 'output')}`);
-  world.print(`Signs for ${name} until ${validTo.slice(0, 10)}.`);
-  world.print(`Fingerprint: ${fingerprint}`);
-  world.print(
+  const output = textOption(given, 'output');
+  world.report(
+    { written: output, name, validTo, fingerprint },
+    `Written: ${output}`,
+    `Signs for ${name} until ${validTo.slice(0, 10)}.`,
+    `Fingerprint: ${fingerprint}`,
     'Nobody but the signer vouches for the name: hand the fingerprint to those who check.',
   );
   return ok(0);

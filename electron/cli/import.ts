@@ -8,7 +8,6 @@ import { proposeMapping } from '../../core/exchange/proposal/propose.ts';
 import type { PlanKind } from '../../core/exchange/plan.ts';
 import type { TableTrouble } from '../../core/exchange/tables/trouble.ts';
 import type { Archive } from '../archive/archive.ts';
-import { openArchive } from '../archive/open.ts';
 import { comingOf, openFiles, type OpenedFiles } from '../service/importing/openFiles.ts';
 import {
   bringPlanned,
@@ -24,6 +23,7 @@ import {
   type Given,
   type World,
 } from './command.ts';
+import { openGiven } from './openGiven.ts';
 import { parseJson, readBytes, textOf } from './readInput.ts';
 
 function filesOf(names: readonly string[], world: World): Result<readonly GivenFile[]> {
@@ -117,12 +117,12 @@ async function importInto(
   const planned = planAll(archive, wells);
   if (!planned.ok) return planned;
   const json = given.options['json'] === true;
-  const print = given.options['quiet'] === true || json ? () => undefined : world.print;
+  const { print } = world;
   for (const trouble of troubles) if (!json) world.complain(sayTrouble(trouble));
   const counts = countPlans(planned.value);
   for (const kind of ['new', 'same', 'changed', 'alike'] as const)
     if (counts[kind] > 0) print(`${counts[kind]} wells ${kinds[kind]}.`);
-  if (json) world.print(JSON.stringify(planJson(planned.value, troubles), undefined, 2));
+  if (json) world.give(JSON.stringify(planJson(planned.value, troubles), undefined, 2));
   const left = choice === 'leave' ? counts.changed + counts.alike : 0;
   if (given.options['dry-run'] !== true) {
     const done = await bring(archive, planned.value, job);
@@ -138,7 +138,7 @@ async function importInto(
 export const importFiles: Command = {
   name: 'import',
   takes:
-    'ARCHIVE FILE … [--mapping FILE] [--dry-run] [--known leave|revise|add] [--author NAME] [--reason TEXT] [--json] [--quiet]',
+    'ARCHIVE FILE … [--mapping FILE] [--dry-run] [--known leave|revise|add] [--author NAME] [--reason TEXT]',
   says: 'Brings wells from tables, workbooks and other formats into an archive; 1 where a row or a well was left',
   options: {
     mapping: { type: 'string' },
@@ -146,8 +146,6 @@ export const importFiles: Command = {
     known: { type: 'string' },
     author: { type: 'string' },
     reason: { type: 'string' },
-    json: { type: 'boolean' },
-    quiet: { type: 'boolean' },
   },
   async run(given, world) {
     const [name, ...names] = given.words;
@@ -163,7 +161,7 @@ export const importFiles: Command = {
     const mapping = mappingFor(textOption(given, 'mapping'), opened, world);
     if (!mapping.ok) return mapping;
     const mustExist = given.options['dry-run'] === true;
-    const archive = openArchive(path.resolve(world.folder, name), { now: world.now, mustExist });
+    const archive = openGiven(name, world, mustExist);
     if (!archive.ok) return archive;
     try {
       return await importInto(archive.value, opened, mapping.value, { given, world, choice });

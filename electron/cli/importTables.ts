@@ -64,7 +64,10 @@ export const importTables: Command = {
     writeRecords(records, path.resolve(world.folder, output));
     for (const { file, line, column, sentence } of troubles)
       world.complain(`${file}:${line}${column ? ` ${column}` : ''}: ${sentence}`);
-    world.print(`${records.length} records in ${output}, ${troubles.length} rows with trouble`);
+    world.report(
+      { written: output, records: records.length, troubles },
+      `${records.length} records in ${output}, ${troubles.length} rows with trouble`,
+    );
     return ok(troubles.length > 0 ? 1 : 0);
   },
 };

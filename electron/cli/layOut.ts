@@ -112,17 +112,16 @@ async function write(
     const { code } = error as NodeJS.ErrnoException;
     return refused('unwritable', `${output} could not be written (${code}): check the place.`);
   }
-  world.print(`Written: ${output}`);
+  world.report({ written: output, taken: kind }, `Written: ${output}`);
   return ok(0);
 }
 
 /** `lay-out`: proposes completions from the log, the levels, the hole and the pipes on site. */
 export const layOut: Command = {
   name: 'lay-out',
-  takes: 'RECORD.json [--practice ID] [--json] [--take KIND -o FILE.json]',
+  takes: 'RECORD.json [--practice ID] [--take KIND -o FILE.json]',
   says: 'Proposes completions, each with its tally; --take writes the record with one taken',
   options: {
-    json: { type: 'boolean' },
     practice: { type: 'string' },
     take: { type: 'string' },
     output: { type: 'string', short: 'o' },
@@ -141,7 +140,7 @@ export const layOut: Command = {
     const laidOut = layOutWell(record, resolveWell(record), practice.value);
     if (taking.value)
       return write({ record, practice: practice.value }, laidOut, taking.value, world);
-    if (given.options['json'] === true) world.print(JSON.stringify(laidOut, null, 2));
+    if (given.options['json'] === true) world.give(JSON.stringify(laidOut, null, 2));
     else printTables(laidOut, world);
     return ok(laidOut.proposals.length > 0 ? 0 : 1);
   },

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { pathToFileURL } from 'node:url';
 import { settingsPlace } from '../files/settingsPlace.ts';
 import { askSecret } from './askSecret.ts';
-import type { World } from './command.ts';
+import type { Host } from './command.ts';
 import { run } from './run.ts';
 
 /** npm starts a script in the project's folder and notes where the caller stood. */
@@ -19,7 +19,7 @@ function endWithThePipe(): void {
   });
 }
 
-const world: World = {
+const host: Host = {
   print: (line) => void process.stdout.write(`${line}\n`),
   complain: (sentence) => void process.stderr.write(`${sentence}\n`),
   now: () => new Date().toISOString(),
@@ -37,7 +37,7 @@ const world: World = {
 /** Runs the command line with what was typed after the program's name. */
 export async function main(args: readonly string[]): Promise<void> {
   endWithThePipe();
-  process.exitCode = await run(args, world);
+  process.exitCode = await run(args, host);
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href)

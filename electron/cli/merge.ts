@@ -4,7 +4,6 @@ import type { Archive } from '../archive/archive.ts';
 import type { MergeDone, MergeSight } from '../archive/merge/merge.ts';
 import type { MergeStep } from '../archive/merge/plan.ts';
 import { mergeChoices, type MergeChoice, type MergeChoices } from '../archive/merge/take.ts';
-import { openArchive } from '../archive/open.ts';
 import {
   misused,
   textOption,
@@ -13,6 +12,7 @@ import {
   type Given,
   type World,
 } from './command.ts';
+import { openGiven } from './openGiven.ts';
 
 /** What stands for every well of a kind that has to be chosen. */
 interface Wish {
@@ -80,14 +80,14 @@ function mergeInto(archive: Archive, other: string, given: Given, world: World):
   if (!sight.ok) return sight;
   const json = given.options['json'] === true;
   if (given.options['look'] === true) {
-    if (json) world.print(JSON.stringify(sight.value, undefined, 2));
+    if (json) world.give(JSON.stringify(sight.value, undefined, 2));
     else sayLook(sight.value, world);
     return ok(0);
   }
   const said = { author: textOption(given, 'author') ?? '', name: path.parse(other).name };
   const done = archive.merging.take(other, choicesOf(sight.value, wish.value), said);
   if (!done.ok) return done;
-  if (json) world.print(JSON.stringify(done.value, undefined, 2));
+  if (json) world.give(JSON.stringify(done.value, undefined, 2));
   else sayDone(done.value, world);
   return ok(done.value.left.length + done.value.differing.length === 0 ? 0 : 1);
 }
@@ -95,22 +95,20 @@ function mergeInto(archive: Archive, other: string, given: Given, world: World):
 /** `merge`: another archive's wells into one. */
 export const merge: Command = {
   name: 'merge',
-  takes:
-    'ARCHIVE OTHER [--look] [--apart ours|theirs] [--alike ours|theirs|two] [--author NAME] [--json]',
+  takes: 'ARCHIVE OTHER [--look] [--apart ours|theirs] [--alike ours|theirs|two] [--author NAME]',
   says: 'Takes the wells of another archive in, with all their revisions; 1 where some wait for a choice',
   options: {
     look: { type: 'boolean' },
     apart: { type: 'string' },
     alike: { type: 'string' },
     author: { type: 'string' },
-    json: { type: 'boolean' },
   },
   run(given, world) {
     const [file, other, ...more] = given.words;
     if (file === undefined || other === undefined || more.length > 0)
       return misused('Name two archives: merge ARCHIVE OTHER.');
     const place = (name: string) => path.resolve(world.folder, name);
-    const opened = openArchive(place(file), { now: world.now, mustExist: true });
+    const opened = openGiven(file, world);
     if (!opened.ok) return opened;
     try {
       return mergeInto(opened.value, place(other), given, world);

@@ -16,7 +16,7 @@ export const model: Command = {
     const read = readRecordFile(file.value, world);
     if (!read.ok) return read;
     const resolved = resolveWell(read.value.record);
-    world.print(JSON.stringify(resolved, null, 2));
+    world.give(JSON.stringify(resolved, null, 2));
     const erring = tellErrors(file.value, read.value.troubles, resolved.findings, world);
     return ok(erring ? 1 : 0);
   },

@@ -53,9 +53,9 @@ function printCosts({ currency = '', lines, sum, unpriced, incomplete }: Costs, 
 /** `quantities`: what a well takes, each with its formula and inputs, by its practice. */
 export const quantities: Command = {
   name: 'quantities',
-  takes: 'RECORD.json [--json]',
+  takes: 'RECORD.json',
   says: 'Prints the material, water and trips that a well takes, each with its formula and inputs',
-  options: { json: { type: 'boolean' } },
+  options: {},
   run({ words: given, options }, world) {
     const file = onlyWord(given, 'quantities');
     if (!file.ok) return file;
@@ -67,7 +67,7 @@ export const quantities: Command = {
     const reckoned = reckonQuantities(record, model, practice);
     const costs = costOf(reckoned, practice);
     if (options['json'] === true)
-      world.print(JSON.stringify({ ...reckoned, ...(costs && { costs }) }, null, 2));
+      world.give(JSON.stringify({ ...reckoned, ...(costs && { costs }) }, null, 2));
     else {
       world.print(`Practice: ${practice.name.en}, ${practice.version}`);
       for (const group of reckoned.groups) printGroup(group, world);

@@ -20,9 +20,9 @@ function say(file: string, rescued: Rescued, world: World): void {
 /** `rescue`: what is left of a damaged archive, in a new one. */
 export const rescue: Command = {
   name: 'rescue',
-  takes: 'DAMAGED -o NEW.borefolio [--json]',
+  takes: 'DAMAGED -o NEW.borefolio',
   says: 'Reads what is left of a damaged archive into a new one and says what is lost; 1 where something is',
-  options: { output: { type: 'string', short: 'o' }, json: { type: 'boolean' } },
+  options: { output: { type: 'string', short: 'o' } },
   run(given, world) {
     const word = onlyWord(given.words, 'rescue');
     if (!word.ok) return word;
@@ -32,7 +32,7 @@ export const rescue: Command = {
     const damaged = path.resolve(world.folder, word.value);
     const rescued = rescueArchive(damaged, path.resolve(world.folder, output), world);
     if (!rescued.ok) return rescued;
-    if (given.options['json'] === true) world.print(JSON.stringify(rescued.value, undefined, 2));
+    if (given.options['json'] === true) world.give(JSON.stringify(rescued.value, undefined, 2));
     else say(output, rescued.value, world);
     const { remarks, changedFiles, unknown } = rescued.value;
     return ok(remarks.length + changedFiles + unknown === 0 ? 0 : 1);

@@ -1,6 +1,14 @@
 import { parseArgs } from 'node:util';
 import { ok, type Result } from '../../core/base/result.ts';
-import { misused, type Command, type ExitCode, type Given, type World } from './command.ts';
+import {
+  commonOptions,
+  misused,
+  type Command,
+  type ExitCode,
+  type Given,
+  type Host,
+  type World,
+} from './command.ts';
 import { commands } from './commands.ts';
 import { help } from './help.ts';
 
@@ -30,7 +38,7 @@ function parse(command: Command, args: readonly string[]): Result<Given> {
   try {
     const { values, positionals } = parseArgs({
       args: args.slice(command.name.split(' ').length),
-      options: command.options,
+      options: { ...command.options, ...commonOptions },
       allowPositionals: true,
     });
     return ok({ words: positionals, options: values as Given['options'] });
@@ -39,11 +47,28 @@ function parse(command: Command, args: readonly string[]): Result<Given> {
   }
 }
 
-async function runCommand(args: readonly string[], world: World): Promise<Result<ExitCode>> {
+/** What a command may say, by the options of every command. */
+function worldOf(host: Host, { options }: Given): World {
+  const nothing = () => undefined;
+  const [quiet, json] = [options['quiet'] === true, options['json'] === true];
+  const print = quiet || json ? nothing : host.print;
+  return {
+    ...host,
+    print,
+    give: host.print,
+    report: (done, ...lines) => {
+      if (json) host.print(JSON.stringify(done));
+      else lines.forEach(print);
+    },
+    progress: quiet ? nothing : host.complain,
+  };
+}
+
+async function runCommand(args: readonly string[], host: Host): Promise<Result<ExitCode>> {
   const command = findCommand(args);
   if (!command) return unknown(args);
   const given = parse(command, args);
-  return given.ok ? command.run(given.value, world) : given;
+  return given.ok ? command.run(given.value, worldOf(host, given.value)) : given;
 }
 
 function asksForHelp(args: readonly string[]): boolean {
@@ -51,17 +76,17 @@ function asksForHelp(args: readonly string[]): boolean {
 }
 
 /** Runs what was typed, without the program's own name. */
-export async function run(args: readonly string[], world: World): Promise<ExitCode> {
+export async function run(args: readonly string[], host: Host): Promise<ExitCode> {
   if (asksForHelp(args)) {
-    world.print(help());
+    host.print(help());
     return 0;
   }
   if (args.length === 0) {
-    world.complain(`Say what to do. ${seeHelp}`);
+    host.complain(`Say what to do. ${seeHelp}`);
     return 2;
   }
-  const outcome = await runCommand(args, world);
+  const outcome = await runCommand(args, host);
   if (outcome.ok) return outcome.value;
-  world.complain(outcome.error.sentence);
+  host.complain(outcome.error.sentence);
   return outcome.error.code === 'usage' ? 2 : 1;
 }

@@ -13,6 +13,7 @@ import { forgetPrints, systemPrinting } from '../service/systemPrinting.ts';
 import { settingsIn } from '../service/settingsFile.ts';
 import { misused, type Command, type World } from './command.ts';
 import { makeDemoArchive } from './demoArchive.ts';
+import { tellBringing } from './openGiven.ts';
 import { builtPage } from './places.ts';
 
 /** A window that is gone this soon was not closed by a person: its browser could not show it. */
@@ -43,7 +44,10 @@ const printing = systemPrinting({ temporary: tmpdir, openFile: (file) => showFil
 async function servePage(service: Service, inWindow: boolean, world: World): Promise<void> {
   const stopped = world.asksToStop();
   const loopback = await startLoopback({ service, pageFolder: builtPage });
-  world.print(`The page is at ${loopback.url} (for this machine only; Ctrl-C ends it)`);
+  world.report(
+    { url: loopback.url },
+    `The page is at ${loopback.url} (for this machine only; Ctrl-C ends it)`,
+  );
   try {
     if (inWindow) await showWindow(loopback.newUrl(), stopped, world);
     else await stopped;
@@ -63,6 +67,7 @@ async function serveArchive(file: string, inWindow: boolean, world: World): Prom
     binding: bindingDesk(),
     mustExist: true,
     onBackupTrouble: complain,
+    onBringing: tellBringing(world),
   });
   if (!opened.ok) return opened;
   try {

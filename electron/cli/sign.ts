@@ -72,15 +72,14 @@ function detailsOf({ role, place, box }: Wanted, { name }: Signer, at: string): 
   };
 }
 
-async function write(output: string, bytes: Uint8Array, world: World): Promise<Result<ExitCode>> {
+async function write(output: string, bytes: Uint8Array, world: World): Promise<Result<void>> {
   try {
     await replaceFile(path.resolve(world.folder, output), bytes);
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     return refused('unwritable', `${output} could not be written (${code}): check the place.`);
   }
-  world.print(`Written: ${output}`);
-  return ok(0);
+  return ok(undefined);
 }
 
 async function signFile(given: Given, world: World): Promise<Result<ExitCode>> {
@@ -95,8 +94,15 @@ async function signFile(given: Given, world: World): Promise<Result<ExitCode>> {
   const sealed = sealPdf(pdf, signer.value, detailsOf(wanted.value, signer.value, at));
   if (!sealed.ok) return sealed;
   const { name, fingerprint } = signer.value;
-  world.print(`Signed by ${name}, ${wanted.value.role}. Fingerprint: ${fingerprint}`);
-  return write(output, sealed.value, world);
+  const written = await write(output, sealed.value, world);
+  if (!written.ok) return written;
+  const { role } = wanted.value;
+  world.report(
+    { written: output, name, role, fingerprint },
+    `Signed by ${name}, ${role}. Fingerprint: ${fingerprint}`,
+    `Written: ${output}`,
+  );
+  return ok(0);
 }
 
 /** `sign`: one more seal on a paper. */

@@ -35,8 +35,8 @@ function verifyFile(given: Given, world: World): Result<ExitCode> {
 /** `verify`: whether a paper is as it was sealed, or an archive as it was saved. */
 export const verify: Command = {
   name: 'verify',
-  takes: 'PAPER.pdf [--archive ARCHIVE] [--json] | ARCHIVE [--json]',
+  takes: 'PAPER.pdf [--archive ARCHIVE] | ARCHIVE',
   says: 'Tells who sealed a paper and whether it is whole, or walks an archive’s chains of hashes and goes through its issued papers; 0 where all is whole, else 1',
-  options: { archive: { type: 'string' }, json: { type: 'boolean' } },
+  options: { archive: { type: 'string' } },
   run: verifyFile,
 };

@@ -1,10 +1,9 @@
-import path from 'node:path';
 import { ok, type Result } from '../../core/base/result.ts';
 import type { Archive } from '../archive/archive.ts';
 import type { ChainCheck } from '../archive/check.ts';
-import { openArchive } from '../archive/open.ts';
 import { checkPapers, type PaperCheck } from '../service/checkPapers.ts';
 import type { ExitCode, World } from './command.ts';
+import { openGiven } from './openGiven.ts';
 
 interface Numbered {
   /** What people know the well by. */
@@ -68,12 +67,12 @@ function sayPapers({ papers, unsound }: Checked, { print }: World): void {
 
 /** Walks the chain of hashes of every well of an archive, and goes through its issued papers. */
 export function verifyArchive(file: string, json: boolean, world: World): Result<ExitCode> {
-  const opened = openArchive(path.resolve(world.folder, file), { now: world.now, mustExist: true });
+  const opened = openGiven(file, world);
   if (!opened.ok) return opened;
   try {
     const checked = check(opened.value);
     if (!checked.ok) return checked;
-    if (json) world.print(JSON.stringify(checked.value, undefined, 2));
+    if (json) world.give(JSON.stringify(checked.value, undefined, 2));
     else {
       sayChains(checked.value, world);
       sayPapers(checked.value, world);

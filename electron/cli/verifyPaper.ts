@@ -1,10 +1,9 @@
-import path from 'node:path';
 import { ok, type Result } from '../../core/base/result.ts';
-import { openArchive } from '../archive/open.ts';
 import { readPaperMark, type PaperMark } from '../seal/readPaperMark.ts';
 import { readSeals } from '../seal/readSeals.ts';
 import { heldRecord, type HeldRecord } from '../service/heldRecord.ts';
 import type { ExitCode, World } from './command.ts';
+import { openGiven } from './openGiven.ts';
 
 export interface PaperWish {
   readonly pdf: Uint8Array;
@@ -14,7 +13,7 @@ export interface PaperWish {
 }
 
 function lookUp(file: string, mark: PaperMark, world: World): Result<HeldRecord> {
-  const opened = openArchive(path.resolve(world.folder, file), { now: world.now, mustExist: true });
+  const opened = openGiven(file, world);
   if (!opened.ok) return opened;
   try {
     return heldRecord(opened.value, mark);
@@ -53,7 +52,7 @@ export function verifyPaper({ pdf, archive, json }: PaperWish, world: World): Re
   const held = archive === undefined ? undefined : lookUp(archive, mark, world);
   if (held && !held.ok) return held;
   if (json)
-    world.print(JSON.stringify({ paper: mark, seals: found, archive: held?.value }, undefined, 2));
+    world.give(JSON.stringify({ paper: mark, seals: found, archive: held?.value }, undefined, 2));
   else {
     world.print(sayMark(mark));
     for (const { sentence } of found.seals) world.print(sentence);

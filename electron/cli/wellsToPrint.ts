@@ -14,8 +14,8 @@ import { photoImages } from '../service/photoImages.ts';
 import { revisionNotes } from '../service/revisionNotes.ts';
 import { storedWell } from '../service/stored.ts';
 import type { Archive } from '../archive/archive.ts';
-import { openArchive } from '../archive/open.ts';
 import { misused, type World } from './command.ts';
+import { openGiven } from './openGiven.ts';
 import { isArchive, readFirstBytes, readRecordFile } from './readInput.ts';
 
 /** A well and where it came from. */
@@ -111,7 +111,7 @@ export function wellsToPrint(file: string, choice: Choice, world: World): Result
   const first = readFirstBytes(file, world);
   if (!first.ok) return first;
   if (!isArchive(first.value)) return wellInRecord(file, choice, world);
-  const opened = openArchive(path.resolve(world.folder, file), { now: world.now, mustExist: true });
+  const opened = openGiven(file, world);
   if (!opened.ok) return opened;
   const archive = opened.value;
   const wells = openWells(archive, choice, world);

@@ -59,7 +59,11 @@ function shown(file: string, folder: string): string {
   return relative.startsWith('..') ? file : relative;
 }
 
-function write(file: string, content: Uint8Array | string, { print, folder }: World): Result<void> {
+function write(
+  file: string,
+  content: Uint8Array | string,
+  { report, folder }: World,
+): Result<void> {
   try {
     mkdirSync(path.dirname(file), { recursive: true });
     writeFileSync(file, content);
@@ -67,7 +71,8 @@ function write(file: string, content: Uint8Array | string, { print, folder }: Wo
     const { code } = error as NodeJS.ErrnoException;
     return refused('unwritable', `${file} could not be written (${code}): check the place.`);
   }
-  print(`Written: ${shown(file, folder)}`);
+  const written = shown(file, folder);
+  report({ written }, `Written: ${written}`);
   return ok(undefined);
 }
 

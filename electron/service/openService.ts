@@ -29,6 +29,8 @@ export interface HostWorld {
   readonly every?: (milliseconds: number, run: () => void) => () => void;
   /** Is told why today's backup could not be made. */
   readonly onBackupTrouble?: (sentence: string) => void;
+  /** Is told how many wells of an older archive are brought up to date, of all. */
+  readonly onBringing?: (done: number, of: number) => void;
 }
 
 /** A service with the archive that it works on. */
@@ -65,7 +67,10 @@ export function openService(file: string, world: HostWorld): Result<OpenService>
   const { settings = passingSettings(), identities = passingIdentities() } = world;
   const printing = world.printing && { printing: world.printing };
   const binding = world.binding && { binding: world.binding };
-  const opened = openArchive(file, { now: clock, mustExist });
+  const opened = openArchive(file, {
+    ...{ now: clock, mustExist },
+    ...(world.onBringing && { onBringing: world.onBringing }),
+  });
   if (!opened.ok) return opened;
   const archive = opened.value;
   const service = createService({

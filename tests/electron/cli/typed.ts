@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { onTestFinished } from 'vitest';
-import type { ExitCode, World } from '../../../electron/cli/command.ts';
+import type { ExitCode, Host } from '../../../electron/cli/command.ts';
 import { run } from '../../../electron/cli/run.ts';
 
 /** What a command answered. */
@@ -30,7 +30,7 @@ export function putRecord(folder: string, record: object, name = 'record.json'):
 export async function type(
   folder: string,
   args: readonly string[],
-  world: Partial<World> = {},
+  world: Partial<Host> = {},
 ): Promise<Typed> {
   const out: string[] = [];
   const err: string[] = [];
