@@ -21,7 +21,7 @@ function recordAt(archive: Revisions, id: string, revision: number): Result<Well
 }
 
 /**
- * What changed in the last revisions of a well up to one of them, each since the one before it;
+ * Who made the last revisions of a well up to one of them, why, and what changed since the one before;
  * none for a well that was saved once.
  */
 export function revisionNotes(
@@ -36,13 +36,17 @@ export function revisionNotes(
   if (told.length < 2) return ok([]);
   const notes: RevisionNote[] = [];
   let before: WellRecord | undefined;
-  for (const { revision, changedAt } of told) {
+  for (const { revision, changedAt, author, reason } of told) {
     const record = recordAt(archive, id, revision);
     if (!record.ok) return record;
     const changes = before
       ? sayChanges(changesBetween(before, record.value, language), language)
       : [changeWordsIn(language).first];
-    if (before || revision === 1) notes.push({ number: revision, on: changedAt, changes });
+    if (before || revision === 1)
+      notes.push({
+        ...{ number: revision, on: changedAt, changes: reason ? [reason, ...changes] : changes },
+        ...(author === '' ? {} : { by: author }),
+      });
     before = record.value;
   }
   return ok(notes.slice(-mostTold));

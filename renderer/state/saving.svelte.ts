@@ -1,4 +1,4 @@
-import type { Desk, Move, OpenedWell, Trouble } from '../../core/contract/calls.ts';
+import type { Answer, Desk, Move, OpenedWell, Trouble } from '../../core/contract/calls.ts';
 import type { PageHost } from '../../core/contract/host.ts';
 import { unreachable } from '../host/pageHost.ts';
 import type { Choice } from './merge.ts';
@@ -18,6 +18,8 @@ export class Saving {
   revision = $state(0);
   /** Something is on disk that is in no revision yet. */
   unrevised = $state(false);
+  /** Why the next revision is made, as far as the person says; stays until there is one. */
+  reason = $state('');
 
   readonly #host: PageHost;
   readonly #id: string;
@@ -38,9 +40,19 @@ export class Saving {
     const [host, id] = [this.#host, this.#id];
     return {
       edit: async (upon, moves) => this.#judged(await host.send('wells.edit', { id, upon, moves })),
-      save: async (upon) => this.#judged(await host.send('wells.save', { id, upon })),
+      save: async (upon) => this.#judged(await this.#send(upon)),
       desk: () => host.send('wells.desk', { id }),
     };
+  }
+
+  /** Asks for a revision, with the reason that was typed. */
+  async #send(upon: number): Promise<Answer<'wells.save'>> {
+    const reason = this.reason.trim();
+    const said = reason === '' ? {} : { reason };
+    const answer = await this.#host.send('wells.save', { id: this.#id, upon, ...said });
+    const made = answer.ok && answer.value.revision > this.revision;
+    if (made && this.reason.trim() === reason) this.reason = '';
+    return answer;
   }
 
   #page(): Pick<SaverWorld, 'now' | 'say'> {

@@ -69,6 +69,20 @@ describe('the line on what is on disk', () => {
     folder.saving.stop();
   });
 
+  it('takes a reason while there is something to make a revision of, and saves with Enter', async () => {
+    await showState({ kind: 'kept', at, revised: true });
+    expect(all('.reason')).toEqual([]);
+    await showState({ kind: 'kept', at, revised: false }, true);
+    const field = one('.reason');
+    field.value = 'Sounded again';
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    expect(folder.saving.reason).toBe('Sounded again');
+    let revised = 0;
+    folder.saving.revise = async () => void (revised += 1);
+    field.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
+    expect(revised).toBe(1);
+  });
+
   it('speaks only when a person has to know', async () => {
     await showState({ kind: 'kept', at, revised: false }, true);
     expect(texts('[aria-live]')).toEqual(['']);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { revisionNotes } from '../../../electron/service/revisionNotes.ts';
-import { openFresh } from '../archive/sample.ts';
+import { openFresh, retype, valueOf } from '../archive/sample.ts';
 import { freshService, revise } from './sample.ts';
 
 /** A well that was saved a number of times, its notes another each time. */
@@ -28,6 +28,18 @@ describe('what a paper tells of a well’s history', () => {
       [1, 'First revision'],
       [2, 'Notes added: state 2'],
       [3, 'Notes: state 3 (was state 2)'],
+    ]);
+  });
+
+  it('names who made a revision, and begins with why', async () => {
+    const archive = openFresh();
+    archive.create('w', { schemaVersion: 1 }, { author: 'Sena Abalo' });
+    const { edit } = valueOf(retype(archive, 'w', { schemaVersion: 1, notes: 'dry' }));
+    archive.save('w', edit, { reason: 'Seen in the dry season' });
+    const notes = revisionNotes(archive, 'w', 2, 'en');
+    expect(notes.ok && notes.value.map(({ by, changes }) => [by, ...changes])).toEqual([
+      ['Sena Abalo', 'First revision'],
+      [undefined, 'Seen in the dry season', 'Notes added: dry'],
     ]);
   });
 

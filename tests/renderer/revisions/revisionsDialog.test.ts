@@ -36,6 +36,16 @@ it('revisions are compared, and an older one stands again with a reason', async 
     expect.objectContaining({ before: 1, now: 3, language: 'en' }),
   ]);
   await click(button('Make a new revision of 1'));
-  expect(asked).toContainEqual(['wells.revert', expect.objectContaining({ revision: 1 })]);
+  const reason = 'Restored from revision 1';
+  expect(asked).toContainEqual(['wells.revert', expect.objectContaining({ revision: 1, reason })]);
   expect(texts('[role=status]')).toEqual(['Revision 1 stands again, as revision 4.']);
+  const field = one('.restore input');
+  field.value = 'The level was misread ';
+  field.dispatchEvent(new Event('input', { bubbles: true }));
+  await click(one('[aria-label="Compare from revision 2"]'));
+  await click(button('Make a new revision of 2'));
+  expect(asked).toContainEqual([
+    'wells.revert',
+    expect.objectContaining({ revision: 2, reason: 'The level was misread' }),
+  ]);
 });

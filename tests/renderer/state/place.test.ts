@@ -30,10 +30,12 @@ const good: Record<string, unknown> = {
 /** A host that answers as told, and remembers what it was asked. */
 function placeWith(answers: Record<string, unknown> = {}) {
   const asked: string[] = [];
+  const given: Record<string, object> = {};
   let tell: (event: HostEvent) => void = () => undefined;
   const host = {
-    async send(name: string) {
+    async send(name: string, args: object) {
       asked.push(name);
+      given[name] = args;
       const value = { ...good, ...answers }[name];
       return value instanceof Error
         ? { ok: false, error: { code: 'diskFull', sentence: value.message } }
@@ -45,7 +47,7 @@ function placeWith(answers: Record<string, unknown> = {}) {
     },
   };
   const place = new Place(host as unknown as PageHost);
-  return { place, asked, tell: (event: HostEvent) => tell(event) };
+  return { place, asked, given, tell: (event: HostEvent) => tell(event) };
 }
 
 const reached = depthField('depthReached', 'Depth reached');
@@ -60,6 +62,28 @@ describe('leaving a well folder', () => {
     expect(await place.leave()).toBe(true);
     expect(asked.slice(1, 4)).toEqual(['wells.edit', 'wells.save', 'wells.leave']);
     expect(place.folder).toBeUndefined();
+  });
+
+  it('gives the revision the reason that was typed, once', async () => {
+    const { place, given } = placeWith();
+    await place.open('w');
+    const { saving } = place.folder!;
+    type(place, '31');
+    saving.reason = ' Sounded again ';
+    await saving.revise();
+    expect(given['wells.save']).toEqual({ id: 'w', upon: 1, reason: 'Sounded again' });
+    expect(saving.reason).toBe('');
+  });
+
+  it('keeps the reason while no revision was made', async () => {
+    const { place } = placeWith({ 'wells.save': new Error('The disk is full.') });
+    await place.open('w');
+    const { saving } = place.folder!;
+    type(place, '31');
+    saving.reason = 'Sounded again';
+    await saving.revise();
+    expect(saving.reason).toBe('Sounded again');
+    saving.stop();
   });
 
   it('asks for nothing where nothing was ever typed', async () => {

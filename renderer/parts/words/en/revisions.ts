@@ -15,6 +15,7 @@ export const revisions = {
   compareTo: (revision: number) => `Compare to revision ${revision}`,
   differences: (before: number, now: number) => `From revision ${before} to ${now}`,
   restore: (revision: number) => `Make a new revision of ${revision}`,
+  restoredReason: (revision: number) => `Restored from revision ${revision}`,
   restored: (revision: number, now: number) =>
     `Revision ${revision} stands again, as revision ${now}.`,
 };

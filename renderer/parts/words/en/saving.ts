@@ -5,6 +5,8 @@ export const saving = {
   waiting: 'Not on disk yet',
   saving: 'Writing to disk …',
   refused: (sentence: string) => `Not on disk: ${sentence}`,
+  reason: 'Reason for the next revision, if any',
+  reasonHint: 'It stands beside the revision that the next saving makes; Enter saves',
   unread: (n: number) =>
     n === 1
       ? 'One entry cannot be read yet. It is kept, and is not part of the record.'

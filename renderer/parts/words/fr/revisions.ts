@@ -17,5 +17,6 @@ export const revisions: InterfaceWords['revisions'] = {
   compareTo: (revision) => `Comparer jusqu’à la révision ${revision}`,
   differences: (before, now) => `De la révision ${before} à la ${now}`,
   restore: (revision) => `Faire de la ${revision} une nouvelle révision`,
+  restoredReason: (revision) => `Reprise de la révision ${revision}`,
   restored: (revision, now) => `La révision ${revision} vaut de nouveau, comme révision ${now}.`,
 };

@@ -7,6 +7,9 @@ export const saving: InterfaceWords['saving'] = {
   waiting: 'Pas encore sur le disque',
   saving: 'Écriture sur le disque …',
   refused: (sentence) => `Pas sur le disque : ${sentence}`,
+  reason: 'Raison de la prochaine révision, au besoin',
+  reasonHint:
+    'Elle figure à côté de la révision que fera le prochain enregistrement ; Entrée enregistre',
   unread: (n) =>
     n === 1
       ? 'Une saisie ne peut pas encore être lue. Elle est gardée, mais ne fait pas partie de la fiche.'

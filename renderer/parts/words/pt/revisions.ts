@@ -17,5 +17,6 @@ export const revisions: InterfaceWords['revisions'] = {
   compareTo: (revision) => `Comparar até à revisão ${revision}`,
   differences: (before, now) => `Da revisão ${before} à ${now}`,
   restore: (revision) => `Fazer da ${revision} uma nova revisão`,
+  restoredReason: (revision) => `Retomada da revisão ${revision}`,
   restored: (revision, now) => `A revisão ${revision} vale de novo, como revisão ${now}.`,
 };

@@ -7,6 +7,8 @@ export const saving: InterfaceWords['saving'] = {
   waiting: 'Ainda não está no disco',
   saving: 'A escrever no disco …',
   refused: (sentence) => `Não está no disco: ${sentence}`,
+  reason: 'Motivo da próxima revisão, se houver',
+  reasonHint: 'Fica junto da revisão que a próxima gravação fizer; Enter grava',
   unread: (n) =>
     n === 1
       ? 'Uma entrada ainda não pode ser lida. Fica guardada, mas não faz parte da ficha.'
