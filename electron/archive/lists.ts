@@ -15,7 +15,7 @@ import {
   type Counted,
   type NamedWell,
   type Page,
-  type PlacedWell,
+  type PlacedWells,
   type SightedWell,
 } from './tables/lists.ts';
 import { newestDocument } from './tables/newest.ts';
@@ -45,10 +45,7 @@ export interface Lists {
   count(filter: WellFilter): Result<number>;
   rank(filter: WellFilter, order: ListOrder, id: string): Result<number | undefined>;
   named(ids: readonly string[]): Result<readonly NamedWell[]>;
-  place(
-    filter: WellFilter,
-    most: number,
-  ): Result<{ readonly wells: readonly PlacedWell[]; readonly placed: number }>;
+  place(filter: WellFilter, most: number): Result<PlacedWells>;
   values(): Result<ListValues>;
   /** How many wells changed since they were gone through, or were gone through by another count. */
   uncounted(number: number): Result<number>;

@@ -60,13 +60,11 @@ function withMatches(
 
 function mapped({ lists }: Archive, filter: WellFilter) {
   const found = lists.place(filter, mostMapped);
-  const total = lists.count(filter);
   if (!found.ok) return found;
-  if (!total.ok) return total;
-  const { wells, placed } = found.value;
+  const { wells, placed, fitting } = found.value;
   return ok({
     wells,
-    withoutPosition: total.value - placed,
+    withoutPosition: fitting - placed,
     leftOut: placed - wells.length,
   });
 }

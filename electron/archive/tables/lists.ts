@@ -181,25 +181,36 @@ export interface PlacedWell {
   readonly longitude: number;
 }
 
-/** Wells that fit and have a position, by number, and how many of those that fit have one. */
-export function placeWells(
-  db: ReadHandle,
-  filter: WellFilter,
-  most: number,
-): { readonly wells: readonly PlacedWell[]; readonly placed: number } {
+/** The wells of a map, and how many there are besides. */
+export interface PlacedWells {
+  /** By number, at most as many as were asked for. */
+  readonly wells: readonly PlacedWell[];
+  /** Of those that fit, how many have a position. */
+  readonly placed: number;
+  readonly fitting: number;
+}
+
+/** One in so many wells, or fewer: then each is looked up, else the index is gone through. */
+const few = 10;
+
+/** Wells that fit and have a position. */
+export function placeWells(db: ReadHandle, filter: WellFilter, most: number): PlacedWells {
+  const [fitting, all] = [countFitting(db, filter), countFitting(db, {})];
   const { sql, values } = conditionOf(filter);
-  const from = `FROM well WHERE ${sql} AND latitude IS NOT NULL`;
-  const placed = kept<unknown[], number>(db, `SELECT count(*) ${from}`)
+  const by = fitting * few < all ? filterIndex(filter) : 'INDEXED BY well_filtered';
+  const fits = `WHERE ${sql} AND latitude IS NOT NULL`;
+  const placed = kept<unknown[], number>(db, `SELECT count(*) FROM well ${by} ${fits}`)
     .pluck()
     .get(...values)!;
-  const way = shorterWay(placed, countFitting(db, {}), { from: 0, limit: most });
+  const way = shorterWay(placed, all, { from: 0, limit: most });
+  const along = way === 'byOrder' ? 'INDEXED BY well_placed' : filterIndex(filter);
   const keys = [...unknownKeys].map((key) => `${unindexed[way]}${key}`).join(', ');
   const wells = kept<unknown[], PlacedWell>(
     db,
-    `SELECT id, number, name, village, state, latitude, longitude ${from}
+    `SELECT id, number, name, village, state, latitude, longitude FROM well ${along} ${fits}
      ORDER BY ${keys} LIMIT ?`,
   ).all(...values, most);
-  return { wells, placed };
+  return { wells, placed, fitting };
 }
 
 export interface Counted<T extends string = string> {
@@ -220,11 +231,12 @@ export function listValues(
     .all();
 }
 
-/** First and last year of drilling outside the bin. */
+/** First and last year of drilling outside the bin, each read off an end of their index. */
 export function findYears(db: ReadHandle): readonly [number, number] | undefined {
+  const end = (which: 'min' | 'max') => `(SELECT ${which}(year) FROM well WHERE binned_at IS NULL)`;
   const row = db
     .prepare<[], { first: number | null; last: number | null }>(
-      'SELECT min(year) AS first, max(year) AS last FROM well WHERE binned_at IS NULL',
+      `SELECT ${end('min')} AS first, ${end('max')} AS last`,
     )
     .get()!;
   return row.first === null || row.last === null ? undefined : [row.first, row.last];
