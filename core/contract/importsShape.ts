@@ -4,8 +4,9 @@ import type { Detected } from '../exchange/proposal/detect.ts';
 import type { Encoding } from '../exchange/tables/decode.ts';
 import type { TableMapping } from '../exchange/tables/mapping.ts';
 import type { TableTrouble } from '../exchange/tables/trouble.ts';
+import type { UnknownWords } from '../exchange/tables/unknownWords.ts';
 
-export type { Detected, Encoding, PlanKind, TableMapping, TableTrouble };
+export type { Detected, Encoding, PlanKind, TableMapping, TableTrouble, UnknownWords };
 
 /** What becomes of a well that is there: its next revision, another well, or nothing. */
 export const wellChoices = ['leave', 'revise', 'add'] as const;
@@ -64,6 +65,8 @@ export interface ImportPlan {
   /** Those that a person may choose about first; not more than `shownWells`. */
   readonly wells: readonly PlannedLine[];
   readonly troubles: readonly TableTrouble[];
+  /** Words of closed lists that the matching does not know. */
+  readonly words: readonly UnknownWords[];
 }
 
 export interface ImportChoices {

@@ -13,6 +13,7 @@ import { fitMapping } from '../../core/exchange/proposal/fitMapping.ts';
 import { propose, proposeMapping } from '../../core/exchange/proposal/propose.ts';
 import { readMapping, type TableMapping } from '../../core/exchange/index.ts';
 import type { TableSource } from '../../core/exchange/tables/source.ts';
+import { unknownWords } from '../../core/exchange/tables/unknownWords.ts';
 import type { Layout } from '../../core/exchange/tables/source.ts';
 import type { Archive } from '../archive/archive.ts';
 import { reads, writes, type Handlers, type ServiceParts } from './handlers.ts';
@@ -80,7 +81,10 @@ function understood(mapping: unknown): Result<TableMapping | undefined> {
 /** Those first that need a choice. */
 const weight = { alike: 0, changed: 1, new: 2, same: 3 } as const;
 
-function planOf(planned: readonly PlannedWell[], troubles: ImportPlan['troubles']): ImportPlan {
+function planOf(
+  planned: readonly PlannedWell[],
+  { troubles, words }: Pick<ImportPlan, 'troubles' | 'words'>,
+): ImportPlan {
   const lines = planned.map(({ kind, well: { record, file, line } }, at) => ({
     ...{ at, kind, file, line },
     number: record.identity?.number ?? '',
@@ -88,7 +92,7 @@ function planOf(planned: readonly PlannedWell[], troubles: ImportPlan['troubles'
     village: record.site?.village ?? '',
   }));
   const first = lines.toSorted((a, b) => weight[a.kind] - weight[b.kind] || a.at - b.at);
-  return { counts: countPlans(planned), wells: first.slice(0, shownWells), troubles };
+  return { counts: countPlans(planned), wells: first.slice(0, shownWells), troubles, words };
 }
 
 function leftOf(planned: readonly PlannedWell[], { known, single = {} }: ImportChoices): number {
@@ -108,7 +112,9 @@ export function importsHandlers({ archive, newId, tell }: ServiceParts): Handler
     if (!mapping.ok) return mapping;
     const { wells, troubles } = comingOf(opened, mapping.value);
     const plans = planAll(archive, wells);
-    return plans.ok ? ok({ plans: plans.value, troubles }) : plans;
+    if (!plans.ok) return plans;
+    const words = mapping.value ? unknownWords(opened.tables, mapping.value) : [];
+    return ok({ plans: plans.value, troubles, words });
   }
 
   return {
@@ -124,7 +130,7 @@ export function importsHandlers({ archive, newId, tell }: ServiceParts): Handler
     }),
     'imports.look': reads(({ mapping }) => {
       const plan = planned(mapping);
-      return plan.ok ? ok(planOf(plan.value.plans, plan.value.troubles)) : plan;
+      return plan.ok ? ok(planOf(plan.value.plans, plan.value)) : plan;
     }),
     'imports.bring': writes(async ({ mapping, choices, author = '', reason = '' }) => {
       const plan = planned(mapping);

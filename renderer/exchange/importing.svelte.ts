@@ -4,11 +4,13 @@ import type {
   OpenedImport,
   ShownRow,
   TableMapping,
+  UnknownWords,
   WellChoice,
 } from '../../core/contract/importsShape.ts';
 import type { Place } from '../state/place.svelte.ts';
 import { fileBase64 } from '../parts/fileBase64.ts';
 import { mappingOf, matchesOf, type Layout, type Match } from './matching.ts';
+import { withWord, wordOf } from './wordMatching.ts';
 
 /** Files on their way into the archive. */
 export class Importing {
@@ -17,6 +19,8 @@ export class Importing {
   /** First rows of each table as it is read now. */
   rows = $state.raw<readonly (readonly ShownRow[])[]>([]);
   plan = $state.raw<ImportPlan | undefined>();
+  /** Words that were not known when it was last looked; they stay while they are chosen for. */
+  words = $state.raw<readonly UnknownWords[]>([]);
   known = $state<WellChoice>('leave');
   single = $state.raw<Readonly<Record<string, WellChoice>>>({});
   /** Wells brought in so far, of how many. */
@@ -65,7 +69,7 @@ export class Importing {
       }
       this.opened = answer.value;
       this.rows = answer.value.tables.map(({ rows }) => rows);
-      [this.plan, this.brought] = [undefined, undefined];
+      [this.plan, this.brought, this.words] = [undefined, undefined, []];
       this.use(answer.value.mapping);
     });
   }
@@ -73,11 +77,21 @@ export class Importing {
   /** Takes a mapping for all tables. */
   use(mapping: TableMapping | undefined) {
     if (this.opened) this.matches = matchesOf(this.opened, mapping);
-    this.plan = undefined;
+    [this.plan, this.words] = [undefined, []];
   }
 
   set(at: number, match: Match) {
     this.matches = this.matches.with(at, match);
+    this.plan = undefined;
+  }
+
+  /** What was chosen for a word; null where it says nothing, undefined where nothing was chosen. */
+  wordFor(unknown: UnknownWords, text: string): string | null | undefined {
+    return wordOf(this.matches, unknown, text);
+  }
+
+  nameWord(unknown: UnknownWords, text: string, word: string | null | undefined) {
+    this.matches = withWord(this.matches, unknown, { text, word });
     this.plan = undefined;
   }
 
@@ -105,7 +119,7 @@ export class Importing {
   async look() {
     await this.#during(async () => {
       const answer = await this.#place.host.send('imports.look', this.#asked());
-      if (answer.ok) this.plan = answer.value;
+      if (answer.ok) [this.plan, this.words] = [answer.value, answer.value.words];
       else this.refusal = answer.error;
     });
     this.single = {};

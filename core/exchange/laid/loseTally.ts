@@ -28,6 +28,10 @@ function losePieces(laid: LaidString, { lose }: Losing): void {
   const path = `strings[${index}].components`;
   if (!isOneToOne(laid))
     lose(path, 'Alike pieces come back one by one, and one without a length not at all.');
+  else
+    for (const { component, path: own } of pieces)
+      if (component.count !== undefined)
+        lose(`${own}.count`, 'A piece that is one comes back without a count.');
   for (const piece of pieces)
     if (piece.component.length !== Number((piece.to - piece.from).toPrecision(12)))
       lose(

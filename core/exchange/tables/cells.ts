@@ -147,13 +147,26 @@ function understood(text: string, one: Source) {
   return known ? understandWords(text) : undefined;
 }
 
-/** A word of the mapping's table, or one of the record's own where there is no table. */
+/** The record's word for a text: by the mapping's table, else where it is such a word itself. */
+function meantWord(text: string, one: Source, field: Field): string | null | undefined {
+  const word = one.words === undefined ? undefined : lookUp(text, one.words);
+  if (word === null) return null;
+  const meant = word ?? text;
+  return typeof meant === 'string' && field.words!.includes(meant) ? meant : undefined;
+}
+
+/** Whether a field of a closed list makes something of a text, or knows that it says nothing. */
+export function isKnownWord(text: string, one: Source, field: Field): boolean {
+  return meantWord(text, one, field) !== undefined;
+}
+
+/** A word of the mapping's table, or one of the record's own. */
 function wordCell(text: string, one: Source, field: Field): Cell {
   const meant = understood(text, one);
   if (meant?.known) return { value: meant.material };
-  const word = translate(text, one);
+  const word = meantWord(text, one, field);
   if (word === null) return nothing;
-  if (typeof word === 'string' && field.words!.includes(word)) return { value: word };
+  if (word !== undefined) return { value: word };
   return { column: columnOf(one), ...told(reason('unknownWord', { text })) };
 }
 

@@ -50,6 +50,22 @@ describe('an import', () => {
     expect(rows[1]!.cells).toEqual(['W1;0;1', '5;Argile']);
   });
 
+  it('names the words of closed lists that the matching does not know', async () => {
+    await open(file('Bore,Method,Village\nW1,Spudder,Dala\nW2,cableTool,Dala\n'));
+    const mapping = {
+      tables: [
+        {
+          ...{ kind: 'wells', file: 'log.csv', well: 'Bore' },
+          fields: { 'bore.method': [{ column: 'Method' }] },
+        },
+      ],
+    } as TableMapping;
+    const { words } = await given('imports.look', { mapping });
+    expect(words).toMatchObject([
+      { column: 'Method', fallback: 'other', words: [{ text: 'Spudder', rows: 1 }] },
+    ]);
+  });
+
   it('is looked at without changing anything, and brought in as it was looked at', async () => {
     const { mapping } = await open();
     const plan = await given('imports.look', { mapping: mapping! });

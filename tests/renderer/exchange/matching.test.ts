@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { reason } from '../../../core/exchange/reasons/reason.ts';
-import { fieldsOf } from '../../../core/exchange/tables/fields.ts';
+import { fieldsOf, type TableKind } from '../../../core/exchange/tables/fields.ts';
 import { readMapping } from '../../../core/exchange/tables/mapping.ts';
 import { told } from '../../../core/exchange/tables/trouble.ts';
 import type { OpenedImport } from '../../../core/contract/importsShape.ts';
@@ -15,7 +15,8 @@ import {
   type Match,
 } from '../../../renderer/exchange/matching.ts';
 import { troubleList } from '../../../renderer/exchange/saveText.ts';
-import { useName } from '../../../renderer/exchange/useNames.ts';
+import { choiceName, useName } from '../../../renderer/exchange/useNames.ts';
+import { withWord, wordOf } from '../../../renderer/exchange/wordMatching.ts';
 
 const detected = { headingLine: 2, decimal: ',', dateOrder: 'dmy', dateOrderOpen: true } as const;
 const opened: OpenedImport = {
@@ -98,4 +99,52 @@ describe('the list of what does not come', () => {
     const trouble = { file: 'a.csv', line: 2, column: '=1+1', ...says, kept: false };
     expect(troubleList([trouble], 'fr')).toBe('\uFEFF"a.csv","2","\'=1+1","Say ""no""."\r\n');
   });
+});
+
+describe('words of a column', () => {
+  const unknown = {
+    ...({ file: 'a.xlsx', sheet: 'Log', kind: 'wells' } as const),
+    ...{ field: 'bore.method', column: 'Rig' },
+    ...{ choices: ['cableTool'], needed: false, words: [{ text: 'Spudder', rows: 2 }] },
+  } as const;
+  const chosen = [withUse(start(), 'Rig', 'wells.bore.method')];
+
+  it('are kept in the mapping, and taken out again', () => {
+    const named = withWord(chosen, unknown, { text: 'Spudder', word: 'cableTool' });
+    expect(wordOf(named, unknown, 'Spudder')).toBe('cableTool');
+    expect(mappingOf(named)!.tables[0]!.fields['bore.method']).toEqual([
+      { column: 'Rig', words: { Spudder: 'cableTool' } },
+    ]);
+    const silent = withWord(named, unknown, { text: 'Spudder', word: null });
+    expect(wordOf(silent, unknown, 'Spudder')).toBeNull();
+    const open = withWord(silent, unknown, { text: 'Spudder', word: undefined });
+    expect(wordOf(open, unknown, 'Spudder')).toBeUndefined();
+  });
+
+  it('are chosen from words that have a name of the interface', () => {
+    for (const [kind, fields] of Object.entries(fieldsOf))
+      for (const [name, { type, words = [] }] of Object.entries(fields))
+        if (type === 'word')
+          for (const word of words) {
+            const said = choiceName(kind as TableKind, name, word);
+            expect(said, `${kind} ${name} ${word}`).not.toMatch(/^[a-z]+[A-Z]/);
+          }
+  });
+});
+
+it('a mapping that says which words are empty keeps them', () => {
+  const mapping = readMapping({
+    absent: ['?'],
+    tables: [
+      {
+        kind: 'wells',
+        file: 'a.xlsx',
+        sheet: 'Log',
+        well: 'W',
+        fields: { notes: { column: 'N' } },
+      },
+    ],
+  });
+  const matches = matchesOf(opened, mapping.ok ? mapping.value : undefined);
+  expect(mappingOf(matches)!.tables[0]!.absent).toEqual(['?']);
 });

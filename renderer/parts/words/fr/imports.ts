@@ -68,6 +68,15 @@ export const imports: typeof english = {
   why: 'Pourquoi',
   isKeptRow: 'entre tout de même',
   saveList: 'Enregistrer cette liste en fichier',
+  unknownWords: 'Mots qui ne sont pas connus',
+  unknownIn: (column: string, name: string) => `Colonne ${column} (${name})`,
+  wordInRows: (text: string, rows: number) =>
+    rows === 1 ? `« ${text} », 1 ligne` : `« ${text} », ${rows} lignes`,
+  rowLeftOut: 'non choisi : la ligne est laissée de côté et signalée',
+  becomesOther: (name: string) => `non choisi : devient « ${name} »`,
+  saysNothing: 'ne dit rien',
+  wordsKept:
+    'Ce que vous choisissez est gardé avec la correspondance. Regardez ensuite de nouveau ce qui viendrait.',
   reason: 'Raison du changement (gardée avec chaque révision)',
   bring: 'Faire entrer',
   working: 'Lecture …',

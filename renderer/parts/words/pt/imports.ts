@@ -68,6 +68,15 @@ export const imports: typeof english = {
   why: 'Porquê',
   isKeptRow: 'entra na mesma',
   saveList: 'Gravar esta lista em ficheiro',
+  unknownWords: 'Palavras que não são conhecidas',
+  unknownIn: (column: string, name: string) => `Coluna ${column} (${name})`,
+  wordInRows: (text: string, rows: number) =>
+    rows === 1 ? `«${text}», 1 linha` : `«${text}», ${rows} linhas`,
+  rowLeftOut: 'não escolhido: a linha fica de fora e é indicada',
+  becomesOther: (name: string) => `não escolhido: passa a «${name}»`,
+  saysNothing: 'não diz nada',
+  wordsKept:
+    'O que escolher fica guardado com a correspondência. Depois veja de novo o que entraria.',
   reason: 'Razão da mudança (guardada com cada revisão)',
   bring: 'Fazer entrar',
   working: 'A ler …',
