@@ -118,7 +118,7 @@ function pagesOf(input: SheetInput, options: AsBuiltOptions): Page[] {
   const panel = hasOwnPage(plan) ? layOwnPanel(input, plan) : undefined;
   const side = plan.rest === 'side' ? layPanelBeside(input, plan) : undefined;
   const spare = spareOf(input, plan, panel ?? side);
-  const flowing = flowPages(input, spare);
+  const flowing = flowPages(input, spare, (panel ?? side)?.tallyShows);
   const [beside, further] = spare ? [flowing[0], flowing.slice(1)] : [undefined, flowing];
   const ofWell = plan.views.length + (panel ? 1 : 0);
   const before = ofWell + further.length;

@@ -13,10 +13,10 @@ export interface Block {
 }
 
 /** A block that lays its items once for as long as it is drawn at one place. */
-export function drawnOnce(block: Block): Block {
+export function drawnOnce<B extends Block>(block: B): B {
   let drawn: { x: PaperMm; y: PaperMm; items: Item[] } | undefined;
   return {
-    height: block.height,
+    ...block,
     draw: (x, y) => {
       if (drawn?.x !== x || drawn.y !== y) drawn = { x, y, items: block.draw(x, y) };
       return drawn.items;
@@ -117,13 +117,14 @@ export function rowsWithin(
   rows: readonly TableRow[],
   height: PaperMm,
   at: number,
+  more: string = kit.words.moreFindings,
 ): TableRow[] {
   const most = Math.max(1, Math.floor(height / lineHeight('small') + 1e-9));
   if (rows.length <= most) return [...rows];
   let kept = most - 1;
   while (kept > 0 && rows[kept]!.continues) kept -= 1;
   const left = rows.slice(kept).filter(({ continues }) => !continues).length;
-  const cells = [...Array<string>(at).fill(''), `${left} ${kit.words.moreFindings}`];
+  const cells = [...Array<string>(at).fill(''), `${left} ${more}`];
   return [...rows.slice(0, kept), { cells }];
 }
 

@@ -4,6 +4,7 @@ import { depthFigure } from '../figures.ts';
 import type { Kit } from '../kit.ts';
 import { widthOf } from '../letters.ts';
 import { lineHeight } from '../pens.ts';
+import { group } from '../shapes.ts';
 import {
   blockPad,
   blockTitle,
@@ -17,6 +18,8 @@ import {
   type TableColumn,
   type TableRow,
 } from './block.ts';
+import type { Piece } from './flow/part.ts';
+import { gapPiece, titlePiece } from './flow/pieces.ts';
 import { pieceWords } from './section/casingCallouts.ts';
 
 /** A piece in as many words as stand on one line: its slots are told beside the section too. */
@@ -48,14 +51,8 @@ function stringRows(kit: Kit, string: StringModel, several: boolean, room: Paper
   return [...head, ...string.pieces.map((piece, at) => pieceRow(kit, piece, at + 1, room))];
 }
 
-/** Every piece from the top down with its length, joint and depths, as many as the room holds. */
-export function layTallyTable(
-  kit: Kit,
-  { strings }: Pick<WellModel, 'strings'>,
-  width: PaperMm,
-  room: PaperMm,
-): Block | undefined {
-  if (strings.length === 0) return undefined;
+/** A tally's columns and rows in a width; the first row is its head. */
+function tableIn(kit: Kit, { strings }: Pick<WellModel, 'strings'>, width: PaperMm) {
   const { tally } = kit.words;
   const usual: TableColumn[] = [
     { width: 6, anchor: 'start' },
@@ -75,13 +72,60 @@ export function layTallyTable(
   ];
   const columns = fittingColumns(kit, usual, rowsFor(Infinity));
   const words = columns[1]!.width;
-  const lines = unfolded(kit, rowsFor(words - cellGap), 1, words);
-  const rows = rowsWithin(kit, lines, room - blockTitleHeight - blockPad, 1);
+  return { columns, words, rows: rowsFor(words - cellGap) };
+}
+
+/** A table of pieces that may have room for the first of its rows only. */
+export interface TallyTable extends Block {
+  /** How many rows it shows, heads counted; absent where it shows all. */
+  readonly shows?: number;
+}
+
+/** Every piece from the top down with its length, joint and depths, as many as the room holds. */
+export function layTallyTable(
+  kit: Kit,
+  model: Pick<WellModel, 'strings'>,
+  width: PaperMm,
+  room: PaperMm,
+): TallyTable | undefined {
+  if (model.strings.length === 0) return undefined;
+  const { tally } = kit.words;
+  const { columns, words, rows: all } = tableIn(kit, model, width);
+  const lines = unfolded(kit, all, 1, words);
+  const rows = rowsWithin(kit, lines, room - blockTitleHeight - blockPad, 1, tally.more);
+  const shows = rows.slice(0, -1).filter(({ continues }) => !continues).length;
   return {
     height: blockTitleHeight + rows.length * lineHeight('small') + blockPad,
+    ...(rows.length < lines.length && { shows }),
     draw: (x, y) => [
-      ...blockTitle(kit, tally.title, x, y, width),
-      ...drawRows(kit, columns, rows, x, y + blockTitleHeight),
+      group('tally', [
+        ...blockTitle(kit, tally.title, x, y, width),
+        ...drawRows(kit, columns, rows, x, y + blockTitleHeight),
+      ]),
     ],
   };
+}
+
+/** The rows that a table did not show, to go on on a later page under their heads. */
+export function tallyPieces(
+  kit: Kit,
+  model: Pick<WellModel, 'strings'>,
+  width: PaperMm,
+  shown: number,
+): Piece[] {
+  const { columns, words, rows } = tableIn(kit, model, width);
+  const pieceOf = (row: TableRow): Piece => {
+    const lines = unfolded(kit, [row], 1, words);
+    return {
+      height: lines.length * lineHeight('small'),
+      draw: (x, y) => drawRows(kit, columns, lines, x, y),
+    };
+  };
+  const head = pieceOf(rows[0]!);
+  return [
+    titlePiece(kit, kit.words.tally.goesOn, width),
+    { ...head, keeps: true },
+    ...rows.slice(shown).map((row) => ({ ...pieceOf(row), head, keeps: row.bold ?? false })),
+    gapPiece(3),
+  ];
 }

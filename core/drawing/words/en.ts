@@ -271,6 +271,8 @@ export const english: SheetWords = {
   },
   tally: {
     title: 'Tally, from the top',
+    goesOn: 'Tally, goes on',
+    more: 'more on a later sheet',
     piece: 'No.',
     what: 'Piece',
     length: 'Length m',

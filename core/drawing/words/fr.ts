@@ -228,6 +228,8 @@ export const french: SheetWords = {
   },
   tally: {
     title: 'Tubage, de haut en bas',
+    goesOn: 'Tubage, suite',
+    more: 'de plus sur une feuille suivante',
     piece: 'N°',
     what: 'Pièce',
     length: 'Long. m',

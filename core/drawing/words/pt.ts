@@ -223,6 +223,8 @@ export const portuguese: SheetWords = {
   },
   tally: {
     title: 'Tubagem, de cima para baixo',
+    goesOn: 'Tubagem, continuação',
+    more: 'a mais numa folha seguinte',
     piece: 'N.º',
     what: 'Peça',
     length: 'Comp. m',

@@ -181,7 +181,19 @@ export interface SheetWords {
   /** `cut` stands behind an ellipsis; `missing` in the frame of a picture that is not at hand. */
   readonly photos: Readonly<Record<'title' | 'photo' | 'missing' | 'cut', string>>;
   readonly tally: Readonly<
-    Record<'title' | 'piece' | 'what' | 'length' | 'insertion' | 'from' | 'to' | 'string', string>
+    Record<
+      | 'title'
+      | 'goesOn'
+      | 'more'
+      | 'piece'
+      | 'what'
+      | 'length'
+      | 'insertion'
+      | 'from'
+      | 'to'
+      | 'string',
+      string
+    >
   >;
   readonly diameter: string;
   /** Before the figure of a pipe of which only the inside is known. */

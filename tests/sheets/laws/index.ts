@@ -14,7 +14,7 @@ import { leadersApart, leadersOffWords, leadersOwn } from './leaders.ts';
 import { matchLinesAtDepth, pagesCounted, pagesMeet } from './pages.ts';
 import { measuresFinite, pensOfSeries, sixKinds } from './pens.ts';
 import { figuresAtDepth, pointsAtDepth } from './points.ts';
-import { cutsSaid, descriptionsWhole, factsSaid, partsShown } from './present.ts';
+import { cutsSaid, descriptionsWhole, factsSaid, partsShown, tallyWhole } from './present.ts';
 import { rulerTrue, ticksEven } from './ruler.ts';
 import { dimensionsReadable, matchLinesClear } from './strokes.ts';
 import { lettersLargeEnough, textsApart, textsAsMeasured, titleLinesApart } from './texts.ts';
@@ -54,6 +54,7 @@ export const laws: Readonly<Record<string, Law>> = {
   'every description stands in full or is counted as left out': descriptionsWhole,
   'a description that was cut says so': cutsSaid,
   'the particulars stand in full or say that they were cut': factsSaid,
+  'a tally has a row for each piece': tallyWhole,
 };
 
 /** The laws of where words stand. */

@@ -127,6 +127,8 @@ const itemSpoils: Record<string, () => Spoil> = {
       texts(() => ({ text: 'Clay' })),
       (item, groups) => item.kind === 'text' && groups.includes('descriptions'),
     ),
+  'a tally has a row for each piece': () =>
+    texts(({ text }) => ({ text: text.replace(/\.\d\d$/, '') }), 'tally'),
   'the particulars stand in full or say that they were cut': () =>
     texts(({ text }) => ({ text: text.replace(/[^ ]+$/, '') }), 'particulars'),
 };

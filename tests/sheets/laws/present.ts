@@ -1,4 +1,5 @@
 import { describe } from '../../../core/drawing/describe.ts';
+import { depthFigure } from '../../../core/drawing/figures.ts';
 import { factsOf } from '../../../core/drawing/parts/particulars.ts';
 import type { SheetWords } from '../../../core/drawing/words/words.ts';
 import type { Stratum } from '../../../core/model/wellModel.ts';
@@ -108,4 +109,16 @@ export const factsSaid: Law = ({ record, model, drawing, words }) => {
       return [`“${says}” of ${source} stands nowhere in full, nor is it cut with an ellipsis`];
     },
   );
+};
+
+/** Where a sheet has a table of pieces, each piece of each string stands in it, over all its pages. */
+export const tallyWhole: Law = ({ model, drawing, words }) => {
+  const texts = drawing.pages.flatMap(textsOn).filter(({ groups }) => groups.includes('tally'));
+  if (texts.length === 0) return [];
+  const shown = new Set(texts.map(({ item, source }) => `${source} ${item.text}`));
+  const kit = { fonts: fonts.metrics, words };
+  return model.strings
+    .flatMap(({ pieces }) => pieces)
+    .filter(({ path, bottomM }) => !shown.has(`${path} ${depthFigure(kit, bottomM)}`))
+    .map(({ path, bottomM }) => `the piece of ${path} down to ${bottomM} m is in no row`);
 };

@@ -4,7 +4,7 @@ import { again, type Kit } from '../../kit.ts';
 import { drawnOnce, type Block } from '../../parts/block.ts';
 import { layParticulars } from '../../parts/particulars.ts';
 import { layQuantities } from '../../parts/quantities.ts';
-import { layTallyTable } from '../../parts/tallyTable.ts';
+import { layTallyTable, type TallyTable } from '../../parts/tallyTable.ts';
 import type { SheetInput } from './sheetInput.ts';
 
 /**
@@ -13,9 +13,9 @@ import type { SheetInput } from './sheetInput.ts';
  */
 
 /** A block that lays its items once, as long as it stands at one place. */
-export function lasting<A extends readonly unknown[]>(
-  lay: (kit: Kit, ...of: A) => Block | undefined,
-): (kit: Kit, ...of: A) => Block | undefined {
+export function lasting<A extends readonly unknown[], B extends Block>(
+  lay: (kit: Kit, ...of: A) => B | undefined,
+): (kit: Kit, ...of: A) => B | undefined {
   return (kit, ...of) => {
     const block = lay(kit, ...of);
     return block && drawnOnce(block);
@@ -51,6 +51,6 @@ export function tallyOf(
   { kit, model: { strings } }: SheetInput,
   width: PaperMm,
   room: PaperMm,
-): Block | undefined {
+): TallyTable | undefined {
   return again(kit, 'tally', tally, { strings }, width, room);
 }

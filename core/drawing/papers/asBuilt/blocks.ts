@@ -212,6 +212,11 @@ function layLegendAndQuantities(
   return [legend, quantitiesOf(input, width, room - legend.height)];
 }
 
+/** A panel, and how many rows of the tally it shows where it has no room for all. */
+export interface Panel extends Block {
+  readonly tallyShows?: number;
+}
+
 /**
  * What does not stand under the well, in two columns: for a page of its own or the side of an A3.
  * `withLegend` also brings legend and quantities.
@@ -222,7 +227,7 @@ export function layPanel(
   width: PaperMm,
   room: PaperMm,
   withLegend = true,
-): Block {
+): Panel {
   const half = width / 2;
   const inner = half - gutter;
   const kept = layRemarks(input, cut, width, 0)?.height ?? 0;
@@ -239,5 +244,6 @@ export function layPanel(
     ],
     width,
   );
-  return stacked([columns, layRemarks(input, cut, width, room - columns.height)]);
+  const whole = stacked([columns, layRemarks(input, cut, width, room - columns.height)]);
+  return { ...whole, ...(tally?.shows !== undefined && { tallyShows: tally.shows }) };
 }

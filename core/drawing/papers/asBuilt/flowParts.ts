@@ -6,19 +6,22 @@ import type { Block } from '../../parts/block.ts';
 import { detailWordsIn } from '../../parts/details/words/languages.ts';
 import { beginning, flowedParts, type FlowedPage } from '../../parts/flow/flow.ts';
 import type { Part } from '../../parts/flow/part.ts';
+import { tallyPieces } from '../../parts/tallyTable.ts';
 import { solid } from '../../pens.ts';
 import { group, line } from '../../shapes.ts';
 import { closenesses } from './closeness.ts';
 import { detailsPart } from './detailsPart.ts';
-import { flowColumns, pad } from './flowColumns.ts';
+import { flowColumns, flowWidth, pad } from './flowColumns.ts';
 import { besideDrawing } from './foot.ts';
 import type { SheetInput } from './sheetInput.ts';
 import { qualityPart, testsPart } from './waterParts.ts';
 import { qualityWordsIn } from './words/qualityLanguages.ts';
 import { testWordsIn } from './words/testLanguages.ts';
 
+type FlowName = 'tally' | 'details' | 'tests' | 'quality';
+
 /** What stands on a page that flows, by its parts. */
-export type FlowPage = FlowedPage<'details' | 'tests' | 'quality'>;
+export type FlowPage = FlowedPage<FlowName>;
 
 /** A line between two parts on one page. */
 function parting(paper: Paper): Block {
@@ -34,20 +37,37 @@ function parting(paper: Paper): Block {
 
 function layFlow(
   _: Kit,
-  manners: readonly (readonly Part<'details' | 'tests' | 'quality'>[])[],
+  manners: readonly (readonly Part<FlowName>[])[],
   paper: Paper,
   free: Box | undefined,
 ): FlowPage[] {
   return flowedParts(manners, { columns: flowColumns(paper), free, between: parting(paper) });
 }
 
+/** What of the tally the panel has no room for, if anything; `shown` is as the panel says it. */
+function tallyParts(
+  { kit, model: { strings }, paper }: SheetInput,
+  shown: number | undefined,
+): Part<'tally'>[] {
+  if (shown === undefined) return [];
+  const pieces = again(kit, 'rest of tally', tallyPieces, { strings }, flowWidth(paper), shown);
+  return [{ name: 'tally', pieces }];
+}
+
 /**
- * Details, what tests tell and what samples tell, on as few pages as hold them. With free room on a
- * page of the well, the first page that is given stands there.
+ * The rest of a long tally, details, what tests tell and what samples tell, on as few pages as hold
+ * them. With free room on a page of the well, the first page that is given stands there.
+ * `tallyShows` is how many rows of the tally the panel shows, where that has no room for all.
  */
-export function flowPages(input: SheetInput, free: Box | undefined): FlowPage[] {
+export function flowPages(
+  input: SheetInput,
+  free: Box | undefined,
+  tallyShows?: number,
+): FlowPage[] {
+  const tally = tallyParts(input, tallyShows);
   const quality = qualityPart(input);
   const manners = closenesses.map((closeness) => [
+    ...tally,
     detailsPart(input, closeness),
     testsPart(input, closeness),
     quality,
@@ -67,8 +87,9 @@ export function detailsHeight(input: SheetInput): PaperMm {
 }
 
 /** Names of the documents on a page, for the title block. */
-export function documentsOn({ parts }: FlowPage, { words: { language } }: Kit): string {
+export function documentsOn({ parts }: FlowPage, { words: { language, tally } }: Kit): string {
   const names = {
+    tally: tally.goesOn,
     details: detailWordsIn(language).document,
     tests: testWordsIn(language).document,
     quality: qualityWordsIn(language).document,

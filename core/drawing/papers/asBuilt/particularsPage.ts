@@ -3,7 +3,7 @@ import type { Block } from '../../parts/block.ts';
 import { shortenedStrata } from '../../parts/descriptions.ts';
 import type { TitleFields } from '../../parts/titleBlock.ts';
 import { group } from '../../shapes.ts';
-import { layPanel } from './blocks.ts';
+import { layPanel, type Panel } from './blocks.ts';
 import type { FlowPage } from './flowParts.ts';
 import { drawMarks, drawTitle, marksTop } from './foot.ts';
 import type { Plan } from './page.ts';
@@ -11,7 +11,7 @@ import type { SheetInput } from './sheetInput.ts';
 import { drawFrame, drawSpare, spareUnder } from './wellPage.ts';
 
 /** What that page shows over its details. */
-export function layOwnPanel(input: SheetInput, plan: Plan): Block {
+export function layOwnPanel(input: SheetInput, plan: Plan): Panel {
   const { kit, paper, model } = input;
   const cut = plan.views.flatMap((view) => shortenedStrata(kit, model.strata, view));
   const room = marksTop(paper) - paper.frame.y;

@@ -8,7 +8,7 @@ import { solid } from '../../pens.ts';
 import { group, line, rectangle } from '../../shapes.ts';
 import type { Stratum } from '../../../model/wellModel.ts';
 import type { Block } from '../../parts/block.ts';
-import { layBand, layPanel, layRemarks } from './blocks.ts';
+import { layBand, layPanel, layRemarks, type Panel } from './blocks.ts';
 import { pad, roomBetween } from './flowColumns.ts';
 import { drawParts, type FlowPage } from './flowParts.ts';
 import { drawMarks, drawTitle, marksPlace, marksTop } from './foot.ts';
@@ -45,7 +45,7 @@ function cutStrata({ kit, model }: SheetInput, { views }: Plan): Stratum[] {
 }
 
 /** The panel beside a drawing, over marks and title block: the same on every page of the well. */
-export function layPanelBeside(input: SheetInput, plan: Plan): Block {
+export function layPanelBeside(input: SheetInput, plan: Plan): Panel {
   const { y, width } = marksPlace(input.paper);
   return layPanel(input, cutStrata(input, plan), width, y - input.paper.frame.y);
 }

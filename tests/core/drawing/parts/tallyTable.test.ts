@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { layTallyTable } from '../../../../core/drawing/parts/tallyTable.ts';
+import { layTallyTable, tallyPieces } from '../../../../core/drawing/parts/tallyTable.ts';
 import { resolve } from '../../model/well.ts';
 import { kit, textsOf, wordsOf } from '../sample.ts';
 
@@ -59,7 +59,25 @@ describe('the tally table', () => {
     expect(block.height).toBeLessThanOrEqual(60);
     const words = wordsOf(block.draw(0, 0));
     const shown = words.filter((one) => one.startsWith('plain')).length;
-    expect(words.at(-1)).toBe(`${40 - shown} more; see the record`);
+    expect(words.at(-1)).toBe(`${40 - shown} more on a later sheet`);
+    expect(block.shows).toBe(shown + 1);
+  });
+
+  it('goes on elsewhere with the rows that it did not show, under their heads', () => {
+    const model = resolve({
+      strings: [{ ...string, components: [{ kind: 'plain', ...pipe, count: 40 }] }],
+    });
+    const { shows } = layTallyTable(kit, model, 90, 60)!;
+    const pieces = tallyPieces(kit, model, 160, shows!);
+    const words = pieces.flatMap((piece) => wordsOf(piece.draw(0, 0)));
+    expect(words.slice(0, 2)).toEqual(['Tally, goes on', 'No.']);
+    expect(words.filter((one) => one.startsWith('plain'))).toHaveLength(41 - shows!);
+    expect(words).toContain(String(shows));
+    expect(words.at(-1)).toBe('8.50');
+  });
+
+  it('shows all where there is room, and says nothing of rows', () => {
+    expect(layTallyTable(kit, resolve({ strings: [string] }), 90, 200)!.shows).toBeUndefined();
   });
 
   it('leads each row back to its piece', () => {
