@@ -76,7 +76,7 @@ export const imports: typeof english = {
   becomesOther: (name: string) => `non choisi : devient « ${name} »`,
   saysNothing: 'ne dit rien',
   wordsKept:
-    'Ce que vous choisissez est gardé avec la correspondance. Regardez ensuite de nouveau ce qui viendrait.',
+    'Ce que vous choisissez est gardé avec la correspondance. Regardez ensuite de nouveau ce qui entrerait.',
   reason: 'Raison du changement (gardée avec chaque révision)',
   bring: 'Faire entrer',
   working: 'Lecture …',
