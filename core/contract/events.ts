@@ -1,5 +1,6 @@
 import type { BinderState } from './binderShape.ts';
 import type { WorkState } from './calls.ts';
+import type { ImportProgress } from './importsShape.ts';
 import type { Settings } from './settingsShape.ts';
 
 /**
@@ -25,8 +26,8 @@ export interface HostEvents {
   'binder.state': BinderState;
   /** A person chose other settings, in this window or another. */
   'settings.changed': Settings;
-  /** How many wells of an import are in so far. */
-  'import.progress': { readonly done: number; readonly total: number };
+  /** How many wells of an import are looked at, or in, so far. */
+  'import.progress': ImportProgress;
   /** Undo or redo was asked for outside the page, as from the desktop's menu. */
   'page.undo': Record<string, never>;
   'page.redo': Record<string, never>;

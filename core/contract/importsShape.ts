@@ -69,6 +69,15 @@ export interface ImportPlan {
   readonly words: readonly UnknownWords[];
 }
 
+/** What is being done with the wells of an import: set beside the archive, or brought in. */
+export type ImportStage = 'looking' | 'bringing';
+
+export interface ImportProgress {
+  readonly stage: ImportStage;
+  readonly done: number;
+  readonly total: number;
+}
+
 export interface ImportChoices {
   /** For all wells that are there with other content. */
   readonly known: WellChoice;
@@ -88,14 +97,14 @@ export interface ImportCalls {
     takes: { table: number; encoding?: Encoding; delimiter?: string };
     gives: { rows: readonly ShownRow[] };
   };
-  /** What would come; nothing is changed. Refusals: `noImport`, `badMapping`. */
+  /** What would come; nothing is changed. Refusals: `noImport`, `badMapping`, `stopped`. */
   'imports.look': { takes: { mapping?: TableMapping }; gives: ImportPlan };
   /** Brings all in, or nothing. Refusals: those of `imports.look` and of the archive. */
   'imports.bring': {
     takes: { mapping?: TableMapping; choices: ImportChoices; author?: string; reason?: string };
     gives: { created: number; revised: number; left: number };
   };
-  /** Stops what is being brought in; nothing of it stays. */
+  /** Stops what is being looked at or brought in; nothing of it stays. */
   'imports.stop': { takes: Record<string, never>; gives: null };
   /** Lets the files go. */
   'imports.close': { takes: Record<string, never>; gives: null };

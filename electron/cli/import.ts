@@ -114,7 +114,7 @@ async function importInto(
 ): Promise<Result<ExitCode>> {
   const { given, world, choice } = job;
   const { wells, troubles } = comingOf(opened, mapping);
-  const planned = planAll(archive, wells);
+  const planned = await planAll(archive, wells);
   if (!planned.ok) return planned;
   const json = given.options['json'] === true;
   const { print } = world;

@@ -5,6 +5,7 @@ import {
   shownWells,
   type ImportChoices,
   type ImportPlan,
+  type ImportStage,
   type OpenedImport,
   type OpenedTable,
   type ShownRow,
@@ -106,14 +107,20 @@ export function importsHandlers({ archive, newId, tell }: ServiceParts): Handler
   let opened: OpenedFiles | undefined;
   let stop = new AbortController();
 
-  function planned(given: unknown) {
+  const teller = (stage: ImportStage, total: number) => (done: number) =>
+    tell({ name: 'import.progress', data: { stage, done, total } });
+
+  async function planned(given: unknown) {
     if (!opened) return noImport();
+    const { tables } = opened;
     const mapping = understood(given);
     if (!mapping.ok) return mapping;
+    stop = new AbortController();
     const { wells, troubles } = comingOf(opened, mapping.value);
-    const plans = planAll(archive, wells);
+    const onProgress = teller('looking', wells.length);
+    const plans = await planAll(archive, wells, { onProgress, signal: stop.signal });
     if (!plans.ok) return plans;
-    const words = mapping.value ? unknownWords(opened.tables, mapping.value) : [];
+    const words = mapping.value ? unknownWords(tables, mapping.value) : [];
     return ok({ plans: plans.value, troubles, words });
   }
 
@@ -128,14 +135,13 @@ export function importsHandlers({ archive, newId, tell }: ServiceParts): Handler
       const source = opened?.tables[table];
       return source ? ok({ rows: firstRows(source, layout) }) : noImport();
     }),
-    'imports.look': reads(({ mapping }) => {
-      const plan = planned(mapping);
+    'imports.look': reads(async ({ mapping }) => {
+      const plan = await planned(mapping);
       return plan.ok ? ok(planOf(plan.value.plans, plan.value)) : plan;
     }),
     'imports.bring': writes(async ({ mapping, choices, author = '', reason = '' }) => {
-      const plan = planned(mapping);
+      const plan = await planned(mapping);
       if (!plan.ok) return plan;
-      stop = new AbortController();
       const { plans } = plan.value;
       const brought = await bringPlanned(
         archive,
@@ -143,8 +149,7 @@ export function importsHandlers({ archive, newId, tell }: ServiceParts): Handler
         (_, at) => choices.single?.[at] ?? choices.known,
         {
           ...{ newId, author, reason, signal: stop.signal },
-          onProgress: (done) =>
-            tell({ name: 'import.progress', data: { done, total: plans.length } }),
+          onProgress: teller('bringing', plans.length),
         },
       );
       if (!brought.ok) return brought;

@@ -1,6 +1,7 @@
 import type { Refusal } from '../../core/base/result.ts';
 import type {
   ImportPlan,
+  ImportProgress,
   OpenedImport,
   ShownRow,
   TableMapping,
@@ -23,8 +24,8 @@ export class Importing {
   words = $state.raw<readonly UnknownWords[]>([]);
   known = $state<WellChoice>('leave');
   single = $state.raw<Readonly<Record<string, WellChoice>>>({});
-  /** Wells brought in so far, of how many. */
-  progress = $state.raw<{ done: number; total: number } | undefined>();
+  /** Wells looked at or brought in so far, of how many. */
+  progress = $state.raw<ImportProgress | undefined>();
   brought = $state.raw<{ created: number; revised: number; left: number } | undefined>();
   busy = $state(false);
   refusal = $state.raw<Refusal | undefined>();

@@ -1,4 +1,5 @@
-import { ok, type Result } from '../../../core/base/result.ts';
+import { setImmediate } from 'node:timers/promises';
+import { ok, refused, type Result } from '../../../core/base/result.ts';
 import type { WellChoice } from '../../../core/contract/importsShape.ts';
 import {
   planWell,
@@ -15,11 +16,18 @@ export interface PlannedWell extends WellPlan {
   readonly well: ComingWell;
 }
 
-/** Plans every well beside the archive as it is now. */
-export function planAll(
+/** Wells between two looks at whether to stop: some hundredths of a second. */
+const eachTime = 100;
+
+const stopped = () =>
+  refused('stopped', 'It was stopped: nothing was brought in, and all is as it was before.');
+
+/** Plans every well beside the archive as it is now. Refusals: `stopped` and those of the archive. */
+export async function planAll(
   archive: Archive,
   wells: readonly ComingWell[],
-): Result<readonly PlannedWell[]> {
+  { onProgress, signal }: Pick<BringOptions, 'onProgress' | 'signal'> = {},
+): Promise<Result<readonly PlannedWell[]>> {
   const listed = archive.list();
   if (!listed.ok) return listed;
   const ids = new Set(listed.value.map(({ id }) => id));
@@ -34,7 +42,15 @@ export function planAll(
     byId: (id: string) => (ids.has(id) ? open(id) : undefined),
     byNumber: (number: string) => (byNumber.get(number) ?? []).flatMap((id) => open(id) ?? []),
   };
-  return ok(wells.map((well) => ({ well, ...planWell(well.record, well.whole, known) })));
+  const planned: PlannedWell[] = [];
+  for (const well of wells) {
+    planned.push({ well, ...planWell(well.record, well.whole, known) });
+    if (planned.length % eachTime > 0) continue;
+    onProgress?.(planned.length);
+    await setImmediate();
+    if (signal?.aborted) return stopped();
+  }
+  return ok(planned);
 }
 
 /** How many wells of each kind. */

@@ -82,7 +82,7 @@ describe('an import', () => {
     service.onEvent(({ name, data }) => told.push([name, data]));
     const brought = await given('imports.bring', { mapping: mapping!, ...leave, reason: 'Lot 3' });
     expect(brought).toEqual({ created: 2, revised: 0, left: 0 });
-    expect(told).toContainEqual(['import.progress', { done: 2, total: 2 }]);
+    expect(told).toContainEqual(['import.progress', { stage: 'bringing', done: 2, total: 2 }]);
     expect(told).toContainEqual(['list.changed', {}]);
     expect((await given('imports.look', { mapping: mapping! })).counts.same).toBe(2);
   });
@@ -127,10 +127,20 @@ describe('an import', () => {
   it('can be stopped while it goes on, and leaves nothing behind', async () => {
     const rows = Array.from({ length: 400 }, (_, at) => `W${at},0,2,Clay`);
     const { mapping } = await open(file(`Bore,From,To,Lithology\n${rows.join('\n')}\n`));
-    service.onEvent(({ name }) => void (name === 'import.progress' && ask('imports.stop', {})));
-    const answer = await ask('imports.bring', { mapping: mapping!, ...leave });
-    expect(answer).toMatchObject({ ok: false, error: { code: 'stopped' } });
-    expect(valueOf(archive.count())).toBe(0);
+    for (const stage of ['looking', 'bringing']) {
+      const done: number[] = [];
+      const deaf = service.onEvent(({ name, data }) => {
+        if (name !== 'import.progress' || data.stage !== stage) return;
+        done.push(data.done);
+        void ask('imports.stop', {});
+      });
+      const answer = await ask('imports.bring', { mapping: mapping!, ...leave });
+      deaf();
+      expect(answer).toMatchObject({ ok: false, error: { code: 'stopped' } });
+      expect(done.length).toBeGreaterThan(0);
+      expect(Math.max(...done)).toBeLessThan(400);
+      expect(valueOf(archive.count())).toBe(0);
+    }
   });
 
   it('shows some hundreds of many wells, and counts all', async () => {

@@ -78,7 +78,10 @@ export const imports = {
   reason: 'Reason for the change (kept with each revision)',
   bring: 'Bring in',
   working: 'Reading …',
-  progress: (done: number, total: number) => `${done} of ${total} wells`,
+  progress: {
+    looking: (done: number, total: number) => `${done} of ${total} wells looked at`,
+    bringing: (done: number, total: number) => `${done} of ${total} wells brought in`,
+  },
   stop: 'Stop',
   done: (created: number, revised: number, left: number) =>
     `Brought in: ${created} new, ${revised} revised, ${left} left as they were.`,

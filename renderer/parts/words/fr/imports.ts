@@ -80,7 +80,10 @@ export const imports: typeof english = {
   reason: 'Raison du changement (gardée avec chaque révision)',
   bring: 'Faire entrer',
   working: 'Lecture …',
-  progress: (done, total) => `${done} forages sur ${total}`,
+  progress: {
+    looking: (done, total) => `${done} forages vus sur ${total}`,
+    bringing: (done, total) => `${done} forages entrés sur ${total}`,
+  },
   stop: 'Arrêter',
   done: (created, revised, left) =>
     `Entrés : ${created} nouveaux, ${revised} révisés, ${left} laissés tels quels.`,

@@ -80,7 +80,10 @@ export const imports: typeof english = {
   reason: 'Razão da mudança (guardada com cada revisão)',
   bring: 'Fazer entrar',
   working: 'A ler …',
-  progress: (done, total) => `${done} de ${total} furos`,
+  progress: {
+    looking: (done, total) => `${done} de ${total} furos vistos`,
+    bringing: (done, total) => `${done} de ${total} furos entrados`,
+  },
   stop: 'Parar',
   done: (created, revised, left) =>
     `Entraram: ${created} novos, ${revised} revistos, ${left} deixados como estavam.`,
