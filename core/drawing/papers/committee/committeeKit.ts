@@ -19,13 +19,16 @@ export interface Spacing {
   readonly title: PaperMm;
   /** Side of the signs of what is kept away. */
   readonly sign: PaperMm;
+  /** Height of a figure with its label and note. */
+  readonly figure: PaperMm;
   /** Height of the boxes that are signed in. */
   readonly marks: PaperMm;
 }
 
-export const roomy: Spacing = { gap: 1.8, title: 6.6, sign: 12.4, marks: 17 };
+export const roomy: Spacing = { gap: 1.8, title: 6.6, sign: 12.4, figure: 16.2, marks: 17 };
+export const close: Spacing = { gap: 0.9, title: 6, sign: 10.4, figure: 16.2, marks: 15 };
 /** As close as a sheet may be set to stay on one page. */
-export const close: Spacing = { gap: 0.9, title: 6, sign: 10.4, marks: 15 };
+export const closest: Spacing = { gap: 0.7, title: 5.8, sign: 8.4, figure: 15.4, marks: 13 };
 
 /** Between blocks, across. */
 export const columnGap: PaperMm = 4.5;

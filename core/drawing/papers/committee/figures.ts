@@ -30,7 +30,6 @@ interface Card {
   readonly source?: RecordPath;
 }
 
-const cardHeight: PaperMm = 16.2;
 const signSide: PaperMm = 9.5;
 const textAt: PaperMm = 11.5;
 const handWidth: PaperMm = 22;
@@ -189,10 +188,10 @@ export function layFigures(
   const closed = closedState(record) !== undefined;
   const bucket = closed ? [] : linesOf(kit, kit.own.figures.bucket, width);
   const kept = layKept(kit, keptLines(kit, record, facts, width, brief), width);
-  const least = rows * cardHeight + bucket.length * pitch + 2 + kept.height;
+  const least = rows * kit.spacing.figure + bucket.length * pitch + 2 + kept.height;
   const each = (width - cardGap) / 2;
   const stretch = Math.min(mostStretch, Math.max(0, height - least) / (rows + 1));
-  const high = cardHeight + stretch;
+  const high = kit.spacing.figure + stretch;
   const bucketTop = rows * high;
   const keptTop = bucketTop + bucket.length * pitch + 2 + stretch;
   return {

@@ -8,7 +8,7 @@ import { layCalendar } from './calendar.ts';
 import { carePlan } from './care.ts';
 import { layClosedHole } from './closedHole.ts';
 import { layColumns } from './columns.ts';
-import { close, columnGap, type CommitteeKit } from './committeeKit.ts';
+import { close, closest, columnGap, roomy, type CommitteeKit } from './committeeKit.ts';
 import type { CommitteeContent } from './content.ts';
 import { factsOf } from './facts.ts';
 import { layFigures } from './figures.ts';
@@ -128,13 +128,20 @@ interface Laid {
 }
 
 /** Blocks are set closer before written texts are cut, and these before a second page is begun. */
+const tries = [
+  { spacing: roomy, brief: false },
+  { spacing: close, brief: false },
+  { spacing: roomy, brief: true },
+  { spacing: close, brief: true },
+  { spacing: closest, brief: true },
+];
+
 function laidOut(kit: CommitteeKit, content: CommitteeContent, box: Box): Laid {
-  const closer = { ...kit, spacing: close };
-  for (const brief of [false, true])
-    for (const tried of [kit, closer]) {
-      const page = onePage(tried, content, partsOf(tried, content, box.width), box, brief);
-      if (page) return { kit: tried, pages: [page] };
-    }
+  for (const { spacing, brief } of tries) {
+    const tried = { ...kit, spacing };
+    const page = onePage(tried, content, partsOf(tried, content, box.width), box, brief);
+    if (page) return { kit: tried, pages: [page] };
+  }
   return { kit, pages: twoPages(kit, content, partsOf(kit, content, box.width), box) };
 }
 
