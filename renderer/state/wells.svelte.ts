@@ -53,6 +53,9 @@ export class Wells {
   #asked: number[] = [];
   /** Rises with every change of what is wanted; answers to what was wanted before are dropped. */
   #wanted = 0;
+  /** The like for the map, which has no order, and for what belongs to the archive. */
+  #finding = 0;
+  #reading = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #going = false;
   readonly #host: PageHost;
@@ -86,25 +89,40 @@ export class Wells {
 
   /** Asks again for all that is shown; what is here stays until the answers come. */
   async read(): Promise<void> {
+    await Promise.all([this.#find(), this.#readArchive()]);
+    void this.#goThrough();
+  }
+
+  /** What fits the filter: its first rows, then its map. */
+  async #find(): Promise<void> {
+    const finding = (this.#finding += 1);
+    await this.#list();
+    if (finding !== this.#finding) return;
+    const map = await this.#ask('list.map', { filter: this.filter });
+    if (finding === this.#finding) this.map = map ?? this.map;
+  }
+
+  /** The first rows in the order that is wanted. */
+  async #list(): Promise<void> {
     clearTimeout(this.#timer);
-    const wanted = (this.#wanted += 1);
+    this.#wanted += 1;
     this.#asked = [];
     this.refusal = undefined;
-    const { filter } = this;
-    const first = Math.floor(this.#firstSeen / chunk);
-    await this.#load(first, true);
-    const [map, choices, backdrops, bin] = await Promise.all([
-      this.#ask('list.map', { filter }),
+    await this.#load(Math.floor(this.#firstSeen / chunk), true);
+  }
+
+  /** What belongs to the archive, whatever the filter. */
+  async #readArchive(): Promise<void> {
+    const reading = (this.#reading += 1);
+    const [choices, backdrops, bin] = await Promise.all([
       this.#ask('list.choices', {}),
       this.#ask('backdrops.list', {}),
       this.#ask('bin.list', {}),
     ]);
-    if (wanted !== this.#wanted) return;
-    this.map = map ?? this.map;
+    if (reading !== this.#reading) return;
     this.choices = choices ?? this.choices;
     this.backdrops = backdrops ?? this.backdrops;
     this.binned = bin?.length ?? this.binned;
-    void this.#goThrough();
   }
 
   #firstSeen = 0;
@@ -157,7 +175,7 @@ export class Wells {
     );
     this.#firstSeen = 0;
     this.scrolled = 0;
-    return this.read();
+    return this.#find();
   }
 
   /** Searches once the hand rests. */
@@ -176,10 +194,10 @@ export class Wells {
   }
 
   /** Puts the list in an order; the same one again turns it round. */
-  sort(by: ListOrder['by']): Promise<void> {
+  async sort(by: ListOrder['by']): Promise<void> {
     const down = this.order.by === by && !this.order.down;
     this.order = { by, down };
-    return this.read();
+    await this.#list();
   }
 
   /** Which row a well stands in now. */
