@@ -8,7 +8,7 @@ import { openArchive } from '../../electron/archive/open.ts';
 import { listHandlers } from '../../electron/service/list.ts';
 import { valueOf } from '../electron/archive/sample.ts';
 import type { Asked } from './asked.ts';
-import { shown } from './report.ts';
+import { centile, shown } from './report.ts';
 import { runTrial, type Trial } from './trial.ts';
 import { madeArchive } from './wells/madeArchive.ts';
 import { madeWell } from './wells/madeWell.ts';
@@ -93,8 +93,33 @@ function saved(archive: Archive, file: string, wells: number): Trial {
 const matching = (words: string) =>
   `seq IN (SELECT rowid FROM well_search WHERE well_search MATCH '${words}')`;
 
+/** What hands have typed of a search when it is asked for: letters, beginnings, words, several. */
+const typed = [
+  ...['s', 'm', '2', 'sa', 'te', 'kv', 'san', 'ter', 'sable', 'termite', 'arenito', 'school'],
+  ...['école termite', 'pump s', 's l', 'sand termite mound'],
+];
+
+/** Milliseconds of the service for every text that was typed, the middle and 95 % within. */
+function searched(archive: Archive, wells: number, rounds: number): string {
+  const find = listHandlers({ archive })['list.find'];
+  const times = Array.from({ length: rounds }, () => typed).flatMap((texts) =>
+    texts.map((search) => {
+      const from = performance.now();
+      find.run({ filter: { search }, limit: rows });
+      return performance.now() - from;
+    }),
+  );
+  const within = (share: number) => shown(centile(times, share));
+  return `| ${[wells, within(0.5), within(0.95), within(1)].join(' | ')} |`;
+}
+
+interface Lines {
+  readonly beside: readonly string[];
+  readonly searches: string;
+}
+
 /** Works upon a copy, so that the made archive stays as it was made. */
-async function rowsOf(wells: number, rounds: number): Promise<string[]> {
+async function linesOf(wells: number, rounds: number): Promise<Lines> {
   const folder = mkdtempSync(path.join(tmpdir(), 'borefolio-bench-'));
   const file = path.join(folder, 'wells.borefolio');
   copyFileSync(await madeArchive(path.join(tmpdir(), 'borefolio-bench-wells'), wells), file);
@@ -116,21 +141,22 @@ async function rowsOf(wells: number, rounds: number): Promise<string[]> {
     listed('find a word among filters', both, { ...filter, search: 'termite' }, found),
     saved(archive, path.join(folder, 'kept.sqlite'), wells),
   ];
-  const lines = trials.map((trial) => {
+  const beside = trials.map((trial) => {
     const [raw, own] = runTrial(trial, rounds, () => performance.now());
     const figures = [own!.ratio, raw!.medianMs, own!.medianMs].map(shown);
     return `| ${[wells, trial.title, ...figures].join(' | ')} |`;
   });
+  const searches = searched(archive, wells, rounds);
   db.close();
   archive.close();
   rmSync(folder, { recursive: true });
-  return lines;
+  return { beside, searches };
 }
 
 /** The part of the report, in Markdown. */
 export async function part({ wells, rounds }: Asked): Promise<string> {
-  const lines: string[] = [];
-  for (const size of wells) lines.push(...(await rowsOf(size, rounds)));
+  const lines: Lines[] = [];
+  for (const size of wells) lines.push(await linesOf(size, rounds));
   return [
     '## Archives',
     '',
@@ -138,6 +164,12 @@ export async function part({ wells, rounds }: Asked): Promise<string> {
     '',
     '| wells | | ratio | SQLite, ms | archive, ms |',
     '|---|---|---|---|---|',
-    ...lines,
+    ...lines.flatMap(({ beside }) => beside),
+    '',
+    `Searches as they are typed, ${typed.length} texts of one to three words or beginnings, in the service:`,
+    '',
+    '| wells | median, ms | 95 % within | all within |',
+    '|---|---|---|---|',
+    ...lines.map(({ searches }) => searches),
   ].join('\n');
 }
