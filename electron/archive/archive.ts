@@ -32,7 +32,7 @@ import {
 } from './read.ts';
 import { revertWell } from './revert.ts';
 import { findMark, listMarks, type WellMark } from './tables/marks.ts';
-import { countWells, listWells, type ListedWell } from './tables/wells.ts';
+import { countWells, idsNumbered, isListed, listWells, type ListedWell } from './tables/wells.ts';
 import { templatesIn, type Templates } from './templates.ts';
 import { guarded } from './trouble.ts';
 import { openWorking, type WorkingCopy } from './working.ts';
@@ -58,6 +58,10 @@ export interface Archive {
   readonly merging: Merging;
   count(): Result<number>;
   list(search?: string): Result<readonly ListedWell[]>;
+  /** Whether a well is there, outside the bin. */
+  isListed(id: string): Result<boolean>;
+  /** Ids of the wells outside the bin that have a number. */
+  numbered(number: string): Result<readonly string[]>;
   /** The newest revision. */
   open(id: string): Result<StoredDocument>;
   openRevision(id: string, revision: number): Result<StoredDocument>;
@@ -134,6 +138,8 @@ export function archiveOf(file: string, handles: Handles, world: ArchiveWorld): 
     merging: mergingOf(access, file, world),
     count: () => reading(() => ok(countWells(reader))),
     list: (search) => reading(() => ok(listWells(reader, search))),
+    isListed: (id) => reading(() => ok(isListed(reader, id))),
+    numbered: (number) => reading(() => ok(idsNumbered(reader, number))),
     open: (id) => reading(() => openWell(reader, id)),
     openRevision: (id, revision) => reading(() => openRevision(reader, id, revision)),
     revisions: (id) => reading(() => revisionsOf(reader, id)),

@@ -1,5 +1,3 @@
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import type { WellFilter } from '../../core/record/wellFilter.ts';
@@ -10,7 +8,7 @@ import { valueOf } from '../electron/archive/sample.ts';
 import type { Asked } from './asked.ts';
 import { centile, shown } from './report.ts';
 import { runTrial, type Trial } from './trial.ts';
-import { madeArchive } from './wells/madeArchive.ts';
+import { madeCopy } from './wells/madeCopy.ts';
 import { madeWell } from './wells/madeWell.ts';
 
 const world = { now: () => '2026-01-15T08:00:00.000Z' };
@@ -118,11 +116,8 @@ interface Lines {
   readonly searches: string;
 }
 
-/** Works upon a copy, so that the made archive stays as it was made. */
 async function linesOf(wells: number, rounds: number): Promise<Lines> {
-  const folder = mkdtempSync(path.join(tmpdir(), 'borefolio-bench-'));
-  const file = path.join(folder, 'wells.borefolio');
-  copyFileSync(await madeArchive(path.join(tmpdir(), 'borefolio-bench-wells'), wells), file);
+  const { folder, file, drop } = await madeCopy(wells);
   const archive = valueOf(openArchive(file, world));
   const db = connect(file);
   const both = [archive, db] as const;
@@ -149,7 +144,7 @@ async function linesOf(wells: number, rounds: number): Promise<Lines> {
   const searches = searched(archive, wells, rounds);
   db.close();
   archive.close();
-  rmSync(folder, { recursive: true });
+  drop();
   return { beside, searches };
 }
 

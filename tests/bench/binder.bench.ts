@@ -21,10 +21,12 @@ const sampled = 100;
 /** Rounds of the rivals in turn, but for Chromium, which has one. */
 const rounds = 3;
 /**
- * Wells and workers of each binder: about 1 000 and 5 000 pages, between which memory should stay,
- * and the 1 000 wells that speed is wanted for.
+ * Wells and workers of each binder: a small one; about 1 000 and 5 000 pages, between which memory
+ * should stay; and the 1 000 wells that speed is wanted for.
  */
 const binders = [
+  [100, 1],
+  [100, 2],
   [220, 1],
   [220, 2],
   [1000, 1],

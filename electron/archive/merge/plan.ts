@@ -2,7 +2,7 @@ import { valueAt } from '../../../core/base/recordPath.ts';
 import type { ReadHandle } from '../handles.ts';
 import { sortKey } from '../../../core/base/text/sortKey.ts';
 import { findRevision } from '../tables/revisions.ts';
-import { findWell, type ListedWell } from '../tables/wells.ts';
+import { findWell, idsNumbered, type ListedWell } from '../tables/wells.ts';
 import { findWorking } from '../tables/working.ts';
 
 /** A well of the other archive beside this one. */
@@ -102,11 +102,7 @@ function agree(one: string, other: string): boolean {
 
 function alikeHere(ours: ReadHandle, { number, village, district }: ListedWell) {
   if (number.trim() === '') return undefined;
-  const ids = ours
-    .prepare<[string], string>('SELECT id FROM well WHERE number = ? AND binned_at IS NULL')
-    .pluck()
-    .all(number);
-  const wells = ids.map((id) => findWell(ours, id)!);
+  const wells = idsNumbered(ours, number).map((id) => findWell(ours, id)!);
   return wells.find((our) => agree(our.village, village) && agree(our.district, district));
 }
 

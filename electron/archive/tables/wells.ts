@@ -126,6 +126,20 @@ export function findWell(db: ReadHandle, id: string): ListedWell | undefined {
   return row && wellOf(row);
 }
 
+/** Whether a well is there, outside the bin. */
+export function isListed(db: ReadHandle, id: string): boolean {
+  const sql = `SELECT 1 FROM well WHERE id = ? AND binned_at IS NULL`;
+  return kept<[string]>(db, sql).get(id) !== undefined;
+}
+
+/** Ids of the wells outside the bin that have a number; by district, then as they came. */
+export function idsNumbered(db: ReadHandle, number: string): string[] {
+  const sql = `SELECT id FROM well WHERE number = ? AND binned_at IS NULL ORDER BY district, seq`;
+  return kept<[string], { id: string }>(db, sql)
+    .all(number)
+    .map(({ id }) => id);
+}
+
 /** Ids of wells whose lines were read from their records in another way, first to last. */
 export function listOutdated(db: ReadHandle, listedBy: number): string[] {
   const from = 'SELECT id, seq FROM well WHERE listed_by';

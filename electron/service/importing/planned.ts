@@ -1,5 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
-import { ok, refused, type Result } from '../../../core/base/result.ts';
+import { ok, refused, type Refusal, type Result } from '../../../core/base/result.ts';
 import type { WellChoice } from '../../../core/contract/importsShape.ts';
 import {
   planWell,
@@ -28,23 +28,25 @@ export async function planAll(
   wells: readonly ComingWell[],
   { onProgress, signal }: Pick<BringOptions, 'onProgress' | 'signal'> = {},
 ): Promise<Result<readonly PlannedWell[]>> {
-  const listed = archive.list();
-  if (!listed.ok) return listed;
-  const ids = new Set(listed.value.map(({ id }) => id));
-  const byNumber = new Map<string, string[]>();
-  for (const { number, id } of listed.value)
-    if (number !== '') byNumber.set(number, [...(byNumber.get(number) ?? []), id]);
+  let trouble: Refusal | undefined;
+  const read = <T>(result: Result<T>, none: T): T => {
+    if (result.ok) return result.value;
+    trouble ??= result.error;
+    return none;
+  };
   const open = (id: string): KnownWell | undefined => {
     const opened = archive.open(id);
     return opened.ok ? { id, document: opened.value.document as KnownWell['document'] } : undefined;
   };
   const known = {
-    byId: (id: string) => (ids.has(id) ? open(id) : undefined),
-    byNumber: (number: string) => (byNumber.get(number) ?? []).flatMap((id) => open(id) ?? []),
+    byId: (id: string) => (read(archive.isListed(id), false) ? open(id) : undefined),
+    byNumber: (number: string) =>
+      number === '' ? [] : read(archive.numbered(number), []).flatMap((id) => open(id) ?? []),
   };
   const planned: PlannedWell[] = [];
   for (const well of wells) {
     planned.push({ well, ...planWell(well.record, well.whole, known) });
+    if (trouble) return { ok: false, error: trouble };
     if (planned.length % eachTime > 0) continue;
     onProgress?.(planned.length);
     await setImmediate();

@@ -28,6 +28,14 @@ describe('a well in the bin', () => {
     expect(valueOf(archive.lists.values()).states).toEqual([{ value: '', wells: 1 }]);
   });
 
+  it('is found neither by its id nor by its number, until it is put back', () => {
+    const known = () => [valueOf(archive.isListed('a')), valueOf(archive.numbered('KA-012'))];
+    expect(known()).toEqual([false, []]);
+    valueOf(archive.bin.putBack('a'));
+    expect(known()).toEqual([true, ['a']]);
+    expect(valueOf(archive.isListed('c'))).toBe(false);
+  });
+
   it('is listed there with what goes with it', () => {
     expect(valueOf(archive.bin.list())).toEqual([
       {
