@@ -110,7 +110,8 @@ function bringOne(db: WriteHandle, well: Required<BroughtWell>): Result<Became> 
   return ok('created');
 }
 
-const stopped = () =>
+/** What is said where somebody stopped the work. */
+export const stopped = () =>
   refused('stopped', 'It was stopped: nothing was brought in, and all is as it was before.');
 
 /** What else is to be written meanwhile waits: it would have to wait for the whole file. */

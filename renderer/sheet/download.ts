@@ -9,6 +9,8 @@ export function download(fileName: string, base64: string, type: string): void {
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName;
+  document.body.append(link);
   link.click();
+  link.remove();
   setTimeout(() => URL.revokeObjectURL(address), grace);
 }

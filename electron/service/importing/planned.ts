@@ -1,5 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
-import { ok, refused, type Refusal, type Result } from '../../../core/base/result.ts';
+import { ok, type Refusal, type Result } from '../../../core/base/result.ts';
 import type { WellChoice } from '../../../core/contract/importsShape.ts';
 import {
   planWell,
@@ -8,7 +8,7 @@ import {
   type WellPlan,
 } from '../../../core/exchange/plan.ts';
 import type { Archive } from '../../archive/archive.ts';
-import type { BringOptions, Brought, BroughtWell } from '../../archive/bring.ts';
+import { stopped, type BringOptions, type Brought, type BroughtWell } from '../../archive/bring.ts';
 import type { ComingWell } from './openFiles.ts';
 
 /** A well that comes in, beside what the archive has. */
@@ -18,9 +18,6 @@ export interface PlannedWell extends WellPlan {
 
 /** Wells between two looks at whether to stop: some hundredths of a second. */
 const eachTime = 100;
-
-const stopped = () =>
-  refused('stopped', 'It was stopped: nothing was brought in, and all is as it was before.');
 
 /** Plans every well beside the archive as it is now. Refusals: `stopped` and those of the archive. */
 export async function planAll(
